@@ -1,0 +1,3 @@
+"""A guided yearly check of a household septic tank."""
+
+__version__ = "0.1.0"

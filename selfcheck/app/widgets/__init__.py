@@ -1,0 +1,1 @@
+"""Parts of screens of the Textual face."""

@@ -1,0 +1,117 @@
+"""What was seen at one check, and one pump-out: the models behind `checks/*.json` and `pump_outs/*.json`.
+
+Every field of `Seen` may also be `"unknown"` (asked, could not be told) or null (not asked).
+"""
+
+from __future__ import annotations
+
+from datetime import date, datetime
+from typing import Annotated, Any, Literal
+
+from pydantic import Field
+
+from selfcheck.domain.household import Metres, Record
+
+CHECK_FORMAT = "selfcheck-check"
+CHECK_VERSION = 1
+PUMP_OUT_FORMAT = "selfcheck-pump-out"
+PUMP_OUT_VERSION = 1
+
+Unknown = Literal["unknown"]
+
+
+class Reading(Record):
+    """One length as it was taken: metres, what the person said, and an own standard error where the words carry one."""
+
+    m: Annotated[float, Field(allow_inf_nan=False)]
+    said: str = ""
+    error_m: Metres | None = None
+
+
+class Readings(Record):
+    """All lengths read at one check. An empty list: not read. See `layers` for what each is measured from."""
+
+    liquid_depth: list[Reading] = Field(default_factory=list)
+    sludge: list[Reading] = Field(default_factory=list)
+    scum_total: list[Reading] = Field(default_factory=list)
+    scum_above: list[Reading] = Field(default_factory=list)
+    scum_below: list[Reading] = Field(default_factory=list)
+    outlet_bottom_below_surface: list[Reading] = Field(default_factory=list)
+
+
+Tee = Literal["in_place", "loose", "damaged", "missing", "unknown"]
+YardSign = Literal["wet_smelly", "wet_after_rain", "lush_strip", "sunken_ground"]
+HouseSign = Literal["slow_all_drains", "slow_one_drain", "gurgling", "smell_indoors", "sewage_backup"]
+
+
+class Seen(Record):
+    """Readings and signs of one check."""
+
+    readings: Readings = Field(default_factory=Readings)
+    second_compartment: Readings | None = None  # read through its own opening, where there is one
+    level: Literal["at_outlet", "above_outlet", "below_outlet"] | Unknown | None = None
+    smell: Literal["none", "earthy", "rotten_egg", "chemical"] | Unknown | None = None
+    surface: Literal["brown", "pale_grey", "black", "no_crust"] | Unknown | None = None
+    inlet_tee: Tee | None = None
+    outlet_tee: Tee | None = None
+    wall: Literal["sound", "damp_white", "pitted", "crumbling", "steel_showing"] | Unknown | None = None
+    lid: Literal["sound", "cracked", "rocking", "missing"] | Unknown | None = None
+    under_lid: Literal["clean", "scum_or_paper"] | Unknown | None = None
+    inflow: Literal["none", "steady"] | Unknown | None = None
+    filter: Literal["not_fitted", "clean", "clogged"] | Unknown | None = None
+    alarm: Literal["not_fitted", "quiet", "sounding"] | Unknown | None = None
+    roots: Literal["none", "seen"] | Unknown | None = None
+    yard: list[YardSign] | Unknown | None = None
+    house: list[HouseSign] | Unknown | None = None
+    people_hurt: Literal["no", "feeling_ill", "fell_in"] | Unknown | None = None
+
+
+class KeptAnswer(Record):
+    """One answer of the conversation as it was given, kept beside what it was taken to mean."""
+
+    question: str
+    said: str = ""
+    at: str = ""
+
+
+class Check(Record):
+    """`checks/YYYY-MM-DD.json`: one dated check. `replaces` names the id of the check that this one corrects."""
+
+    format: Literal["selfcheck-check"] = "selfcheck-check"
+    version: Literal[1] = 1
+    id: str
+    on: date
+    recorded_at: datetime | None = None
+    replaces: str | None = None
+    tank: str = "main"
+    seen: Seen = Field(default_factory=Seen)
+    gate: Literal["passed", "not_opened", "not_confirmed"] | None = None
+    lid_closed: bool | None = None
+    answers: list[KeptAnswer | dict[str, Any]] = Field(default_factory=list)
+
+
+class PumpOut(Record):
+    """`pump_outs/YYYY-MM-DD.json`: one pump-out. `sludge_left_m`: depth of residue left on the floor; null when not known."""
+
+    format: Literal["selfcheck-pump-out"] = "selfcheck-pump-out"
+    version: Literal[1] = 1
+    tank: str = "main"
+    on: date
+    sludge_left_m: Metres | None = None
+    by: str = ""
+    note: str = ""
+    replaces: str | None = None
+
+
+def standing(checks: list[Check]) -> list[Check]:
+    """The checks that count, oldest first: those that no later one replaces.
+
+    A correction keeps the date of what it corrects; of two that replace the same check the later recorded one stands.
+    """
+    replaced = {check.replaces for check in checks if check.replaces}
+    kept = [check for check in checks if check.id not in replaced]
+    return sorted(kept, key=lambda check: (check.on, _moment(check), check.id))
+
+
+def _moment(check: Check) -> str:
+    return check.recorded_at.isoformat() if check.recorded_at else ""

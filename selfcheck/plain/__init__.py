@@ -1,0 +1,1 @@
+"""The line-by-line face."""

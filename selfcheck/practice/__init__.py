@@ -1,0 +1,1 @@
+"""The seeded tank with known truth."""

@@ -1,0 +1,1 @@
+"""The household folder: journal, finished files, lock, older versions."""
