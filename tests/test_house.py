@@ -1,0 +1,116 @@
+"""The house holds: what stands at the top, who may import whom, who may touch files, screens and the clock."""
+
+from __future__ import annotations
+
+import ast
+import subprocess
+import sys
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+
+ROOT = Path(__file__).resolve().parent.parent
+PACKAGE = ROOT / "selfcheck"
+TOP_LEVEL = {"README.md", "DEVELOPERS.md", "pyproject.toml", "selfcheck", "content", "tests", "demo_household"}
+
+#: a part may import only from parts with a smaller number, and from itself
+STOREYS = {
+    "errors": 0,
+    "text": 0,
+    "domain": 1,
+    "interview": 2,
+    "loading": 3,
+    "storage": 3,
+    "drawing": 3,
+    "practice": 3,
+    "report": 4,
+    "sitting": 5,
+    "plain": 6,
+    "app": 6,
+    "__main__": 7,
+}
+#: the door takes text only, so with no guide given it asks `loading` for the one on disk, when it is called
+EXCEPTIONS = {("selfcheck/interview/side_questions.py", "loading")}
+
+
+def _modules() -> list[Path]:
+    return sorted(PACKAGE.rglob("*.py"))
+
+
+def _imports(path: Path) -> Iterator[str]:
+    for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+        if isinstance(node, ast.Import):
+            yield from (alias.name for alias in node.names)
+        elif isinstance(node, ast.ImportFrom) and node.level == 0 and node.module:
+            if node.module == "selfcheck":
+                yield from (f"selfcheck.{alias.name}" for alias in node.names)
+            yield node.module
+
+
+def _part(path: Path) -> str:
+    relative = path.relative_to(PACKAGE)
+    return relative.parts[0] if len(relative.parts) > 1 else relative.stem
+
+
+def _name(path: Path) -> str:
+    return path.relative_to(ROOT).as_posix()
+
+
+def test_the_top_level_is_exactly_as_agreed() -> None:
+    listed = subprocess.run(["git", "ls-files"], cwd=ROOT, capture_output=True, text=True, check=False)
+    if listed.returncode:
+        pytest.skip("not a git checkout")
+    tops = {line.split("/")[0] for line in listed.stdout.splitlines()}
+    assert {top for top in tops if not top.startswith(".")} == TOP_LEVEL
+
+
+@pytest.mark.parametrize("path", _modules(), ids=_name)
+def test_imports_run_one_way(path: Path) -> None:
+    own = _part(path)
+    if own == "__init__":
+        return
+    for name in _imports(path):
+        if not name.startswith("selfcheck."):
+            continue
+        other = name.split(".")[1]
+        if other == own or other == "__version__" or (_name(path), other) in EXCEPTIONS:
+            continue
+        assert STOREYS[other] < STOREYS[own], f"{_name(path)} imports {name}"
+
+
+@pytest.mark.parametrize("path", [p for p in _modules() if _part(p) != "app"], ids=_name)
+def test_only_the_app_knows_the_screen_library(path: Path) -> None:
+    assert not [name for name in _imports(path) if name.split(".")[0] in {"textual", "rich"}]
+
+
+@pytest.mark.parametrize(
+    "path", [p for p in _modules() if _part(p) in {"domain", "interview", "drawing", "report", "practice"}], ids=_name
+)
+def test_pure_parts_touch_no_file_and_no_clock(path: Path) -> None:
+    tree = ast.parse(path.read_text(encoding="utf-8"))
+    forbidden_modules = {"os", "io", "pathlib", "shutil", "tempfile", "socket", "time", "subprocess"}
+    assert not forbidden_modules & {name.split(".")[0] for name in _imports(path)}
+    for node in ast.walk(tree):
+        if isinstance(node, ast.Call):
+            called = ast.unparse(node.func)
+            assert called not in {"open", "date.today", "datetime.now", "datetime.utcnow", "datetime.today", "input", "print"}, (
+                f"{_name(path)}:{node.lineno} calls {called}"
+            )
+
+
+@pytest.mark.parametrize("path", [p for p in _modules() if _part(p) == "domain"], ids=_name)
+def test_units_library_is_met_at_one_door_only(path: Path) -> None:
+    if any(name.split(".")[0] == "pint" for name in _imports(path)):
+        assert path.name.startswith("quantit") or path.name in {"units.py"}
+
+
+@pytest.mark.parametrize("argument", [["--help"], ["judge", "demo_household", "--json", "--today", "2026-06-01"]])
+def test_commands_without_a_screen_load_neither_screen_nor_units_library(argument: list[str]) -> None:
+    program = (
+        "import sys; from selfcheck.__main__ import main\n"
+        "try:\n    main(sys.argv[1:])\nexcept SystemExit:\n    pass\n"
+        "print('LOADED', sorted({n.split('.')[0] for n in sys.modules} & {'textual', 'rich', 'pint'}))"
+    )
+    run = subprocess.run([sys.executable, "-c", program, *argument], cwd=ROOT, capture_output=True, text=True, check=True)
+    assert run.stdout.rstrip().endswith("LOADED []"), run.stdout + run.stderr
