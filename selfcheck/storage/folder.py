@@ -1,0 +1,192 @@
+"""A household folder → models. Reads, and changes nothing.
+
+One damaged file never hides the others: it is named with the reason and the place in it, and the rest is used.
+"""
+
+from __future__ import annotations
+
+import gc
+import json
+import os
+import re
+from collections.abc import Iterator
+from contextlib import contextmanager
+from pathlib import Path
+from typing import Any, NamedTuple, TypeVar
+
+from pydantic import BaseModel, ValidationError
+
+from selfcheck.domain.check import CHECK_FORMAT, PUMP_OUT_FORMAT, Check, PumpOut
+from selfcheck.domain.household import HOUSEHOLD_FORMAT, Household
+from selfcheck.errors import FolderProblem, RecordProblem
+from selfcheck.storage.migrate import migrate
+from selfcheck.storage.reading import MEND, as_utf8, read_bytes, sound, thorough
+
+HOUSEHOLD = "household.json"
+CHECKS = "checks"
+PUMP_OUTS = "pump_outs"
+#: What may name a record: it must be safe as the name of a file on any system.
+IDENT = re.compile(r"[A-Za-z0-9][A-Za-z0-9._-]{0,63}")
+#: More files than this in one folder are not read; a check a day for 270 years stays below. Our choice.
+MOST_FILES = 100_000
+
+Model = TypeVar("Model", bound=BaseModel)
+
+
+class Folder(NamedTuple):
+    """What a folder holds, oldest first. `problems` names each file that was left out or is odd."""
+
+    household: Household
+    checks: tuple[Check, ...]
+    pump_outs: tuple[PumpOut, ...]
+    problems: tuple[RecordProblem, ...]
+    household_read: bool = True  # False: there was no household.json that could be used, and an empty one stands in
+
+
+def read(folder: Path) -> Folder:
+    """The record in `folder`.
+
+    Raises FolderProblem when there is no such folder, when it may not be read, or when nothing in it is a record.
+    """
+    names = _listing(folder)
+    problems: list[RecordProblem] = []
+    with _without_collecting():
+        household = _one(folder / HOUSEHOLD, HOUSEHOLD, Household, HOUSEHOLD_FORMAT, problems, HOUSEHOLD in names)
+        checks = _checks(folder, problems)
+        pump_outs = [found for _, found in _many(folder, PUMP_OUTS, PumpOut, PUMP_OUT_FORMAT, problems)]
+    if household is None and not checks and not pump_outs and not problems:
+        raise FolderProblem(
+            f"There is no household record in {folder}.",
+            "Name a folder that holds household.json, or start the assistant there to begin one.",
+        )
+    if household is None and HOUSEHOLD not in names:
+        problems.insert(0, RecordProblem(HOUSEHOLD, "it is missing.", "The checks are used without it."))
+    checks.sort(key=lambda check: (check.on, check.id))
+    pump_outs.sort(key=lambda pump_out: pump_out.on)
+    kept = household if household is not None else Household()
+    return Folder(kept, tuple(checks), tuple(pump_outs), tuple(problems), household is not None)
+
+
+def parse(data: bytes, name: str, model: type[Model], form: str) -> Model:
+    """One record from the bytes of its file. Raises RecordProblem with the reason and the place in it."""
+    if sound(data):
+        try:
+            return model.model_validate_json(data, strict=True)
+        except ValidationError:
+            pass  # looked at again below, slowly, for the reason and for records of another version
+    text = as_utf8(data, name)
+    raw = migrate(thorough(text, name), form, name)
+    try:
+        return model.model_validate_json(json.dumps(raw), strict=True)
+    except ValidationError as error:
+        raise RecordProblem(name, _reason(error), MEND) from error
+
+
+def _checks(folder: Path, problems: list[RecordProblem]) -> list[Check]:
+    """All checks with an id of their own. A file named otherwise than its id is used while that id is free."""
+    found: list[Check] = []
+    strays: list[tuple[str, Check]] = []
+    for stem, check in _many(folder, CHECKS, Check, CHECK_FORMAT, problems):
+        if check.id == stem:
+            found.append(check)
+        else:
+            strays.append((stem, check))
+    taken = {check.id for check in found}
+    for stem, check in strays:
+        name = f"{CHECKS}/{stem}.json"
+        if not IDENT.fullmatch(check.id):
+            problems.append(RecordProblem(name, 'its "id" cannot be the name of a file.', "Give it the file's name."))
+        elif check.id in taken:
+            what = f'its "id" is {check.id}, and so is that of another check: it was left out.'
+            problems.append(RecordProblem(name, what, "Take the copy out, or give it the file's name as its id."))
+        else:
+            what = f'its "id" is {check.id}: it was used all the same.'
+            problems.append(RecordProblem(name, what, "Give the file and the id one name."))
+            taken.add(check.id)
+            found.append(check)
+    return found
+
+
+def _many(
+    folder: Path, part: str, model: type[Model], form: str, problems: list[RecordProblem]
+) -> Iterator[tuple[str, Model]]:
+    """Every record of one kind with the name of its file (without .json), by name."""
+    inside = os.path.join(folder, part)
+    try:
+        with os.scandir(inside) as entries:
+            found = sorted((entry.name, entry) for entry in entries if _counts(entry.name))
+    except FileNotFoundError:
+        return
+    except OSError as error:
+        problems.append(RecordProblem(part, f"it cannot be read ({error.strerror}).", "Check who may read it."))
+        return
+    if len(found) > MOST_FILES:
+        what = f"it holds more than {MOST_FILES} files; the oldest were left out."
+        problems.append(RecordProblem(part, what, "Move the ones that are no checks elsewhere."))
+        found = found[-MOST_FILES:]
+    for file, entry in found:
+        name = f"{part}/{file}"
+        try:
+            if entry.is_symlink() and not _stays_inside(folder, entry.path):
+                raise RecordProblem(name, "it is a link that leads out of the folder.", "Put the file itself there.")
+            yield file[:-5], parse(read_bytes(entry.path, name), name, model, form)
+        except RecordProblem as problem:
+            problems.append(problem)
+
+
+def _one(
+    path: Path, name: str, model: type[Model], form: str, problems: list[RecordProblem], there: bool
+) -> Model | None:
+    if not there:
+        return None
+    try:
+        if path.is_symlink() and not _stays_inside(path.parent, str(path)):
+            raise RecordProblem(name, "it is a link that leads out of the folder.", "Put the file itself there.")
+        return parse(read_bytes(str(path), name), name, model, form)
+    except RecordProblem as problem:
+        problems.append(problem)
+        return None
+
+
+def _listing(folder: Path) -> set[str]:
+    try:
+        return set(os.listdir(folder))
+    except FileNotFoundError as error:
+        raise FolderProblem(f"There is no folder {folder}.", "Check the name, or make the folder first.") from error
+    except NotADirectoryError as error:
+        raise FolderProblem(f"{folder} is a file, not a folder.", "Name the folder that it lies in.") from error
+    except (OSError, ValueError) as error:
+        reason = error.strerror if isinstance(error, OSError) else "its name holds a zero byte"
+        raise FolderProblem(f"{folder} cannot be read ({reason}).", "Check the name and who may read it.") from error
+
+
+def _counts(name: str) -> bool:
+    return name.endswith(".json") and not name.startswith(".")
+
+
+def _stays_inside(folder: Path, path: str) -> bool:
+    root = os.path.realpath(folder)
+    return os.path.realpath(path).startswith(root + os.sep)
+
+
+def _reason(error: ValidationError) -> str:
+    """The first fault in words, with its place: `seen.smell` should be one of …"""
+    first: Any = error.errors(include_url=False, include_input=False)[0]
+    steps = [str(step) for step in first["loc"]]
+    more = error.error_count() - 1
+    tail = f" ({more} more like it)" if more else ""
+    where = ".".join(steps) or "the whole"
+    message = first["msg"].replace("Input should be", "it should be")
+    return f'at "{where}": {message[:1].lower()}{message[1:]}{tail}.'
+
+
+@contextmanager
+def _without_collecting() -> Iterator[None]:
+    """Thousands of small objects that all stay: searching them for rubbish again and again would take half the time."""
+    was_on = gc.isenabled()
+    gc.disable()
+    try:
+        yield
+    finally:
+        if was_on:
+            gc.enable()
