@@ -1,0 +1,37 @@
+"""Where published figures come from, as data."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal
+
+STRICT = {"extra": "forbid", "str_strip_whitespace": True}
+
+#: How a figure was seen. `primary`: the publisher's own text; `reprint`: where somebody else prints it; `memory`: not
+#: looked up; `none`: nothing to look up (habit of the trade).
+Seen = Literal["primary", "reprint", "memory", "none"]
+
+
+@dataclass(frozen=True, slots=True)
+class Source:
+    """One publication. `href` and `place_in_text` are empty, and `year` is absent, where they are not known."""
+
+    id: str
+    title: str
+    seen: Seen
+    publisher: str = ""
+    year: int | None = None
+    href: str = ""
+    place_in_text: str = ""
+    note: str = ""
+
+    __pydantic_config__ = STRICT
+
+
+@dataclass(frozen=True, slots=True)
+class SourceList:
+    """The file `content/sources.toml`: one `[[sources]]` table for each publication."""
+
+    sources: tuple[Source, ...]
+
+    __pydantic_config__ = STRICT
