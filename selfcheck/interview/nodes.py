@@ -52,8 +52,9 @@ class Node:
     kind: Kind
     options: tuple[str, ...] = ()  # choose, choose_several: ids, in the order shown
     when: tuple[Condition, ...] = ()
-    writes: str = ""  # path in the records this answer belongs to, e.g. "check.seen.smell", "check.seen.readings.sludge"
-    values: dict[str, str | bool | float | None] = field(default_factory=dict)  # option id → value written, where it differs
+    writes: str = ""  # path in the records, e.g. "check.seen.smell", "check.seen.readings.sludge"
+    #: option id → value written, where it differs from the id
+    values: dict[str, str | bool | float | None] = field(default_factory=dict)
     #: also recorded when an option is chosen: option id → path → value; "not <option id>" holds for choose_several when
     #: the question was answered without that option, so that one look-over can settle several things that are in order
     implies: dict[str, dict[str, str | bool | float | tuple[str, ...] | None]] = field(default_factory=dict)
@@ -72,6 +73,9 @@ class Node:
     outcome: str = ""  # stop: id of the outcome
     caution: str = ""  # id of a caution shown before the words
     hazard: dict[str, str] = field(default_factory=dict)  # option id → hazard id that choosing it raises
+    #: path → value also recorded with any answer that has a value; "today" stands for the day of the conversation
+    also_writes: dict[str, str | bool | float] = field(default_factory=dict)
+    odd_when: tuple[str, ...] = ()  # predicates that make an answer odd: read back and asked "is that right?"
 
     __pydantic_config__ = STRICT
 
@@ -95,6 +99,7 @@ class Flow:
     id: str
     sections: tuple[Section, ...]
     records: tuple[str, ...] = ()  # what it ends in: "check", "pump_out", "household"
+    gate_writes: str = ""  # path that is given "passed" or "not_confirmed" by how the gate items were answered
 
     __pydantic_config__ = STRICT
 
@@ -118,6 +123,8 @@ class NodeWords:
     options: dict[str, str] = field(default_factory=dict)  # option id → label
     also: dict[str, tuple[str, ...]] = field(default_factory=dict)  # option id → other words people use for it
     after: dict[str, str] = field(default_factory=dict)  # option id (or "unknown") → one sentence said after it
+    odd: dict[str, str] = field(default_factory=dict)  # predicate of `odd_when` → what is odd about the answer
+    names: tuple[str, ...] = ()  # other short names for it: "sludge", "the stain"
 
     __pydantic_config__ = STRICT
 
@@ -142,5 +149,31 @@ class Caution:
     hazard: str  # what can hurt
     harm: str  # what it does
     avoid: str  # how to stay safe
+    told: str = ""  # how a person would say that it has happened; lists it under "something is wrong"
+    writes: dict[str, str | bool | float] = field(default_factory=dict)  # path → value recorded once it is told
+    body: str = ""  # more about it, where one sentence each is not enough
+
+    __pydantic_config__ = STRICT
+
+
+@dataclass(frozen=True, slots=True)
+class Outcome:
+    """How a conversation ends: a title, what to do next, and a few sentences."""
+
+    id: str
+    title: str
+    next_step: str
+    body: str = ""
+
+    __pydantic_config__ = STRICT
+
+
+@dataclass(frozen=True, slots=True)
+class Term:
+    """A trade word of the glossary: what it means, other spellings, and where that is said."""
+
+    means: str
+    also: tuple[str, ...] = ()
+    source: str = ""
 
     __pydantic_config__ = STRICT
