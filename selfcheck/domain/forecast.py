@@ -1,0 +1,302 @@
+"""When will it be due? Dates on which a tank crosses its limits, learned from the household's own readings."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass, field, replace
+from datetime import date
+from functools import cached_property
+from typing import Literal
+
+from selfcheck.domain.accumulation import Packing, packing
+from selfcheck.domain.check import Check, PumpOut, standing
+from selfcheck.domain.crossing import Thresholds
+from selfcheck.domain.findings import Dates
+from selfcheck.domain.history import (
+    DAYS_A_YEAR,
+    Course,
+    Episode,
+    History,
+    after,
+    course,
+    history,
+    years_between,
+)
+from selfcheck.domain.household import Disposal, Household, Occupancy, Tank
+from selfcheck.domain.layers import Layers, layers
+from selfcheck.domain.limits import Limit
+from selfcheck.domain.posterior import Grid, Posterior, Seen
+from selfcheck.domain.shapes import Vessel
+
+HORIZON_YEARS = 40.0
+#: Chance of being over at which to look again.
+LOOK_AT = 0.10
+#: Checks that count, newest first; older ones hardly add to it (our choice).
+CHECKS_USED = 60
+
+LookReason = Literal["twelve_months", "chance_of_over"]
+
+
+@dataclass(frozen=True, slots=True)
+class Band:
+    """10, 50 and 90 % of both layers' thickness [m] on one day."""
+
+    day: date
+    sludge: tuple[float, float, float]
+    scum: tuple[float, float, float]
+
+
+@dataclass(frozen=True)
+class Forecast:
+    """What is to be expected of one tank. Made by `forecast`; every question below is answered from the same posterior.
+
+    `people` is the course of the household from the last pump-out on, its last entry going on for ever. `sludge_readings`
+    and `scum_readings` count what the household's own rate rests on; with none it is the published rates alone.
+    `assumed` names what was assumed: `pump_out_date`, `residue`, `people`.
+    """
+
+    today: date
+    tank: Tank
+    vessel: Vessel
+    past: History
+    people: Course
+    residue_m: float
+    occupancy: tuple[Occupancy, ...]
+    last_look: date | None
+    sludge_readings: int
+    scum_readings: int
+    posterior: Posterior = field(repr=False)
+    packing: Packing = field(repr=False)
+
+    @property
+    def assumed(self) -> tuple[str, ...]:
+        """Ids of what had to be assumed about the past."""
+        return self.past.assumed
+
+    @property
+    def rests_on(self) -> Literal["readings", "published"]:
+        """Whether the household's own readings had a say."""
+        return "readings" if self.sludge_readings + self.scum_readings else "published"
+
+    @cached_property
+    def rate_m3(self) -> tuple[float, float, float]:
+        """10, 50 and 90 % of the solids one person leaves in the first year after a pump-out [m³], without a disposal."""
+        low, middle, high = (self.posterior.rate_quantile(share) for share in (0.1, 0.5, 0.9))
+        return low, middle, high
+
+    @cached_property
+    def litres_per_person_year(self) -> float:
+        """The household's own rate: litres of sludge and scum a person leaves in the first year after a pump-out (median)."""
+        return 1000.0 * self.posterior.rate_quantile(0.5)
+
+    @cached_property
+    def sludge_m_per_year(self) -> float:
+        """How much the sludge is expected to rise over the twelve months from today [m] (difference of medians)."""
+        now, later = self.bands([self.today, after(self.today, 1.0)])
+        return later.sludge[1] - now.sludge[1]
+
+    @cached_property
+    def scum_m_per_year(self) -> float:
+        """How much the scum is expected to thicken over the twelve months from today [m] (difference of medians)."""
+        now, later = self.bands([self.today, after(self.today, 1.0)])
+        return later.scum[1] - now.scum[1]
+
+    @cached_property
+    def _thresholds(self) -> Thresholds:
+        return Thresholds(self.posterior, self.tank, self.vessel, self.packing, self.residue_m)
+
+    def chance_over(self, limits: Sequence[Limit], day: date) -> float:
+        """Chance that at least one of the limits has been crossed by that day, since the last pump-out."""
+        return self._crossed(limits, years_between(self.people.start, day))
+
+    def due(self, limits: Sequence[Limit]) -> Dates:
+        """10, 50 and 90 % dates on which the first of these limits is crossed; None beyond forty years from today.
+
+        A date may lie in the past: then the tank is likely over already.
+        """
+        p10, p50, p90 = (self._when(limits, share) for share in (0.1, 0.5, 0.9))
+        return Dates(p10, p50, p90)
+
+    def look_again(self, limits: Sequence[Limit]) -> tuple[date, LookReason]:
+        """The earlier of twelve months after the last look and the day the chance of being over reaches 10 %.
+
+        The last look is the last check or pump-out on record, or today when there is none. Never before today.
+        """
+        yearly = _a_year_after(self.last_look or self.today)
+        likely = self._when(limits, LOOK_AT)
+        if likely is not None and likely < yearly:
+            return max(likely, self.today), "chance_of_over"
+        return max(yearly, self.today), "twelve_months"
+
+    def bands(self, days: Sequence[date]) -> list[Band]:
+        """Both layers' thickness on each day, for a picture: what the rates say, for past spans between pump-outs as well.
+
+        A day before the first known pump-out has no layers.
+        """
+        return [self._band(day) for day in days]
+
+    def what_if(
+        self,
+        *,
+        people: float | None = None,
+        months_per_year: float | None = None,
+        disposal: Disposal | None = None,
+        vessel: Vessel | None = None,
+        tank: Tank | None = None,
+        pumped_on: date | None = None,
+        residue_m: float = 0.0,
+    ) -> Forecast:
+        """The same household from today on with something changed; what is None stays as it is.
+
+        `pumped_on` empties the tank on that day (today or later) but for `residue_m`; until then things go on as they are.
+        """
+        last = self.occupancy[-1] if self.occupancy else Occupancy(from_=self.people.start, people=self.people.people[-1])
+        changed = last.model_copy(
+            update={
+                "from_": self.today,
+                "people": last.people if people is None else people,
+                "months_per_year": last.months_per_year if months_per_year is None else months_per_year,
+                "disposal": last.disposal if disposal is None else disposal,
+            }
+        )
+        occupancy = self.occupancy
+        if people is not None or months_per_year is not None or disposal is not None:
+            before = [one for one in self.occupancy if one.from_ < self.today]
+            if not before:  # somebody was there before today, too
+                before = [last.model_copy(update={"from_": self.people.start})]
+            occupancy = (*before, changed)
+        else:
+            occupancy = occupancy or (last,)
+        start = pumped_on or self.people.start
+        after_all = vessel or self.vessel
+        return replace(
+            self,
+            tank=tank or self.tank,
+            vessel=after_all,
+            packing=packing(after_all) if vessel is not None else self.packing,
+            occupancy=occupancy,
+            people=course(occupancy, start),
+            residue_m=residue_m if pumped_on else self.residue_m,
+            last_look=pumped_on or self.last_look,
+        )
+
+    def _band(self, day: date) -> Band:
+        span: Episode | None = self.past.episode_of(day)
+        if span is None or day > self.today or span is self.past.current:
+            people, residue_m = self.people, self.residue_m
+        else:
+            people, residue_m = span.course, span.residue_m
+        growth = self.posterior.growth(people, years_between(people.start, day))
+        residue = self.packing.sludge_m3(residue_m)
+        shares = (0.1, 0.5, 0.9)
+        sludge = [self.packing.sludge_m(residue + v) for v in self._gained(self.posterior.sludge, growth, shares)]
+        scum = [self.packing.scum_m(v) for v in self._gained(self.posterior.scum, growth, shares)]
+        return Band(day, (sludge[0], sludge[1], sludge[2]), (scum[0], scum[1], scum[2]))
+
+    def _gained(self, layer: Grid, growth: Grid, shares: Sequence[float]) -> list[float]:
+        return self.posterior.volume_quantiles(layer, growth, shares)
+
+    def _growth(self, t: float) -> Grid:
+        """Log growth for each power up to time t: the most it has been, since what was over once counts as over."""
+        now = self.posterior.growth(self.people, t)
+        for knot in self.people.times[1:]:
+            if knot < t:
+                now = list(map(max, now, self.posterior.growth(self.people, knot)))
+        return now
+
+    def _crossed(self, limits: Sequence[Limit], t: float) -> float:
+        if any(limit.kind == "years" and limit.value is not None and t >= limit.value for limit in limits):
+            return 1.0
+        if t <= 0.0:
+            return 0.0
+        return min(self._thresholds.order(limits).below(self._growth(t)), 1.0)
+
+    def _when(self, limits: Sequence[Limit], share: float) -> date | None:
+        """The day by which the chance of being over reaches `share`."""
+        most = years_between(self.people.start, self.today) + HORIZON_YEARS
+        fixed = min((limit.value for limit in limits if limit.kind == "years" and limit.value), default=math.inf)
+        order = self._thresholds.order(limits)
+        low, high = 0.0, most
+        if order.below(self._growth(most)) < share:
+            low = high = math.inf
+        while high - low > 0.25 / DAYS_A_YEAR:
+            middle = (low + high) / 2.0
+            if order.below(self._growth(middle)) < share:
+                low = middle
+            else:
+                high = middle
+        found = min(high, fixed)
+        return after(self.people.start, found) if found <= most else None
+
+
+def forecast(
+    household: Household,
+    tank: Tank,
+    vessel: Vessel,
+    checks: Sequence[Check],
+    pump_outs: Sequence[PumpOut],
+    today: date,
+) -> Forecast:
+    """Learn a household's rates from its record and look ahead from `today`.
+
+    `checks`: of any tank, in any order, corrections among them; those of this tank up to `today` that stand are used.
+    Readings before an earlier pump-out count too: the household is the same. Nothing is raised; what was missing and
+    assumed is named in `Forecast.assumed`. Method and figures: `accumulation`, `posterior`.
+    """
+    mine = [one for one in standing(list(checks)) if one.tank == tank.id and one.on <= today]
+    looks = [one.on for one in mine if _looked(one)]
+    past = history(household, pump_outs, today, tank=tank.id, first_check=looks[0] if looks else None)
+    packed = packing(vessel)
+    sludge: list[Seen] = []
+    scum: list[Seen] = []
+    for one in [one for one in mine if _looked(one)][-CHECKS_USED:]:
+        span = past.episode_of(one.on)
+        if span is not None:
+            _read(layers(tank, vessel, one.seen.readings), span, one.on, packed, sludge, scum)
+    current = past.current
+    known = [current.start] if current.start_known else []
+    return Forecast(
+        today=today,
+        tank=tank,
+        vessel=vessel,
+        past=past,
+        people=current.course,
+        residue_m=current.residue_m,
+        occupancy=tuple(sorted(household.occupancy, key=lambda one: one.from_)),
+        last_look=max([*known, *looks], default=None),
+        sludge_readings=len(sludge),
+        scum_readings=len(scum),
+        posterior=Posterior(sludge, scum, vessel.relative_error),
+        packing=packed,
+    )
+
+
+def _looked(check: Check) -> bool:
+    """Whether the sludge or the scum was read at this check."""
+    seen = check.seen.readings
+    return bool(seen.sludge or seen.scum_total or seen.scum_above or seen.scum_below)
+
+
+def _read(found: Layers, span: Episode, day: date, packed: Packing, sludge: list[Seen], scum: list[Seen]) -> None:
+    """Add what one check says about the rates. Readings that cannot be are left out; odd but possible ones count."""
+    years = years_between(span.start, day)
+    person_years = span.course.person_years(years)
+    if person_years <= 0.0:
+        return
+    if found.sludge is not None and 0.0 <= found.sludge.value < packed.heights[-1]:
+        value, error = found.sludge.value, found.sludge.error
+        spread = (packed.sludge_m3(value + error) - packed.sludge_m3(value - error)) / 2.0
+        residue = packed.sludge_m3(span.residue_m)
+        sludge.append(Seen(person_years, years, packed.sludge_m3(value) - residue, max(spread, 1e-6)))
+    if found.scum is not None and 0.0 <= found.scum.value < packed.crusts[-1]:
+        value, error = found.scum.value, found.scum.error
+        spread = (packed.scum_m3(value + error) - packed.scum_m3(value - error)) / 2.0
+        scum.append(Seen(person_years, years, packed.scum_m3(value), max(spread, 1e-6)))
+
+
+def _a_year_after(day: date) -> date:
+    try:
+        return day.replace(year=day.year + 1)
+    except ValueError:  # 29 February
+        return day.replace(year=day.year + 1, day=28)

@@ -1,0 +1,238 @@
+"""What a household's readings say about how fast its tank fills: rates and power on a grid, in plain Python.
+
+The grid runs over `x = ln(sludge rate)`, `y = ln(scum rate)` and `b`. Rates are taken per person at a pivot time close to
+the readings, so that `x` and `y` hardly depend on `b`. In `L = ln(e^x + e^y)` and `q = y − x` (the logit of the scum's
+share) the density needs no correction, because that change of variables keeps areas. Given `b`, sludge readings touch only
+`x` and scum readings only `y`, so each likelihood is a line and not a plane.
+"""
+
+from __future__ import annotations
+
+import math
+from bisect import bisect_right
+from collections.abc import Sequence
+from dataclasses import dataclass
+from functools import cached_property
+from itertools import accumulate
+
+from selfcheck.domain.accumulation import (
+    POWER_LEAST,
+    POWER_MEAN,
+    POWER_MOST,
+    POWER_SPREAD,
+    RATE_MEDIAN_M3,
+    RATE_SPREAD,
+    SPLIT_MEAN,
+    SPLIT_SPREAD,
+)
+from selfcheck.domain.history import Course
+
+#: Degrees of freedom of the errors: heavy tails, so that one wild reading is outvoted and not averaged in (our choice).
+FREEDOM = 4.0
+#: Scale of the errors as a share of a reading's standard error: the middle 80 % is then as wide as for a normal error.
+SCALE = 1.2816 / 1.5332
+_RATES, _POWERS = 24, 9
+_SCAN_RATES, _SCAN_POWERS = 17, 7
+_CUT = 10.0  # nats below the best point at which the grid ends, about 4.5 standard deviations
+_FLOOR = -745.0
+
+
+@dataclass(frozen=True, slots=True)
+class Seen:
+    """One layer at one check: person-years and years since its pump-out, volume gained [m³], its standard error [m³]."""
+
+    person_years: float
+    years: float
+    volume_m3: float
+    error_m3: float
+
+
+Grid = list[float]
+
+
+class Posterior:
+    """Weights over sludge rate, scum rate and power after the readings; made once, asked often."""
+
+    def __init__(self, sludge: Sequence[Seen], scum: Sequence[Seen], vessel_error: float = 0.0) -> None:
+        """Update what is known beforehand by the readings of both layers.
+
+        `vessel_error`: relative standard error of the tank's volume. Rates are in volumes of the tank as assumed, so a tank
+        of doubtful size only widens what is known beforehand; readings and limits share its error and it cancels.
+        """
+        self.pivot = _pivot([*sludge, *scum])
+        self._spread = math.hypot(RATE_SPREAD, vessel_error)
+        self._shift = math.log(self.pivot)
+        powers = _middles(POWER_LEAST, POWER_MOST, _SCAN_POWERS)
+        share = 1.0 / (1.0 + math.exp(-SPLIT_MEAN))
+        base = math.log(RATE_MEDIAN_M3)
+        x_low, x_high, x_best = self._scan(
+            sludge, powers, base + math.log(1.0 - share), math.hypot(self._spread, share * SPLIT_SPREAD)
+        )
+        y_low, y_high, y_best = self._scan(
+            scum, powers, base + math.log(share), math.hypot(self._spread, (1.0 - share) * SPLIT_SPREAD)
+        )
+        best = [a + b + _normal(p, POWER_MEAN, POWER_SPREAD) for p, a, b in zip(powers, x_best, y_best, strict=True)]
+        top = max(best)
+        live = [p for p, value in zip(powers, best, strict=True) if value > top - _CUT]
+        half = (POWER_MOST - POWER_LEAST) / _SCAN_POWERS / 2.0
+        #: powers of time on the grid
+        self.powers = _middles(live[0] - half, live[-1] + half, _POWERS)
+        self._fill(sludge, scum, (x_low, x_high), (y_low, y_high))
+
+    def _scan(self, seen: Sequence[Seen], powers: Grid, mean: float, spread: float) -> tuple[float, float, Grid]:
+        """The stretch of one layer's log rate that matters, and the best value for each power.
+
+        Closes in step by step, so that a sharp peak between two coarse points is not missed. The other layer is left out;
+        a wider spread beforehand makes up for it.
+        """
+        spread *= 1.15
+        shifts = [power * self._shift for power in powers]
+        low = mean + min(shifts) - 5.0 * spread
+        high = mean + max(shifts) + 5.0 * spread
+        best: Grid = []
+        for _ in range(8):
+            grid = [low + (high - low) * i / (_SCAN_RATES - 1) for i in range(_SCAN_RATES)]
+            step = grid[1] - grid[0]
+            rates = [math.exp(x) for x in grid]
+            rows = []
+            for power, shift in zip(powers, shifts, strict=True):
+                line = self._likelihood(seen, power, rates)
+                rows.append([value + _normal(x, mean + shift, spread) for x, value in zip(grid, line, strict=True)])
+            best = [max(row) for row in rows]
+            bar = max(best) - _CUT
+            live = [i for i in range(_SCAN_RATES) if any(row[i] > bar for row in rows)]
+            low, high = grid[live[0]] - step, grid[live[-1]] + step
+            if len(live) >= 8:
+                break
+        return low, high, best
+
+    def _likelihood(self, seen: Sequence[Seen], power: float, rates: Grid) -> Grid:
+        """Log likelihood of one layer's readings at each rate. The Student-t terms are multiplied and logged once a dozen."""
+        out = [0.0] * len(rates)
+        for start in range(0, len(seen), 12):
+            product = [1.0] * len(rates)
+            for one in seen[start : start + 12]:
+                scale = 1.0 / (one.error_m3 * SCALE * math.sqrt(FREEDOM))
+                slope = one.person_years / one.years * (one.years / self.pivot) ** power * scale
+                at = one.volume_m3 * scale
+                product = [p * (1.0 + (slope * rate - at) ** 2) for p, rate in zip(product, rates, strict=True)]
+            out = [a - (FREEDOM + 1.0) / 2.0 * math.log(p) for a, p in zip(out, product, strict=True)]
+        return out
+
+    def _fill(
+        self, sludge: Sequence[Seen], scum: Sequence[Seen], x_range: tuple[float, float], y_range: tuple[float, float]
+    ) -> None:
+        xs, ys = _middles(*x_range, _RATES), _middles(*y_range, _RATES)
+        x_step, y_step = xs[1] - xs[0], ys[1] - ys[0]
+        x_rates, y_rates = [math.exp(x) for x in xs], [math.exp(y) for y in ys]
+        totals = [math.log(a + b) for a in x_rates for b in y_rates]
+        splits = [_normal(y - x, SPLIT_MEAN, SPLIT_SPREAD) for x in xs for y in ys]
+        narrow = 0.5 / self._spread**2
+        rows, tops = [], []
+        for power in self.powers:
+            mean = math.log(RATE_MEDIAN_M3) + power * self._shift
+            along_x = self._likelihood(sludge, power, x_rates)
+            along_y = self._likelihood(scum, power, y_rates)
+            known = _normal(power, POWER_MEAN, POWER_SPREAD)
+            both = [a + b for a in along_x for b in along_y]
+            row = [v + s - narrow * (t - mean) ** 2 for v, s, t in zip(both, splits, totals, strict=True)]
+            rows.append([known, row])
+            tops.append(known + max(row))
+        top, exp = max(tops), math.exp
+        weights = [[exp(max(v + known - top, _FLOOR)) for v in row] for known, row in rows]  # type: ignore[union-attr]
+        whole = sum(map(sum, weights))
+        #: weights[power][pair], summing to 1
+        self.weights = [[w / whole for w in row] for row in weights]
+        # Each cell stands as one point, set aside within the cell by a different amount in each row and column, so that a
+        # limit that only one layer touches does not see the same few values again and again.
+        aside = [(i * 0.6180339887498949) % 1.0 - 0.5 for i in range(_RATES)]
+        #: log rates of sludge and scum of each pair [ln m³ a person at the pivot]
+        self.sludge = [x + aside[j] * x_step for x in xs for j in range(_RATES)]
+        self.scum = [y + aside[i] * y_step for i in range(_RATES) for y in ys]
+
+    @cached_property
+    def totals(self) -> Grid:
+        """Log of both rates together, for each pair."""
+        return [math.log(math.exp(x) + math.exp(y)) for x, y in zip(self.sludge, self.scum, strict=True)]
+
+    def growth(self, course: Course, t: float) -> Grid:
+        """Log of what a rate of 1 at the pivot has become after `t` years, for each power; -inf while nobody lived there."""
+        people_years = course.person_years(t)
+        if people_years <= 0.0:
+            return [-math.inf] * len(self.powers)
+        people, aged = math.log(people_years / t), math.log(t / self.pivot)
+        return [people + power * aged for power in self.powers]
+
+    def order(self, keys: Grid) -> Order:
+        """The pairs in rising order of a key, ready to say how much weight lies below a value of it."""
+        places = sorted(range(len(keys)), key=keys.__getitem__)
+        return Order([keys[i] for i in places], [list(accumulate([row[i] for i in places], initial=0.0)) for row in self.weights])
+
+    def rate_quantile(self, share: float) -> float:
+        """Quantile of the total rate [m³ a person in the first year]."""
+        order = self.order(self.totals)
+        low, high = min(self.totals) - 3.0, max(self.totals) + 3.0
+        for _ in range(40):
+            middle = (low + high) / 2.0
+            if order.below([middle + power * self._shift for power in self.powers]) < share:
+                low = middle
+            else:
+                high = middle
+        return math.exp((low + high) / 2.0)
+
+    def volume_quantiles(self, layer: Grid, growth: Grid, shares: Sequence[float]) -> list[float]:
+        """Quantiles of one layer's gained volume [m³]; `layer` is `sludge` or `scum`, `growth` as from `growth()`."""
+        if growth[0] == -math.inf:
+            return [0.0 for _ in shares]
+        order = self.sludge_order if layer is self.sludge else self.scum_order
+        out = []
+        for share in shares:
+            low, high = order.keys[0] + min(growth), order.keys[-1] + max(growth)
+            for _ in range(24):
+                middle = (low + high) / 2.0
+                if order.below([middle - g for g in growth]) < share:
+                    low = middle
+                else:
+                    high = middle
+            out.append(math.exp((low + high) / 2.0))
+        return out
+
+    @cached_property
+    def sludge_order(self) -> Order:
+        """Pairs by their sludge rate."""
+        return self.order(self.sludge)
+
+    @cached_property
+    def scum_order(self) -> Order:
+        """Pairs by their scum rate."""
+        return self.order(self.scum)
+
+
+@dataclass(frozen=True, slots=True)
+class Order:
+    """Pairs in rising order of a key, with the weight up to each, for each power."""
+
+    keys: Grid
+    sums: list[Grid]
+
+    def below(self, bars: Sequence[float]) -> float:
+        """Weight of all points whose key is at most the bar of their power."""
+        keys = self.keys
+        return sum([row[bisect_right(keys, bar)] for row, bar in zip(self.sums, bars, strict=True)])
+
+
+def _middles(low: float, high: float, count: int) -> Grid:
+    step = (high - low) / count
+    return [low + step * (i + 0.5) for i in range(count)]
+
+
+def _normal(x: float, mean: float, spread: float) -> float:
+    return -0.5 * ((x - mean) / spread) ** 2
+
+
+def _pivot(seen: Sequence[Seen]) -> float:
+    """Weighted geometric mean of the times of the readings [yr]; 1 when there are none."""
+    weights = [min(abs(one.volume_m3) / one.error_m3, 20.0) ** 2 + 0.01 for one in seen]
+    if not seen:
+        return 1.0
+    return math.exp(sum(w * math.log(one.years) for w, one in zip(weights, seen, strict=True)) / sum(weights))
