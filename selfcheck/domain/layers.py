@@ -5,19 +5,30 @@ Heights are measured from the tank floor where the pole went in. Metres, cubic m
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from math import hypot
 from typing import Literal
 
-Agreement = Literal["none", "one", "agree", "third_wanted", "median", "clash"]
+from selfcheck.domain.agreement import Agreement, one_of, sludge_that_counts
+from selfcheck.domain.check import Reading, Readings
+from selfcheck.domain.conversions import INCH
+from selfcheck.domain.household import Tank
+from selfcheck.domain.oddities import oddities
+from selfcheck.domain.outlet import EDGE_ERROR_M, HANGS_BELOW, outlet_below_surface
+from selfcheck.domain.shapes import Vessel
+from selfcheck.domain.uncertain import Measure, Uncertain, combined
+
 ScumWay = Literal["total", "above", "below"]
 
-
-@dataclass(frozen=True, slots=True)
-class Measure:
-    """A figure and its standard error (one standard deviation), in the same unit."""
-
-    value: float
-    error: float
+# Standard errors of one reading. Our choice, from how pole, cloth and foot-stick are used.
+MARK_ERROR_M = 0.25 * INCH  # reading a mark on the pole
+STAIN_ERROR_M = 0.5 * INCH  # where the stain on the cloth ends
+FLOOR_ERROR_M = 0.5 * INCH  # uneven floor and a leaning pole
+FOOT_ERROR_M = 0.5 * INCH  # feeling the underside of the crust with a foot-stick
+#: Error of the two-thirds rule as a share of the crust's whole thickness. Our choice; the rule is `common-practice`.
+TWO_THIRDS_ERROR = 0.20
+#: Error of taking the water to stand at its full depth when nobody said where it stands. Our choice.
+LEVEL_NOT_SEEN_ERROR_M = 2 * INCH
 
 
 @dataclass(frozen=True, slots=True)
@@ -27,8 +38,13 @@ class Layers:
     `sludge`, `scum`: thickness. `scum_above`, `scum_below`: what stands above and hangs below the water line.
     `clear_zone`: from the sludge's top to the scum's bottom. `outlet_height`: the outlet device's bottom edge above the
     floor. `sludge_to_outlet`, `scum_to_outlet`: from each layer to that edge, positive while there is room.
-    `scum_top_to_outlet_top`: from the crust's top up to the device's top edge. `odd`: ids of what cannot or hardly can be.
-    `alternatives`: the same layers with each sludge reading taken alone, where the readings do not settle it.
+    `scum_top_to_outlet_top`: from the crust's top up to the device's top edge. `solids_by_depth`, `solids_by_volume`:
+    both layers as a share of the liquid; `least_by_depth`, `least_by_volume`: the same from the layers that were read,
+    where one was not.
+    `outlet_assumed`: the outlet's height is a published habit, not this tank's. `depth_from_facts`: the water line was
+    not read; the tank's full depth stands in. `scum_way`: the reading the scum rests on; `two_thirds_used`: one part of
+    it was inferred. `odd`: ids of what cannot or hardly can be (see `oddities`). `alternatives`: the same layers with
+    each sludge reading taken alone, where the readings do not settle it.
     """
 
     agreement: Agreement = "none"
@@ -44,6 +60,8 @@ class Layers:
     scum_top_to_outlet_top: Measure | None = None
     solids_by_depth: Measure | None = None
     solids_by_volume: Measure | None = None
+    least_by_depth: Measure | None = None
+    least_by_volume: Measure | None = None
     sludge_m3: Measure | None = None
     scum_m3: Measure | None = None
     outlet_assumed: bool = False
@@ -52,3 +70,181 @@ class Layers:
     two_thirds_used: bool = False
     odd: tuple[str, ...] = ()
     alternatives: tuple[Layers, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Scum:
+    """The crust: whole thickness, what hangs below and stands above the water line."""
+
+    total: Uncertain
+    above: Uncertain
+    below: Uncertain
+    way: ScumWay
+    two_thirds_used: bool
+
+
+def layers(tank: Tank, vessel: Vessel, readings: Readings, level: str | None = None) -> Layers:
+    """The layers that one check's readings tell of, in one tank or compartment.
+
+    `level`: where the water stood (`at_outlet`, `above_outlet`, `below_outlet`), "unknown" or None. Errors of readings
+    are independent and are carried to every figure to first order. What does not fit together is reckoned as it was
+    typed and named in `odd`; nothing is raised.
+    """
+    counted, agreement = sludge_that_counts(readings.sludge)
+    found = _reckon(tank, vessel, readings, level, counted, agreement)
+    if agreement not in ("third_wanted", "clash"):
+        return found
+    alone = [_reckon(tank, vessel, readings, level, reading, "one") for reading in readings.sludge]
+    return replace(found, alternatives=tuple(alone))
+
+
+def _reckon(
+    tank: Tank, vessel: Vessel, readings: Readings, level: str | None, counted: Reading | None, agreement: Agreement
+) -> Layers:
+    full = Uncertain.read("full depth", vessel.liquid_depth_m, vessel.depth_error_m) if vessel.depth_known else None
+    depth, from_facts = _liquid_depth(readings, full, level)
+    sludge = _sludge(counted)
+    scum = _scum(readings)
+    outlet, outlet_assumed = _outlet_height(tank, vessel, readings, depth, full, level)
+    top_edge = tank.outlet_top_above_surface_m
+    above_top = None
+    base = full if full is not None else depth if _may_stand_full(level) else None
+    if scum and base and depth and top_edge is not None:
+        above_top = base + Uncertain.read("outlet top", top_edge, EDGE_ERROR_M) - depth - scum.above
+    below = scum.below if scum else None
+    solids = _solids(vessel, depth, sludge, scum)
+    clear = depth - sludge - below if depth and sludge and below else None
+    return Layers(
+        agreement=agreement,
+        liquid_depth=_measure(depth),
+        sludge=_measure(sludge),
+        scum=_measure(scum.total if scum else None),
+        scum_above=_measure(scum.above if scum else None),
+        scum_below=_measure(below),
+        clear_zone=_measure(clear),
+        outlet_height=_measure(outlet),
+        sludge_to_outlet=_measure(outlet - sludge if outlet and sludge else None),
+        scum_to_outlet=_measure(depth - below - outlet if depth and below and outlet else None),
+        scum_top_to_outlet_top=_measure(above_top),
+        outlet_assumed=outlet_assumed,
+        depth_from_facts=from_facts,
+        scum_way=scum.way if scum else None,
+        two_thirds_used=scum.two_thirds_used if scum else False,
+        odd=oddities(tank, vessel, readings, level, depth, sludge, below, outlet),
+        solids_by_depth=solids.get("solids_by_depth"),
+        solids_by_volume=solids.get("solids_by_volume"),
+        least_by_depth=solids.get("least_by_depth"),
+        least_by_volume=solids.get("least_by_volume"),
+        sludge_m3=solids.get("sludge_m3"),
+        scum_m3=solids.get("scum_m3"),
+    )
+
+
+def _measure(figure: Uncertain | None) -> Measure | None:
+    return figure.measure() if figure else None
+
+
+def _may_stand_full(level: str | None) -> bool:
+    return level not in ("above_outlet", "below_outlet")
+
+
+def _liquid_depth(readings: Readings, full: Uncertain | None, level: str | None) -> tuple[Uncertain | None, bool]:
+    """Today's water line: as read, or else the full depth, unless the water was seen to stand higher or lower."""
+    read = one_of(readings.liquid_depth, min, MARK_ERROR_M)
+    if read:
+        return Uncertain.read("wet line", read[0], hypot(read[1], FLOOR_ERROR_M)), False
+    if full is None or not _may_stand_full(level):
+        return None, False
+    return (full if level == "at_outlet" else full.also("level not seen", LEVEL_NOT_SEEN_ERROR_M)), True
+
+
+def _sludge(counted: Reading | None) -> Uncertain | None:
+    if counted is None:
+        return None
+    mark = max(MARK_ERROR_M, counted.error_m or 0.0)
+    return Uncertain.read("stain", counted.m, hypot(mark, STAIN_ERROR_M, FLOOR_ERROR_M))
+
+
+def _scum(readings: Readings) -> Scum | None:
+    """The crust from what was read of it; the rule of two thirds only for a part that nobody measured."""
+    total = _part("scum total", readings.scum_total, FOOT_ERROR_M)
+    above = _part("scum above", readings.scum_above, MARK_ERROR_M)
+    below = _part("scum below", readings.scum_below, FOOT_ERROR_M)
+    if above and below:
+        return Scum(total or above + below, above, below, "total", False)
+    if total and below:
+        return Scum(total, total - below, below, "total", False)
+    if total and above:
+        return Scum(total, above, total - above, "total", False)
+    if total:
+        below = (total * HANGS_BELOW).also("two thirds", TWO_THIRDS_ERROR * total.value)
+        return Scum(total, total - below, below, "total", True)
+    if above:
+        whole = (above * (1 / (1 - HANGS_BELOW))).also("two thirds", TWO_THIRDS_ERROR * 3 * above.value)
+        return Scum(whole, above, whole - above, "above", True)
+    if below:
+        whole = (below * (1 / HANGS_BELOW)).also("two thirds", TWO_THIRDS_ERROR * below.value / HANGS_BELOW)
+        return Scum(whole, whole - below, below, "below", True)
+    return None
+
+
+def _part(cause: str, readings: list[Reading], error_m: float) -> Uncertain | None:
+    read = one_of(readings, max, error_m)
+    return Uncertain.read(cause, *read) if read else None
+
+
+def _outlet_height(
+    tank: Tank, vessel: Vessel, readings: Readings, depth: Uncertain | None, full: Uncertain | None, level: str | None
+) -> tuple[Uncertain | None, bool]:
+    """The outlet device's bottom edge above the floor, and whether it is assumed.
+
+    A reading of this check counts from today's water line. A fact hangs on the full water line; where that is not on
+    record today's stands in, unless the water was seen to stand higher or lower.
+    """
+    read = one_of(readings.outlet_bottom_below_surface, max, FOOT_ERROR_M)
+    if read and depth:
+        return depth - Uncertain.read("outlet edge", *read), False
+    base = full if full is not None else depth if _may_stand_full(level) else None
+    if base is None:
+        return None, False
+    below = outlet_below_surface(tank, vessel, base.value)
+    return base - Uncertain.read("outlet edge", below.metres, below.error), below.assumed
+
+
+def _solids(vessel: Vessel, depth: Uncertain | None, sludge: Uncertain | None, scum: Scum | None) -> dict[str, Measure]:
+    """Volumes of both layers and their shares of the liquid, by depth and by volume."""
+    size = Uncertain.read("vessel", 0.0, vessel.relative_error)
+    found: dict[str, Measure] = {}
+    low = high = None
+    if sludge:
+        low = combined(vessel.volume_below(sludge.value), (sludge, vessel.surface_area(sludge.value)))
+        found["sludge_m3"] = combined(low.value, (low, 1.0), (size, low.value)).measure()
+    if scum and depth and depth.value > 0:
+        high = _crust_volume(vessel, depth, scum)
+        found["scum_m3"] = combined(high.value, (high, 1.0), (size, high.value)).measure()
+    if depth is None or depth.value <= 0:
+        return found
+    whole = combined(vessel.volume_below(depth.value), (depth, vessel.surface_area(depth.value)))
+    which = "solids" if sludge and scum else "least"
+    thick = sludge + scum.total if sludge and scum else sludge or (scum and scum.total)
+    bulk = low + high if low and high else low or high
+    if thick and bulk:
+        found[f"{which}_by_depth"] = _share(thick, depth).measure()
+        found[f"{which}_by_volume"] = _share(bulk, whole).measure()
+    return found
+
+
+def _crust_volume(vessel: Vessel, depth: Uncertain, scum: Scum) -> Uncertain:
+    """What hangs in the water, and above it the same floor area all the way: V(D) − V(D − below) + A(D)·above."""
+    line, hanging = depth.value, scum.below.value
+    surface, under = vessel.surface_area(line), vessel.surface_area(line - hanging)
+    step = 1e-4 * line
+    widening = (vessel.surface_area(line + step) - vessel.surface_area(line - step)) / (2 * step)
+    volume = vessel.volume_below(line) - vessel.volume_below(line - hanging) + surface * scum.above.value
+    by_line = surface - under + widening * scum.above.value
+    return combined(volume, (depth, by_line), (scum.below, under), (scum.above, surface))
+
+
+def _share(part: Uncertain, whole: Uncertain) -> Uncertain:
+    share = part.value / whole.value
+    return combined(share, (part, 1 / whole.value), (whole, -share / whole.value))

@@ -8,16 +8,17 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import date
-from math import erf, inf, sqrt
+from math import erf, hypot, inf, isfinite, sqrt
 from typing import Literal
 
 from selfcheck.domain.conversions import INCH, MILLIMETRE
 from selfcheck.domain.distance_table import DistanceTable
 from selfcheck.domain.household import Tank
-from selfcheck.domain.layers import Layers, Measure
+from selfcheck.domain.layers import Layers
 from selfcheck.domain.outlet import HANGS_BELOW, outlet_below_surface
 from selfcheck.domain.shapes import Vessel
 from selfcheck.domain.sources import STRICT, Seen
+from selfcheck.domain.uncertain import Measure
 
 Kind = Literal[
     "sludge_to_outlet",  # sludge top to the outlet device's bottom edge, at least
@@ -138,7 +139,8 @@ def stand(
 ) -> tuple[Standing, ...]:
     """Where today's layers stand against each limit of a set, in its order.
 
-    With margin m and standard error u the chance of being over is Φ(−m/u): over from 50 %, close from 10 %.
+    With margin m and standard error u the chance of being over is Φ(−m/u): over from 50 %, close from 10 %. Where only one
+    layer was read and it alone reaches a share of solids, that settles it; otherwise it cannot be told.
     """
     return tuple(_standing(limit, layers, vessel, years_since_pump_out) for limit in rule_set.limits)
 
@@ -160,10 +162,19 @@ def _standing(limit: Limit, layers: Layers, vessel: Vessel, years: float | None)
     least, least_error = limit.value, 0.0
     if limit.table is not None:
         least, least_error = limit.table.least_with_error(vessel)
+    sure_part = _least_figure(limit, layers) if now is None else None
+    if (
+        sure_part is not None
+        and least is not None
+        and chance_over(least - sure_part.value, sure_part.error) >= CLOSE_FROM
+    ):
+        now = sure_part
     if now is None or least is None:
         return Standing(limit, now, None, None, None, "cannot_tell")
     margin = now.value - least if limit.kind in _AT_LEAST else least - now.value
-    error = sqrt(now.error**2 + least_error**2)
+    error = hypot(now.error, least_error)
+    if not (isfinite(margin) and isfinite(error)):
+        return Standing(limit, now, None, None, None, "cannot_tell")
     chance = chance_over(margin, error)
     return Standing(limit, now, margin, error, chance, call_of(chance))
 
@@ -178,6 +189,13 @@ def _figure(limit: Limit, layers: Layers, years: float | None) -> Measure | None
         return layers.sludge_to_outlet
     figure: Measure | None = getattr(layers, limit.kind)
     return figure
+
+
+def _least_figure(limit: Limit, layers: Layers) -> Measure | None:
+    """The share that the layers which were read reach already, where the other was not read."""
+    if limit.kind == "solids_by_depth":
+        return layers.least_by_depth
+    return layers.least_by_volume if limit.kind == "solids_by_volume" else None
 
 
 def margin(limit: Limit, tank: Tank, vessel: Vessel, sludge_m: float, scum_m: float) -> float:

@@ -27,10 +27,14 @@ class Below(NamedTuple):
     assumed: bool
 
 
-def outlet_below_surface(tank: Tank, vessel: Vessel) -> Below:
-    """From the tank's facts, or else assumed from the published share of the liquid depth."""
+def outlet_below_surface(tank: Tank, vessel: Vessel, full_depth_m: float | None = None) -> Below:
+    """From the tank's facts, or else assumed from the published share of the liquid depth.
+
+    `full_depth_m` stands in for the vessel's own full liquid depth where a reading tells it better.
+    """
     stated = tank.outlet_bottom_below_surface_m
     if stated is not None:
         return Below(stated, EDGE_ERROR_M, False)
+    depth = vessel.liquid_depth_m if full_depth_m is None else full_depth_m
     share, spread = SHARE_BELOW_SURFACE_LYING if vessel.kind in ("drum", "oval") else SHARE_BELOW_SURFACE
-    return Below(share * vessel.liquid_depth_m, spread * vessel.liquid_depth_m, True)
+    return Below(share * depth, spread * depth, True)

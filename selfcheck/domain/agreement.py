@@ -1,0 +1,65 @@
+"""Several readings of one length → the one that counts, and whether they agree."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Sequence
+from typing import Literal
+
+from selfcheck.domain.check import Reading
+from selfcheck.domain.conversions import INCH
+
+Agreement = Literal["none", "one", "agree", "third_wanted", "median", "clash"]
+
+# Our choice of figures: readings a pole and cloth can be trusted to repeat, and the scatter that no middle can mend.
+AGREE_WITHIN_M = 1 * INCH
+SCATTER_M = 3 * INCH
+ROUNDING_M = 0.0005  # lengths are kept to the millimetre or finer, so an inch apart may come out a hair more
+
+
+def sludge_that_counts(readings: Sequence[Reading]) -> tuple[Reading | None, Agreement]:
+    """The sludge reading that counts, and how the readings agree.
+
+    Two within an inch agree, and the higher one counts. Two further apart want a third; until then the higher one
+    stands in. Of three or more the median counts (of the two middle ones the higher), unless they scatter over more
+    than three inches and none lies within an inch of the median: then they clash and the highest stands in. So one wild
+    reading beside two that agree is outvoted, and three that all differ settle nothing.
+    """
+    ordered = sorted(readings, key=_height)
+    if not ordered:
+        return None, "none"
+    highest = ordered[-1]
+    if len(ordered) == 1:
+        return highest, "one"
+    scatter = highest.m - ordered[0].m
+    if len(ordered) == 2:
+        return highest, "agree" if scatter <= AGREE_WITHIN_M + ROUNDING_M else "third_wanted"
+    middle = len(ordered) // 2
+    median = ordered[middle]
+    beside = (ordered[middle - 1], *ordered[middle + 1 : middle + 2])
+    backed = any(abs(other.m - median.m) <= AGREE_WITHIN_M + ROUNDING_M for other in beside)
+    if scatter > SCATTER_M + ROUNDING_M and not backed:
+        return highest, "clash"
+    return median, "median"
+
+
+def one_of(
+    readings: Sequence[Reading], careful: Callable[[Iterable[float]], float], least_error_m: float
+) -> tuple[float, float] | None:
+    """Value and standard error [m] from any number of readings of another length; None when there is none.
+
+    Two: the careful one (`min` or `max`); more: the median. Readings over an inch apart widen the error by half of what
+    lies between them.
+    """
+    if not readings:
+        return None
+    heights = sorted(reading.m for reading in readings)
+    value = heights[len(heights) // 2] if len(heights) > 2 else careful(heights)
+    error = max(least_error_m, *(reading.error_m or 0.0 for reading in readings))
+    apart = heights[-1] - heights[0]
+    if apart > AGREE_WITHIN_M + ROUNDING_M:
+        error = max(error, apart / 2)
+    return value, error
+
+
+def _height(reading: Reading) -> float:
+    return reading.m
