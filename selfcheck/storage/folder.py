@@ -175,9 +175,9 @@ def _reason(error: ValidationError) -> str:
     steps = [str(step) for step in first["loc"]]
     more = error.error_count() - 1
     tail = f" ({more} more like it)" if more else ""
-    where = ".".join(steps) or "the whole"
-    message = first["msg"].replace("Input should be", "it should be")
-    return f'at "{where}": {message[:1].lower()}{message[1:]}{tail}.'
+    where = f'at "{".".join(steps)}": ' if steps else ""
+    message = first["msg"].replace("Input should be", "it should be").replace("Invalid", "not")
+    return f"{where}{message[:1].lower()}{message[1:]}{tail}."
 
 
 @contextmanager

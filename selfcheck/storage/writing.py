@@ -26,7 +26,7 @@ PART = ".part"  # the ending of a file that is still being written; left behind 
 
 
 def write_check(folder: Path, check: Check) -> Check:
-    """Write a new check under its day, `2026-05-18`, or `2026-05-18-2` when that day has one; it comes back with its id.
+    """Write a new check under its day, `2026-05-18`, or `2026-05-18-2` when that is taken; it comes back with its id.
 
     Raises FolderProblem when it cannot be saved; nothing is left half written then.
     """
