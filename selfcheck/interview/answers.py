@@ -18,6 +18,8 @@ ENGINE = "_"
 LEAVING = "_leaving"  # the person wants to leave while something may stand open
 HAZARD = "_hazard"  # a hazard was told; the value is its id
 TAKEN_BACK = "_taken_back"  # the value is the id of a question whose answer no longer counts
+BREAK = "_break"  # the conversation was taken up again: what was seen before may no longer hold
+NOTE = "_note"  # words that fitted no question, kept as they were typed
 
 
 @dataclass(frozen=True, slots=True)
