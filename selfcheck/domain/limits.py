@@ -139,8 +139,8 @@ def stand(
 ) -> tuple[Standing, ...]:
     """Where today's layers stand against each limit of a set, in its order.
 
-    With margin m and standard error u the chance of being over is Φ(−m/u): over from 50 %, close from 10 %. Where only one
-    layer was read and it alone reaches a share of solids, that settles it; otherwise it cannot be told.
+    With margin m and standard error u the chance of being over is Φ(−m/u): over from 50 %, close from 10 %. Where only
+    one layer was read and it alone reaches a share of solids, that settles it; otherwise it cannot be told.
     """
     return tuple(_standing(limit, layers, vessel, years_since_pump_out) for limit in rule_set.limits)
 
@@ -162,13 +162,9 @@ def _standing(limit: Limit, layers: Layers, vessel: Vessel, years: float | None)
     least, least_error = limit.value, 0.0
     if limit.table is not None:
         least, least_error = limit.table.least_with_error(vessel)
-    sure_part = _least_figure(limit, layers) if now is None else None
-    if (
-        sure_part is not None
-        and least is not None
-        and chance_over(least - sure_part.value, sure_part.error) >= CLOSE_FROM
-    ):
-        now = sure_part
+    part = _least_figure(limit, layers) if now is None else None
+    if part is not None and least is not None and chance_over(least - part.value, part.error) >= CLOSE_FROM:
+        now = part
     if now is None or least is None:
         return Standing(limit, now, None, None, None, "cannot_tell")
     margin = now.value - least if limit.kind in _AT_LEAST else least - now.value
