@@ -1,0 +1,165 @@
+"""Counts, plain numbers, and yes or no, as people type them. Nothing here is matched by likeness."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from fractions import Fraction
+from typing import Literal
+
+from selfcheck.domain.amount_grammar import Line, link, read_line
+from selfcheck.domain.hedges import says_none, says_unknown
+from selfcheck.domain.number_words import plain
+
+
+@dataclass(frozen=True, slots=True)
+class CountReading:
+    """A whole count, 0 to 1000. `low` and `high` differ for "2 or 3", whose value is the higher (the careful side)."""
+
+    status: Literal["value", "ask", "none", "unclear"]
+    value: int | None = None
+    low: int | None = None
+    high: int | None = None
+    said: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class NumberReading:
+    """A plain number and its standard error, for questions that count something other than lengths."""
+
+    status: Literal["value", "ask", "none", "unclear"]
+    value: float | None = None
+    error: float | None = None
+    said: str = ""
+
+
+_PEOPLE = r"(?:people|persons?|adults?|grown ?ups?|kids?|child(?:ren)?|children|teens?|teenagers?|bab(?:y|ies)|toddlers?|infants?|residents?|occupants?|boys?|girls?|sons?|daughters?|parents?|grandparents?|grandkids?|roommates?|tenants?|guests?|lodgers?|personas?|ninos?|adultos?|hijos?|of us|old folks)"
+_ALONE = re.compile(
+    r"(?:it'?s |its )?(?:just|only|solo|myself|me)(?: for)?(?: me| myself| yo| the one of us)?(?: (?:here|now|alone|living here|at home|and my (?:dog|dogs|cat|cats|pets?)|in the house))*|"
+    r"i live (?:alone|by myself|on my own)|(?:solo )?yo|vivo sol[oa]|by myself|on my own"
+)
+_TWO = re.compile(
+    r"(?:(?:it'?s |its )?(?:just |only )?)?(?:(?:me|myself|i) (?:and|&|n|plus) (?:my |the )?(?:wife|husband|partner|spouse|girlfriend|boyfriend|son|daughter|mom|mum|dad|mother|father|sister|brother|roommate|hubby|him|her)|"
+    r"(?:my )?(?:wife|husband|partner|spouse) (?:and|&|n) (?:me|i|myself)|the two of us|(?:a|one) couple|both of us|us two|we two)(?: (?:here|now|living here|at home|in the house))*"
+)
+_MINUS = re.compile(r"\b(?:minus|negative|not|n't|isn't|aren't|used to|will be|going to be|soon|last year|ago)\b")
+_NOISE = re.compile(r"# ?(?:dogs?|cats?|pets?|horses?|chickens?|cows?|cars?|fish|bathrooms?|baths?)\b")
+_WEEK = re.compile(r"# (?:years? old|yrs?|months?|weeks?|days?|in|ft|feet|gallons?|%|percent)\b")
+
+
+def read_count(text: str) -> CountReading:
+    """Read how many: `three`, `2 adults and 2 kids` (4), `just me` (1), `a family of five`. Pets do not count.
+
+    A part of one ("4.5") and two unlinked numbers are `ask`; negative or over 1000 is `unclear`.
+    """
+    said = text.strip()[:80]
+    flat = plain(text)
+    if flat is None:
+        return CountReading("unclear", said=said)
+    bare = " ".join(re.sub(r"[.,;:!?]", " ", flat).split())
+    if _ALONE.fullmatch(bare):
+        return CountReading("value", 1, 1, 1, said)
+    if _TWO.fullmatch(bare):
+        return CountReading("value", 2, 2, 2, said)
+    line = _people(link(read_line(_counted(flat), "length")))
+    if not line.amounts:
+        if says_none(line.skeleton) or bare in ("no one", "nobody", "nadie"):
+            return CountReading("value", 0, 0, 0, said)
+        empty = not bare or says_unknown(line.skeleton)
+        return CountReading("none" if empty else "unclear", said=said)
+    if line.broken or _MINUS.search(line.skeleton) or any(amount.unit for amount in line.amounts):
+        return CountReading("unclear", said=said)
+    if _WEEK.search(line.skeleton):
+        return CountReading("unclear", said=said)
+    if len(line.amounts) > 1 and not _adds_up(line.skeleton):
+        return CountReading("ask", said=said)
+    low = sum((amount.low for amount in line.amounts), Fraction(0))
+    high = sum((amount.high for amount in line.amounts), Fraction(0))
+    if re.match(r"(?:(?:just |only )?(?:me|myself|i)) (?:and|&|plus|,)(?: (?:my|the))? #", line.skeleton):
+        low, high = low + 1, high + 1
+    elif re.search(r"\b(?:my|the) (?:wife|husband|partner|spouse|girlfriend|boyfriend)\b", line.skeleton):
+        return CountReading("ask", said=said)
+    if low.denominator != 1 or high.denominator != 1:
+        return CountReading("ask", said=said)
+    if high > 1000:
+        return CountReading("unclear", said=said)
+    return CountReading("value", int(high), int(low), int(high), said)
+
+
+def _counted(flat: str) -> str:
+    """Words that stand for one person in a sum, as a number."""
+    flat = re.sub(rf"\b(?:a|an) (?={_PEOPLE}\b)", "1 ", flat)
+    return re.sub(r"\b(?:one|1) (?=in\b|foot\b)", "1 ", flat)
+
+
+def _people(line: Line) -> Line:
+    """Drop pets and the like from the sum."""
+    match = _NOISE.search(line.skeleton)
+    if match is None or len(line.amounts) < 2:
+        return line
+    index = line.skeleton[: match.start()].count("#")
+    amounts = (*line.amounts[:index], *line.amounts[index + 1 :])
+    return _people(Line(amounts, f"{line.skeleton[: match.start()]}{line.skeleton[match.end() :]}", line.broken))
+
+
+def _adds_up(skeleton: str) -> bool:
+    """Whether the numbers are parts of one sum: each has people after it, or `and` and `+` stand between."""
+    return len(re.findall(rf"# ?(?:\w+ )?{_PEOPLE}\b", skeleton)) == skeleton.count("#") or (
+        re.search(rf"# ?{_PEOPLE}", skeleton) is not None and re.search(r"# \w+ (?:and|plus|&|\+|,) #", skeleton) is not None
+    ) or re.fullmatch(r"# (?:(?:\+|plus) #)+", skeleton) is not None  # fmt: skip
+
+
+def read_number(text: str) -> NumberReading:
+    """Read a plain number, whole or not, possibly a range: `4.5`, `three and a half`, `2-3`. Units are not looked at."""
+    said = text.strip()[:80]
+    line = link(read_line(text, "length"))
+    if not line.amounts:
+        if says_none(line.skeleton) and not line.broken:
+            return NumberReading("value", 0.0, 0.0, said)
+        empty = not line.broken and (not line.skeleton.strip(" .") or says_unknown(line.skeleton))
+        return NumberReading("none" if empty else "unclear", said=said)
+    if line.broken or _MINUS.search(line.skeleton) or any(amount.unit for amount in line.amounts):
+        return NumberReading("unclear", said=said)
+    amount = line.amounts[0]
+    if len(line.amounts) > 1 or (amount.other is not None and "." in text):
+        return NumberReading("ask", said=said)
+    rough = re.search(r"\b(?:about|around|roughly|approx|maybe|or so|ish)\b|~", line.skeleton) is not None or amount.loose
+    error = max(float(amount.high - amount.low) / 2, 0.1 * float(amount.middle) if rough else 0.0)
+    return NumberReading("value", float(amount.middle), error, said)
+
+
+_YES = frozenset(
+    """yes|y|yep|yup|yeah|yea|ya|yah|yas|ye|yess|yes i did|yes i have|yes it is|yes it does|yes they are|yes they did|yes sir|yes maam|yes ma'am|yes please|sure|sure did|sure is|sure thing|of course|
+    ok|okay|k|kk|okey|okie|done|all done|its done|it's done|i did|did it|did that|i have|i do|i am|it is|it does|it did|it has|they are|they do|we did|we have|we are|we do|true|correct|right|
+    that's right|thats right|that is right|that's correct|thats correct|absolutely|definitely|certainly|affirmative|aye|uh huh|uhhuh|mhm|mm hmm|mmhm|indeed|you bet|for sure|of course it is|si|claro|
+    claro que si|si claro|hecho|listo|por supuesto|correcto|i think so|i believe so|there is|there are|there was|it was|he is|she is|yes there is|yes there are|yes we are|yes we did|yes it was|yes he is|
+    yes she is|yes i am|yes i do|yes done|yes did it|yep done|yep did it|yes yes|yes absolutely|yes definitely|yes of course|looks right|sounds right|that is correct|good|i can|we can|yes i can|i will|yes i will|yes that's right|yes thats right|ready|i'm ready|im ready""".replace(
+        "\n", ""
+    ).replace("    ", "").split("|")
+)
+_NO = frozenset(
+    """no|n|nope|nah|naw|noo|nop|not yet|no not yet|not really|no not really|not at all|no not at all|never|negative|no way|i did not|i didn't|i didnt|didn't|didnt|did not|haven't|havent|i haven't|i havent|
+    i have not|not done|not done yet|it is not|it isn't|it isnt|it's not|its not|it doesn't|it doesnt|it does not|it did not|it didn't|it didnt|isn't|isnt|it wasn't|it wasnt|they are not|they aren't|they're not|theyre not|we didn't|we didnt|we haven't|we havent|
+    i am not|i'm not|im not|i don't|i dont|i do not|false|wrong|incorrect|that's wrong|thats wrong|that is wrong|that's not right|thats not right|not right|not correct|uh uh|nuh uh|no sir|no ma'am|no maam|no i didn't|no i didnt|no i did not|no i haven't|no i havent|
+    no it isn't|no it isnt|no it is not|no it's not|no its not|no it doesn't|no it doesnt|no it wasn't|no there isn't|no there isnt|no there is not|there isn't|there isnt|there is not|there are not|there aren't|no i don't|no i dont|no we didn't|no we haven't|no they aren't|no they are not|
+    no i am not|no i'm not|no im not|i don't think so|i dont think so|no i don't think so|todavia no|aun no|no todavia|para nada|claro que no|no no|no thanks|no thank you|can't|cannot|i can't|i cant|i can not|no i can't|no i cant|not now|not ready|i'm not ready|nobody|no one|none|won't|i won't|i wont""".replace(
+        "\n", ""
+    ).replace("    ", "").split("|")
+)
+_TAIL = re.compile(r" (?:thanks|thank you|sir|ma'am|now|already|just now|tbh|for sure|i think|gracias|please)$")
+
+
+def read_yes_no(text: str) -> Literal["yes", "no", "unknown"] | None:
+    """`yes`, `no`, `unknown` when the person does not know, None when the line is none of these. Exact wordings only."""
+    flat = plain(text)
+    if flat is None:
+        return None
+    bare = " ".join(re.sub(r"[^\w']+", " ", flat).split())
+    if not bare:
+        return "unknown" if "?" in flat else None
+    for candidate in (bare, _TAIL.sub("", bare)):
+        if candidate in _YES:
+            return "yes"
+        if candidate in _NO:
+            return "no"
+    return "unknown" if says_unknown(bare) else None

@@ -1,0 +1,92 @@
+"""Lengths, volumes and dates as people read them; `quantities` reads every one of these back."""
+
+from __future__ import annotations
+
+from datetime import date, timedelta
+from fractions import Fraction
+
+from selfcheck.domain.units import CUBIC_METRE, GALLON, INCH, System
+
+_EIGHTHS = ("", "⅛", "¼", "⅜", "½", "⅝", "¾", "⅞")
+MONTHS = (
+    "January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December",
+)  # fmt: skip
+#: from this length on, inches are gathered into feet
+_FEET_FROM = 36 * 0.0254
+_METRES_FROM = 2.0
+
+
+def _number(value: float, places: int) -> str:
+    text = f"{value:,.{places}f}"
+    return text.rstrip("0").rstrip(".") if "." in text else text
+
+
+def _eighths(inches: Fraction) -> str:
+    whole, eighths = divmod(round(inches * 8), 8)
+    return f"{whole}{_EIGHTHS[eighths]}" if whole or not eighths else _EIGHTHS[eighths]
+
+
+def _us(metres: float) -> str:
+    inches = Fraction(round(Fraction(metres) / INCH.size * 8), 8)
+    if inches < Fraction(1, 8) and metres > 0:
+        return f"{_number(metres / 0.0254, 2)} in"
+    if metres < _FEET_FROM:
+        return f"{_eighths(inches)} in"
+    feet, rest = divmod(inches, 12)
+    return f"{feet} ft {_eighths(rest)} in" if rest else f"{feet} ft"
+
+
+def _metric(metres: float) -> str:
+    if round(metres, 3) >= _METRES_FROM:
+        return f"{_number(metres, 2)} m"
+    return f"{_number(metres * 100, 1 if metres >= 0.0005 else 2)} cm"
+
+
+def show_length(metres: float, units: System = "us") -> str:
+    """A length of 0 m or more in the household's unit with the other in brackets: `8½ in (21.6 cm)`, `21.6 cm (8½ in)`.
+
+    Inches are rounded to an eighth and gathered into feet from 36 in on; centimetres to a millimetre, metres to a
+    centimetre from 2 m on. Our choice, close to what a tape shows.
+    """
+    inches, centimetres = _us(metres), _metric(metres)
+    return f"{inches} ({centimetres})" if units == "us" else f"{centimetres} ({inches})"
+
+
+def show_length_error(metres: float, error_m: float, units: System = "us") -> str:
+    """A length with its standard error (both metres): `14 ± 1 in`, `35.5 ± 1.5 cm`. Halves of an inch or centimetre."""
+    size, name = (0.0254, "in") if units == "us" else (0.01, "cm")
+    error = max(round(2 * error_m / size), 1) / 2
+    places = 0 if error >= 5 else 1
+    value = round(2 * metres / size) / 2 if places else round(metres / size)
+    return f"{_number(value, places)} ± {_number(error, places)} {name}"
+
+
+def show_volume(cubic_metres: float, units: System = "us") -> str:
+    """A volume of 0 m³ or more: `1,000 gal (3.79 m³)`, `3.79 m³ (1,000 gal)`; whole US gallons, hundredths of a cubic metre.
+
+    Below 10 gal a tenth of a gallon, below 0.1 m³ litres.
+    """
+    gallons = cubic_metres / float(GALLON.size)
+    us = f"{_number(gallons, 0 if gallons >= 10 else 1)} gal"
+    litres = cubic_metres * 1000
+    metric = f"{_number(cubic_metres / float(CUBIC_METRE.size), 2)} m³" if litres >= 100 else f"{_number(litres, 1)} L"
+    return f"{us} ({metric})" if units == "us" else f"{metric} ({us})"
+
+
+def show_day(day: date, units: System = "us") -> str:
+    """One day: `May 4, 2024` or `4 May 2024`."""
+    month = MONTHS[day.month - 1]
+    return f"{month} {day.day}, {day.year}" if units == "us" else f"{day.day} {month} {day.year}"
+
+
+def show_date(day: date, units: System = "us", earliest: date | None = None, latest: date | None = None) -> str:
+    """A day, or the span it stands for: a day, `May 2024`, `2024`, or `between May 4, 2024 and June 1, 2024`."""
+    first, last = earliest or day, latest or day
+    if first == last:
+        return show_day(day, units)
+    if (first.month, first.day, last.month, last.day) == (1, 1, 12, 31):
+        return str(first.year) if first.year == last.year else f"between {first.year} and {last.year}"
+    if first.day == 1 and (last + timedelta(days=1)).day == 1:
+        start, end = (f"{MONTHS[one.month - 1]} {one.year}" for one in (first, last))
+        return start if start == end else f"between {start} and {end}"
+    return f"between {show_day(first, units)} and {show_day(last, units)}"
