@@ -1,0 +1,34 @@
+"""The one way in which text reaches the screen: made harmless, and never read as markup."""
+
+from __future__ import annotations
+
+from functools import lru_cache
+
+from textual.content import Content
+
+from selfcheck.text import clean
+
+_CAP = 20_000  # longer than any message; a bound for text that comes from files
+
+
+@lru_cache(maxsize=8192)
+def shown(text: str) -> str:
+    """One line of text as it may be painted: no control, bidi or invisible character, no line break."""
+    if text.isascii() and text.isprintable():
+        return text
+    return clean(text, _CAP).replace("\n", " ").replace("\t", " ")
+
+
+def as_content(text: str, style: str = "") -> Content:
+    """Text for a textual widget. Square brackets stay brackets; line breaks stay."""
+    safe = "\n".join(shown(line) for line in clean(text, _CAP).split("\n"))
+    return Content(safe).stylize(style) if style else Content(safe)
+
+
+@lru_cache(maxsize=4096)
+def wrapped(text: str, width: int) -> tuple[str, ...]:
+    """Text in lines of at most `width` cells, broken at spaces where that is possible."""
+    lines: list[str] = []
+    for paragraph in clean(text, _CAP).split("\n"):
+        lines.extend(line.plain.rstrip() for line in Content(shown(paragraph)).wrap(max(2, width)))
+    return tuple(lines)

@@ -1,0 +1,227 @@
+"""The page on which the talking is done."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import TYPE_CHECKING, Literal
+
+from textual import on
+from textual.app import ComposeResult
+from textual.binding import Binding
+from textual.containers import Horizontal
+from textual.screen import Screen
+from textual.widgets import Input
+
+from selfcheck.app.widgets.answer import AnswerInput
+from selfcheck.app.widgets.choices import Choices, Option
+from selfcheck.app.widgets.keys import KeyHint, KeyRow
+from selfcheck.app.widgets.log import MessageLog, Own, Said
+from selfcheck.app.widgets.rule import Across, Mark
+from selfcheck.app.widgets.stage import StageLine
+from selfcheck.app.widgets.tank import TankLine, TankPanel
+from selfcheck.app.words import FaceWords
+from selfcheck.errors import SelfcheckError
+
+if TYPE_CHECKING:
+    from selfcheck.app.app import SelfcheckApp
+    from selfcheck.interview.dialogue import Conversation
+
+Command = Literal["why", "how", "back", "change", "repeat", "unknown", "skip", "leave", "trouble", "help", "quit"]
+#: kinds of question whose answer is one of the numbered choices, so that a number key alone is the answer
+PICKED_BY_KEY = ("choose", "confirm", "say", "gate")
+
+
+class ConversationScreen(Screen[None]):
+    """Shows a conversation and passes on what a person says. It decides nothing itself."""
+
+    CSS_PATH = "conversation.tcss"
+    AUTO_FOCUS = "AnswerInput"
+    BINDINGS = [
+        Binding("f2", "tell('why')", show=False),
+        Binding("f3", "tell('how')", show=False),
+        Binding("f4", "tell('back')", show=False),
+        Binding("f5", "tell('change')", show=False),
+        Binding("f6", "tell('unknown')", show=False),
+        Binding("f8", "tell('trouble')", show=False),
+        Binding("f9", "tell('repeat')", show=False),
+        Binding("f10", "tell('leave')", show=False),
+        Binding("pageup", "scroll(-1)", show=False),
+        Binding("pagedown", "scroll(1)", show=False),
+        Binding("escape", "empty", show=False),
+    ]
+
+    def __init__(
+        self,
+        conversation: Conversation,
+        title: str,
+        words: FaceWords,
+        first: Sequence[Said] = (),
+        play: Sequence[str] = (),
+    ) -> None:
+        """`first`: what was said already. `play`: prepared lines; each enter on an empty line gives the next."""
+        super().__init__()
+        self.conversation = conversation
+        self._title = title
+        self._words = words
+        self._first = tuple(first)
+        self._leaving = False
+        self._script = list(play)
+
+    def compose(self) -> ComposeResult:
+        words = self._words
+        yield StageLine(words.lid_open, id="stage")
+        yield TankLine(id="tank-line")
+        with Horizontal(id="body"):
+            yield MessageLog(id="log")
+            yield TankPanel(id="tank")
+        yield Across(id="rule")
+        yield Choices(more=words.more, id="choices")
+        with Horizontal(id="line"):
+            yield Mark(id="mark")
+            yield AnswerInput(id="answer")
+        yield KeyRow((), id="keys")
+
+    def on_mount(self) -> None:
+        """Begin, or go on with what was already heard."""
+        self.query_one(AnswerInput).cursor_blink = False
+        playing = [Own("note", self._words.playing)] if self._script else []
+        self._show([*playing, *(self._first or self.conversation.start())])
+
+    @property
+    def selfcheck(self) -> SelfcheckApp:
+        """The program this page belongs to."""
+        from selfcheck.app.app import SelfcheckApp
+
+        assert isinstance(self.app, SelfcheckApp)
+        return self.app
+
+    def hear(self, line: str) -> None:
+        """Pass a line on. What cannot be kept is said, and the line stays to be sent again."""
+        answer = self.query_one(AnswerInput)
+        if line.strip().casefold() == self._words.quit:
+            self._leaving = True
+        try:
+            messages = self.conversation.hear(line)
+        except SelfcheckError as error:
+            self._refused(line, error)
+            return
+        self._show(messages)
+        if any(message.kind == "trouble" for message in messages) and line.strip():
+            answer.value = line
+            answer.action_select_all()
+
+    def leave(self) -> None:
+        """The way out by ctrl+c: first a word or the question about the lid, then out."""
+        prompt = self.conversation.prompt
+        if self.conversation.ending is not None or self._leaving:
+            self.app.exit(0)
+            return
+        self._leaving = True
+        if prompt is not None and prompt.may_stand_open:
+            self._show([*self.conversation.do("leave"), Own(kind="note", text=self._words.answer_lid_first)])
+        else:
+            self.query_one(MessageLog).add([Own(kind="note", text=self._words.ready_to_leave)])
+
+    def action_tell(self, command: Command) -> None:
+        """A command by key."""
+        if self.conversation.ending is None:
+            try:
+                self._show(self.conversation.do(command))
+            except SelfcheckError as error:
+                self._refused("", error)
+
+    def action_scroll(self, pages: int) -> None:
+        """Read back, or come forward again."""
+        log = self.query_one(MessageLog)
+        log.scroll_relative(y=pages * max(1, log.size.height - 2), animate=False)
+
+    def action_empty(self) -> None:
+        """Empty the line one types on, and take back a first step out."""
+        self.query_one(AnswerInput).value = ""
+        self._leaving = False
+
+    def _refused(self, line: str, error: SelfcheckError) -> None:
+        self.query_one(MessageLog).add([Own(kind="trouble", text=f"{error.what} {error.mend}")])
+        self.query_one(AnswerInput).value = line
+
+    def _show(self, messages: Sequence[Said]) -> None:
+        self.query_one(MessageLog).add(messages)
+        self._show_prompt()
+        if self.conversation.ending is not None:
+            self._ended()
+
+    def _show_prompt(self) -> None:
+        prompt, words = self.conversation.prompt, self._words
+        answer, choices = self.query_one(AnswerInput), self.query_one(Choices)
+        if prompt is None:
+            choices.set(())
+            answer.picks, answer.placeholder = False, ""
+            return
+        self.query_one(StageLine).set(self._title, prompt.stages, prompt.may_stand_open)
+        choices.set([Option(choice.number, choice.label) for choice in prompt.choices])
+        answer.picks = prompt.kind in PICKED_BY_KEY and 0 < len(prompt.choices) <= 9
+        answer.placeholder = prompt.hint or words.answer_here
+        hints = [
+            KeyHint("f2", words.why, "tell('why')"),
+            KeyHint("f3", words.how, "tell('how')"),
+            KeyHint("f6", words.unknown, "tell('unknown')") if prompt.unknown_allowed else None,
+            KeyHint("f4", words.back, "tell('back')") if prompt.can_go_back else None,
+            KeyHint("f5", words.change, "tell('change')") if prompt.can_go_back else None,
+            KeyHint("f1", words.help, "app.help"),
+            KeyHint("f7", words.tank, "app.tank"),
+            KeyHint("f8", words.trouble, "tell('trouble')"),
+            KeyHint("f10", words.leave, "tell('leave')"),
+        ]
+        self.query_one(KeyRow).set([hint for hint in hints if hint is not None])
+        self._show_tank()
+
+    def _show_tank(self) -> None:
+        picture, units = self.selfcheck.picture_of(self.conversation)
+        self.query_one(TankPanel).set(picture, units)
+        self.query_one(TankLine).set(picture, units)
+
+    def _ended(self) -> None:
+        ending = self.conversation.ending
+        assert ending is not None
+        self.query_one(KeyRow).set([KeyHint("enter", self._words.next, "app.after_ending")])
+        if not ending.left:
+            self.selfcheck.conclude(self.conversation)
+        elif self._leaving:
+            self.app.exit(0)
+        else:
+            self.selfcheck.go_home()
+
+    @on(AnswerInput.Number)
+    def _number(self, event: AnswerInput.Number) -> None:
+        if self.query_one(Choices).has(event.number):
+            self.hear(str(event.number))
+
+    @on(Choices.Picked)
+    def _picked(self, event: Choices.Picked) -> None:
+        self.hear(str(event.number))
+
+    @on(AnswerInput.Move)
+    def _move(self, event: AnswerInput.Move) -> None:
+        self.query_one(Choices).move(event.by)
+
+    @on(Input.Submitted)
+    def _submitted(self, event: Input.Submitted) -> None:
+        event.stop()
+        line = event.value
+        highlighted = self.query_one(Choices).highlighted
+        event.input.value = ""
+        if self.conversation.ending is not None:
+            self.selfcheck.after_ending()
+        elif line.strip():
+            self.hear(line)
+        elif highlighted is not None:
+            self.hear(str(highlighted))
+        elif self._script:
+            self._play_next()
+        elif self.conversation.prompt is not None and self.conversation.prompt.kind == "say":
+            self.hear("")
+
+    def _play_next(self) -> None:
+        self.hear(self._script.pop(0))
+        if not self._script and self.conversation.ending is None:
+            self.query_one(MessageLog).add([Own(kind="note", text=self._words.played)])

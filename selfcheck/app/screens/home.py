@@ -1,0 +1,150 @@
+"""The first page: the tank as last seen, when to look again, what is half done, and what one may do."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import TYPE_CHECKING, Any
+
+from textual import on
+from textual.app import ComposeResult
+from textual.containers import Horizontal, Vertical
+from textual.screen import Screen
+from textual.widgets import Input
+
+from selfcheck.app.widgets.answer import AnswerInput
+from selfcheck.app.widgets.choices import Choices, Option
+from selfcheck.app.widgets.keys import KeyHint, KeyRow
+from selfcheck.app.widgets.lines import Block
+from selfcheck.app.widgets.rule import Across, Mark
+from selfcheck.app.widgets.stage import StageLine
+from selfcheck.app.widgets.tank import TankLine, TankPanel
+from selfcheck.app.words import FaceWords
+
+if TYPE_CHECKING:
+    from selfcheck.app.app import SelfcheckApp
+    from selfcheck.drawing.section import SectionPicture
+
+NODE = "what_now"
+
+
+class HomeScreen(Screen[None]):
+    """Painted from the few words of the start alone; the record follows when it has been read."""
+
+    CSS_PATH = "home.tcss"
+    AUTO_FOCUS = "AnswerInput"
+
+    def __init__(self, start: Mapping[str, Any], words: FaceWords) -> None:
+        super().__init__()
+        self._words = words
+        table = start.get(NODE, {})
+        self._ask = str(table.get("ask", ""))
+        self._title = str(start.get("section", {}).get("title", ""))
+        options = table.get("options", {})
+        self.option_ids = tuple(options)
+        self._options = [Option(number, str(label)) for number, label in enumerate(options.values(), start=1)]
+        self._waiting: int | str | None = None
+
+    def compose(self) -> ComposeResult:
+        words = self._words
+        with Horizontal(id="body"):
+            with Vertical(id="left"):
+                yield StageLine(words.lid_open, id="stage")
+                yield TankLine(id="tank-line")
+                yield Block(id="facts")
+                yield Block(id="ask")
+                yield Choices(more=words.more, id="choices")
+                yield Block(id="note")
+            yield TankPanel(id="tank")
+        yield Across(id="rule")
+        with Horizontal(id="line"):
+            yield Mark(id="mark")
+            yield AnswerInput(id="answer")
+        yield KeyRow(
+            [
+                KeyHint("f7", words.tank, "app.tank"),
+                KeyHint("f1", words.help, "app.help"),
+                KeyHint("ctrl+c", words.quit, "app.leave"),
+            ],
+            id="keys",
+        )
+
+    def on_mount(self) -> None:
+        """Everything that is known without the record."""
+        self.query_one(StageLine).set(self._title)
+        self.query_one("#ask", Block).set([(self._ask, "strong")] if self._ask else [])
+        self.query_one(Choices).set(self._options)
+        answer = self.query_one(AnswerInput)
+        answer.cursor_blink = False
+        answer.picks = True
+
+    @property
+    def selfcheck(self) -> SelfcheckApp:
+        """The program this page belongs to."""
+        from selfcheck.app.app import SelfcheckApp
+
+        assert isinstance(self.app, SelfcheckApp)
+        return self.app
+
+    def show_record(self, name: str, facts: list[tuple[str, str]], picture: SectionPicture, units: str) -> None:
+        """Fill in what the record says, then do what was asked for while it was being read."""
+        self._title = name or self._title
+        self.query_one(StageLine).set(self._title)
+        self.query_one("#facts", Block).set(facts)
+        self.query_one(TankPanel).set(picture, units)
+        self.query_one(TankLine).set(picture, units)
+        waiting, self._waiting = self._waiting, None
+        self.note("")
+        if isinstance(waiting, int):
+            self.choose(waiting)
+        elif waiting is not None:
+            self.say(waiting)
+
+    @property
+    def title_now(self) -> str:
+        """The household's name, or the page's own title before it is known."""
+        return self._title
+
+    def note(self, text: str, part: str = "muted") -> None:
+        """A line of the program's own under the choices."""
+        self.query_one("#note", Block).set([(text, part)] if text else [])
+
+    def choose(self, number: int) -> None:
+        """Open what the choice of that number stands for; kept until the record is there."""
+        if not 1 <= number <= len(self.option_ids):
+            return
+        if self.selfcheck.sitting is None:
+            self._waiting = number
+            self.note(self._words.opening)
+            return
+        self.selfcheck.open_choice(self.option_ids[number - 1])
+
+    def say(self, line: str) -> None:
+        """A typed line: heard as in every conversation, danger words first; kept until the record is there."""
+        if self.selfcheck.sitting is None:
+            self._waiting = line
+            self.note(self._words.opening)
+            return
+        self.selfcheck.hear_at_home(line)
+
+    @on(AnswerInput.Number)
+    def _number(self, event: AnswerInput.Number) -> None:
+        self.choose(event.number)
+
+    @on(Choices.Picked)
+    def _picked(self, event: Choices.Picked) -> None:
+        self.choose(event.number)
+
+    @on(AnswerInput.Move)
+    def _move(self, event: AnswerInput.Move) -> None:
+        self.query_one(Choices).move(event.by)
+
+    @on(Input.Submitted)
+    def _submitted(self, event: Input.Submitted) -> None:
+        event.stop()
+        line = event.value.strip()
+        highlighted = self.query_one(Choices).highlighted
+        event.input.value = ""
+        if line:
+            self.say(line)
+        elif highlighted is not None:
+            self.choose(highlighted)

@@ -1,0 +1,142 @@
+"""What was said so far. One widget that paints only the lines in view, so it stays quick after thousands of messages."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from typing import NamedTuple, Protocol
+
+from textual import events
+from textual.geometry import Size
+from textual.scroll_view import ScrollView
+from textual.strip import Strip
+
+from selfcheck.app.content_text import wrapped
+from selfcheck.app.widgets.lines import Piece, PieceLine, strip_of
+
+_WIDEST = 74  # cells of text on a line: longer lines are hard to read
+_BARRED = {"caution": "▌", "help": "│", "trouble": "│"}
+
+
+class Said(Protocol):
+    """A message as the conversation gives it."""
+
+    @property
+    def kind(self) -> str: ...
+    @property
+    def text(self) -> str: ...
+    @property
+    def title(self) -> str: ...
+    @property
+    def source(self) -> str: ...
+
+
+class Own(NamedTuple):
+    """A message of the face's own."""
+
+    kind: str
+    text: str
+    title: str = ""
+    source: str = ""
+
+
+class MessageLog(ScrollView, can_focus=False):
+    """Messages as lines: the assistant flush left, the person behind `›`, cautions with a bar down their side."""
+
+    ALLOW_SELECT = False
+
+    def __init__(self, *, id: str | None = None) -> None:
+        super().__init__(id=id)
+        self._messages: list[Said] = []
+        self._lines: list[PieceLine] = []
+        self._laid_out_for = 0
+        self._turn = 0  # line at which the present turn starts
+        self._turn_message = 0
+
+    @property
+    def message_count(self) -> int:
+        """How many messages are held."""
+        return len(self._messages)
+
+    def add(self, messages: Sequence[Said]) -> None:
+        """Add one turn at the end and bring it into view. Earlier turns step back."""
+        self._turn, self._turn_message = len(self._lines), len(self._messages)
+        self._messages.extend(messages)
+        if self._laid_out_for:
+            self._append(messages)
+            self._fit()
+        self.refresh()
+
+    def clear(self) -> None:
+        """Forget everything."""
+        self._messages, self._lines = [], []
+        self._turn = self._turn_message = 0
+        self._fit()
+        self.refresh()
+
+    def _append(self, messages: Iterable[Said]) -> None:
+        for message in messages:
+            self._lines.extend(lines_of(message, self._laid_out_for, first=not self._lines))
+
+    def _fit(self) -> None:
+        self.virtual_size = Size(self.scrollable_content_region.width, len(self._lines))
+        self.scroll_to(y=max(0, len(self._lines) - self.scrollable_content_region.height), animate=False)
+
+    def on_resize(self, event: events.Resize) -> None:
+        width = self.scrollable_content_region.width
+        if width != self._laid_out_for and width > 0:
+            self._laid_out_for = width
+            self._lines = []
+            for index, message in enumerate(self._messages):
+                if index == self._turn_message:
+                    self._turn = len(self._lines)
+                self._append([message])
+        self._fit()
+        self.refresh()
+
+    def render_line(self, y: int) -> Strip:
+        width = self.scrollable_content_region.width
+        index = y + self.scroll_offset.y
+        line: PieceLine = self._lines[index] if index < len(self._lines) else ()
+        if index < self._turn:
+            line = [Piece(piece.text, _stepped_back(piece.part)) for piece in line]
+        return strip_of(line, width, self.app.theme)
+
+
+def _stepped_back(part: str) -> str:
+    return "past" if part in ("text", "strong", "said", "help", "trouble") else part
+
+
+def lines_of(message: Said, width: int, first: bool = False) -> list[PieceLine]:
+    """One message as lines of at most `width` cells, with the empty line that goes before it."""
+    lines: list[PieceLine] = [] if first or message.kind == "echo" else [()]
+    room = min(width, _WIDEST)
+    if message.kind == "said":
+        indent = width // 4
+        for number, text in enumerate(wrapped(message.text, max(8, room - indent - 2))):
+            mark = "› " if number == 0 else "  "
+            lines.append([Piece(" " * indent), Piece(mark, "mark"), Piece(text, "said")])
+    elif message.kind in _BARRED:
+        lines.extend(_barred(message, room))
+    else:
+        part = {"ask": "strong", "note": "muted"}.get(message.kind, "text")
+        if message.title:
+            lines.append([Piece(message.title, "strong")])
+        lines.extend([Piece(text, part)] for text in wrapped(message.text, room))
+        if message.source:
+            lines.extend([Piece(text, "muted")] for text in wrapped(message.source, room))
+    return lines
+
+
+def _barred(message: Said, room: int) -> list[PieceLine]:
+    part = message.kind
+    if part == "caution":
+        part = next((level for level in ("danger", "stop", "note") if message.title.lower().startswith(level)), part)
+    bar = Piece(_BARRED[message.kind] + " ", "stop" if part == "danger" else part)
+    lines: list[PieceLine] = []
+    if message.title:
+        title = f" {message.title} " if part == "danger" else message.title
+        lines.append([bar, Piece(title, part if message.kind == "caution" else "strong")])
+    lines.extend([bar, Piece(text)] for text in wrapped(message.text, room - 2))
+    if message.source:
+        lines.extend([bar, Piece(text, "muted")] for text in wrapped(message.source, room - 2))
+    return lines

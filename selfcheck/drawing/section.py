@@ -1,0 +1,267 @@
+"""The section drawn with characters: texture first, labels beside it, partial rows in eighths."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from selfcheck.drawing.lengths import Units, number, unit, with_error
+from selfcheck.drawing.section_picture import (
+    Band,
+    LimitLine,
+    SectionPicture,
+    SectionWords,
+    as_one_line,
+    as_words,
+    between,
+    describe,
+    last_time,
+)
+from selfcheck.drawing.spans import Grid, Line, Role, Span
+
+__all__ = [
+    "Band",
+    "LimitLine",
+    "SectionPicture",
+    "SectionWords",
+    "as_lines",
+    "as_one_line",
+    "as_words",
+    "between",
+    "describe",
+]
+
+SCUM, SLUDGE = "░", "▓"
+_EIGHTHS = " ▁▂▃▄▅▆▇"
+_UPPER_EIGHTH, _UPPER_HALF = "▔", "▀"
+_DOTS = "┄"
+_LABEL_WIDTH = 19
+_TEE_WIDTH = 3
+_LEAST_WIDTH, _LEAST_HEIGHT = 16, 7
+_MOST_ROWS = 18
+
+
+def as_lines(picture: SectionPicture, width: int, height: int, units: Units = "us") -> list[Line]:
+    """The tank as at most `height` lines of exactly `width` cells.
+
+    With fewer than 16 × 7 cells there is no room for a picture and the one-line form stands in, cut to the width.
+    """
+    if width < _LEAST_WIDTH or height < _LEAST_HEIGHT:
+        return [[Span(as_one_line(picture, units)[:width].ljust(width), "label")]][: max(height, 0)]
+    return _Drawing(picture, width, height, units).lines()
+
+
+@dataclass(frozen=True, slots=True)
+class _Label:
+    row: int
+    text: str
+    role: Role = "label"
+
+
+class _Drawing:
+    def __init__(self, picture: SectionPicture, width: int, height: int, units: Units) -> None:
+        self.picture = picture
+        self.units = units
+        self.footer = _footer(picture, width, units)
+        self.beside = width >= _LEAST_WIDTH + _LABEL_WIDTH
+        self.rows = min(height - 2 - len(self.footer), _MOST_ROWS)
+        self.left, self.right = 1, (width - _LABEL_WIDTH if self.beside else width) - 2  # columns of the widest walls
+        self.grid = Grid(width, self.rows + 2)
+        self.step = picture.inside_height / self.rows
+
+    def lines(self) -> list[Line]:
+        self._walls()
+        self._layers()
+        self._limits()
+        self._tees()
+        self._unknowns()
+        self._marks_of_last_time()
+        if self.beside:
+            self._labels()
+        return self.grid.lines() + self.footer
+
+    def _row(self, height: float) -> int:
+        """The grid line in which a height above the floor lies."""
+        row = int((self.picture.inside_height - height) / self.step + 1e-9)
+        return 1 + max(0, min(self.rows - 1, row))
+
+    def _inside(self, line: int) -> tuple[int, int]:
+        """First and last column inside the walls on one line."""
+        widths = self.picture.half_widths
+        share = (self.rows - line + 0.5) / self.rows
+        width = widths[min(len(widths) - 1, int(share * (len(widths) - 1) + 0.5))]
+        half = (self.right - self.left) / 2
+        inset = round(half * (1 - max(0.3, width)))
+        return self.left + 1 + inset, self.right - 1 - inset
+
+    def _walls(self) -> None:
+        top_first, top_last = self._inside(1)
+        low_first, low_last = self._inside(self.rows)
+        lid = f"╡ {self.picture.words.lid} ╞"
+        self.grid.put(top_first, 0, "═" * (top_last - top_first + 1), "wall")
+        self.grid.put((top_first + top_last - len(lid)) // 2 + 1, 0, lid, "wall")
+        self.grid.put(top_first - 1, 0, "╔", "wall")
+        self.grid.put(top_last + 1, 0, "╗", "wall")
+        for line in range(1, self.rows + 1):
+            first, last = self._inside(line)
+            above = self._inside(line - 1)[0] if line > 1 else first
+            left, right = ("║", "║") if first == above else ("╱", "╲") if first < above else ("╲", "╱")
+            self.grid.put(first - 1, line, left, "wall")
+            self.grid.put(last + 1, line, right, "wall")
+            if first < above:
+                self._shoulder(line - 1, first, above - 1, "▁")
+            elif first > above:
+                self._shoulder(line, above, first - 1, "▔")
+        bottom = self.rows + 1
+        self.grid.put(low_first, bottom, "═" * (low_last - low_first + 1), "wall")
+        self.grid.put(low_first - 1, bottom, "╚", "wall")
+        self.grid.put(low_last + 1, bottom, "╝", "wall")
+
+    def _shoulder(self, line: int, start: int, end: int, character: str) -> None:
+        """The flat stretch of a wall that moves by more than one cell from one line to the next, on both sides."""
+        for x in range(start, end):
+            self.grid.put(x, line, character, "wall")
+            self.grid.put(self.left + self.right - x, line, character, "wall")
+
+    def _layers(self) -> None:
+        picture = self.picture
+        surface = self._row(picture.liquid_depth - 1e-6)
+        for line in range(1, self.rows + 1):
+            first, last = self._inside(line)
+            top = picture.inside_height - (line - 1) * self.step
+            low = top - self.step
+            role: Role = "air" if line < surface else "clear"
+            character = " "
+            if picture.scum is None and line == surface:
+                character, role = "─", "water"
+            if found := _scum_cell(picture.scum, low, top):
+                character, role = found
+            if found := _sludge_cell(picture.sludge, low, top):
+                character, role = found
+            self.grid.put(first, line, character * (last - first + 1), role)
+
+    def _limits(self) -> None:
+        for limit in self.picture.limits:
+            line = self._row(limit.height)
+            first, last = self._inside(line)
+            self.grid.put(first, line, _DOTS * (last - first + 1), "limit")
+            if self.beside:
+                self.grid.put(last + 2, line, _DOTS, "limit")
+
+    def _tees(self) -> None:
+        picture = self.picture
+        if picture.outlet is None:
+            return
+        pipe = self._row(picture.liquid_depth)
+        top = max(1, pipe - 1)
+        foot = max(pipe + 1, self._row(picture.outlet + 1e-6))
+        first, last = self._inside(pipe)
+        if last - first < 3 * _TEE_WIDTH:
+            return
+        for line in range(top, foot + 1):
+            self.grid.put(first + 1, line, "│ │", "wall")
+            self.grid.put(last - _TEE_WIDTH, line, "│ │", "wall")
+        self.grid.put(first - 2, pipe, "══", "wall")
+        self.grid.put(first, pipe, "═╡", "wall")
+        self.grid.put(last - 1, pipe, "╞═", "wall")
+        self.grid.put(last + 1, pipe, "══", "wall")
+
+    def _unknowns(self) -> None:
+        first, last = self._inside(self.rows)
+        middle = (first + last) // 2
+        mark = self.picture.words.unknown
+        if self.picture.scum is None:
+            self.grid.put(middle, self._row(self.picture.liquid_depth - self.step), mark, "unknown")
+        if self.picture.sludge is None:
+            self.grid.put(middle, self.rows, mark, "unknown")
+
+    def _marks_of_last_time(self) -> None:
+        picture = self.picture
+        heights = []
+        if picture.last_sludge is not None:
+            heights.append(picture.last_sludge)
+        if picture.last_scum is not None:
+            heights.append(picture.liquid_depth - picture.last_scum * 2 / 3)
+        for height in heights:
+            line = self._row(height)
+            self.grid.put(self._inside(line)[0] - 1, line, "╟", "last")
+
+    def _labels(self) -> None:
+        x = self.right + 3
+        for label in _apart(self._wanted(), self.rows):
+            self.grid.put(x, label.row, label.text, label.role)
+
+    def _wanted(self) -> list[_Label]:
+        picture, words, units = self.picture, self.picture.words, self.units
+        labels = [
+            _Label(self._middle(picture.scum, picture.liquid_depth - self.step), self._says(words.crust, picture.scum)),
+            _Label(self._middle(picture.sludge, 0.0), self._says(words.sludge, picture.sludge)),
+        ]
+        if picture.clear is not None:
+            text = f"{words.clear} {number(picture.clear.thickness, units)} {unit(units)}"
+            labels.append(_Label(self._middle(picture.clear, 0.0), text))
+        if picture.outlet is not None:
+            text = f"{words.outlet_edge}{' ' + words.unknown if picture.outlet_assumed else ''}"
+            labels.append(_Label(self._row(picture.outlet + 1e-6), text, "plain"))
+        labels.extend(_Label(self._row(limit.height), limit.name, "limit") for limit in picture.limits)
+        return labels
+
+    def _middle(self, band: Band | None, otherwise: float) -> int:
+        return self._row((band.top + band.bottom) / 2 if band is not None else otherwise)
+
+    def _says(self, name: str, band: Band | None) -> str:
+        if band is None:
+            return f"{name} {self.picture.words.unknown}"
+        if band.thickness == 0:
+            return f"{name} {self.picture.words.nothing}"
+        return f"{name} {with_error(band.thickness, band.error, self.units)}"
+
+
+def _scum_cell(band: Band | None, low: float, top: float) -> tuple[str, Role] | None:
+    """The character of the crust on a row from `low` to `top`, or None where there is no crust to show."""
+    if band is None or band.thickness <= 0:
+        return None
+    step = top - low
+    covered = (min(top, band.top) - max(low, band.bottom)) / step
+    upper_edge_here, lower_edge_here = low <= band.top < top, low <= band.bottom < top
+    if upper_edge_here and lower_edge_here:
+        return _EIGHTHS[max(1, min(7, round(covered * 8)))], "scum_edge"
+    if covered >= 15 / 16:
+        return SCUM, "scum"
+    if covered < 1 / 16:
+        thin = band.thickness < step / 8 and lower_edge_here
+        return (_UPPER_EIGHTH, "scum_edge") if thin else None
+    if upper_edge_here:
+        return _EIGHTHS[max(1, min(7, round(covered * 8)))], "scum_edge"
+    if covered >= 3 / 4:
+        return SCUM, "scum"
+    return (_UPPER_HALF if covered >= 5 / 16 else _UPPER_EIGHTH), "scum_edge"
+
+
+def _sludge_cell(band: Band | None, low: float, top: float) -> tuple[str, Role] | None:
+    """The character of the sludge on a row from `low` to `top`, or None where there is none to show."""
+    if band is None or band.thickness <= 0 or band.top <= low:
+        return None
+    eighths = round(min(1.0, (band.top - low) / (top - low)) * 8)
+    if eighths >= 8:
+        return SLUDGE, "sludge"
+    if eighths < 1 and band.bottom < low:
+        return None
+    return _EIGHTHS[max(1, eighths)], "sludge_edge"
+
+
+def _apart(labels: list[_Label], rows: int) -> list[_Label]:
+    """The labels from the top down, no two on one line, each as near to its place as the others let it."""
+    ordered = sorted(labels, key=lambda label: label.row)[:rows]
+    placed: list[_Label] = []
+    for index, label in enumerate(ordered):
+        row = max(label.row, placed[-1].row + 1 if placed else 1)
+        row = min(row, rows - (len(ordered) - 1 - index))
+        placed.append(_Label(row, label.text, label.role))
+    return placed
+
+
+def _footer(picture: SectionPicture, width: int, units: Units) -> list[Line]:
+    text = last_time(picture, units)
+    if not text:
+        return []
+    return [[Span(" ╟ ", "last"), Span(text[: width - 3].ljust(width - 3), "plain")]]
