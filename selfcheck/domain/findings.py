@@ -10,6 +10,8 @@ Verdict = Literal["carry_on", "cannot_tell", "call_soon", "call_now", "danger"]
 #: mildest first
 LADDER: tuple[Verdict, ...] = ("carry_on", "cannot_tell", "call_soon", "call_now", "danger")
 Sureness = Literal["sure", "fairly_sure", "not_very_sure", "cannot_tell"]
+#: named numbers and values that words are filled with, SI
+Facts = dict[str, "float | str | date | None"]
 CannotTell = Literal["readings_clash", "too_close", "not_seen", "outside_guide"]
 
 
@@ -35,7 +37,7 @@ class Finding:
     id: str
     verdict: Verdict
     source: str = ""
-    facts: dict[str, float | str | date | None] = field(default_factory=dict)
+    facts: Facts = field(default_factory=dict)
     uses: tuple[str, ...] = ()
     chance_over: float | None = None
     kind: CannotTell | None = None

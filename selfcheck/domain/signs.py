@@ -12,6 +12,7 @@ from typing import Literal
 
 from selfcheck.domain.check import Seen
 from selfcheck.domain.findings import CannotTell, Finding, Sureness, Verdict, rank, worst
+from selfcheck.domain.sources import STRICT
 
 Mark = Literal["published", "common practice", "from memory", "our choice"]
 Given = Literal[
@@ -35,10 +36,10 @@ class Sign:
     """One sign, or several that mean more together.
 
     `when`: field of the check → the values that count; every field named must hold. `every`: field of several → values
-    that must all be there. `given`: facts of the record that must hold as well. `verdict`: how urgent it is by itself. `source` and `mark`: who says so and how well founded that is.
-    `kind`: for `cannot_tell`, which of the four kinds. `sure`: how far the sign by itself settles the matter.
-    `within_days`: for `call_soon`, days until it should be dealt with. `lasts`: it stays as it is until somebody mends it,
-    also through a pump-out. `instead_of`: ids of signs that this one says better.
+    that must all be there. `given`: facts of the record that must hold as well. `verdict`: how urgent it is by itself.
+    `source` and `mark`: who says so and how well founded that is. `kind`: for `cannot_tell`, which of the four kinds.
+    `sure`: how far the sign by itself settles the matter. `within_days`: for `call_soon`, days until it should be dealt
+    with. `lasts`: it stays until somebody mends it, also through a pump-out. `instead_of`: signs that it says better.
     """
 
     id: str
@@ -54,7 +55,7 @@ class Sign:
     within_days: int | None = None
     lasts: bool = False
 
-    __pydantic_config__ = {"extra": "forbid", "str_strip_whitespace": True}
+    __pydantic_config__ = STRICT
 
     def values(self, name: str) -> tuple[str, ...]:
         """The values of one field that this sign names."""
@@ -74,17 +75,8 @@ class Sign:
 
 
 @dataclass(frozen=True, slots=True)
-class SignFile:
-    """One file of `content/signs/`."""
-
-    signs: tuple[Sign, ...]
-
-    __pydantic_config__ = {"extra": "forbid"}
-
-
-@dataclass(frozen=True, slots=True)
 class Observed:
-    """The answers of one check that signs may name: field → values; empty where not asked, `{"unknown"}` where not known."""
+    """The answers that signs may name: field → values; empty where not asked, `{"unknown"}` where not known."""
 
     values: Mapping[str, frozenset[str]] = field(default_factory=dict)
 

@@ -1,0 +1,163 @@
+"""How sure a verdict is and why, by when to act, and the smallest change that would lead to another one."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from datetime import date, timedelta
+
+from selfcheck.domain.check import Reading, Readings
+from selfcheck.domain.findings import Finding, Sureness, rank, worst
+from selfcheck.domain.history import years_between
+from selfcheck.domain.verdict import CLOSE_DAYS, NEXT_STEP_DAYS, SOON_DAYS, Change, Judgement
+from selfcheck.domain.weighing import SCUM_KINDS, Scene, calls, deciding
+
+#: surest first
+SURENESS: tuple[Sureness, ...] = ("sure", "fairly_sure", "not_very_sure", "cannot_tell")
+#: Chances at which a crossed limit is called sure, and fairly sure. Our choice.
+SURE_FROM, FAIRLY_FROM = 0.975, 0.80
+#: Chances of being over up to which an uncrossed limit is called sure, and fairly sure. Our choice.
+SURE_UP_TO, FAIRLY_UP_TO = 0.01, 0.05
+#: How finely the smallest change is looked for [m].
+STEP_M = 0.001
+
+
+def act_by(judgement: Judgement) -> date | None:
+    """The day by which to act.
+
+    Today for the urgent two; the nearest of the findings' own spans for a call that can wait; a fortnight for the next
+    step of a "cannot tell"; None to carry on. The spans are our choice.
+    """
+    today = judgement.today
+    match judgement.verdict:
+        case "danger" | "call_now":
+            return today
+        case "call_soon":
+            return today + timedelta(days=min(_days(one) for one in judgement.deciding))
+        case "cannot_tell":
+            return today + timedelta(days=NEXT_STEP_DAYS)
+    return None
+
+
+def _days(finding: Finding) -> int:
+    given = finding.facts.get("within_days")
+    if isinstance(given, (int, float)):
+        return int(given)
+    return CLOSE_DAYS if finding.id.endswith("_close") else SOON_DAYS
+
+
+def sureness(judgement: Judgement) -> tuple[Sureness, tuple[str, ...]]:
+    """How sure, and ids of why. Speaks of the evidence alone and never softens what to do."""
+    if judgement.verdict == "cannot_tell":
+        return "cannot_tell", (judgement.kind or "not_seen",)
+    if judgement.verdict == "carry_on":
+        return _sure_to_carry_on(judgement)
+    found = [_sure_of_call(one) for one in judgement.deciding]
+    return min(found, key=lambda one: SURENESS.index(one[0])) if found else ("not_very_sure", ())
+
+
+def _sure_of_call(finding: Finding) -> tuple[Sureness, tuple[str, ...]]:
+    said = finding.facts.get("sure")
+    for level in SURENESS:
+        if said == level:
+            return level, ("sign_seen" if level == "sure" else "sign_may_mean_other_things",)
+    chance = finding.chance_over
+    if finding.id == "by_estimate":
+        return ("fairly_sure" if (chance or 0) >= FAIRLY_FROM else "not_very_sure"), ("estimate_only",)
+    if chance is None:
+        return "fairly_sure", ("over_either_way",)
+    if chance >= SURE_FROM:
+        return "sure", ("far_over",)
+    if chance >= FAIRLY_FROM:
+        return "fairly_sure", ("over",)
+    return "not_very_sure", ("too_close" if finding.id.endswith("_close") else "just_over",)
+
+
+def _sure_to_carry_on(judgement: Judgement) -> tuple[Sureness, tuple[str, ...]]:
+    chances = [one.chance_over for one in judgement.findings if one.chance_over is not None]
+    chance = max(chances, default=0.0)
+    level = 0 if chance < SURE_UP_TO else 1 if chance < FAIRLY_UP_TO else 2
+    because = [("far_under", "under", "just_under")[level]]
+    ids = {one.id for one in judgement.findings}
+    layers = judgement.layers
+    if "third_reading_wanted" in ids:
+        level, because = level + 1, [*because, "readings_apart"]
+    elif layers is not None and layers.agreement == "one" and not judgement.pumped_since:
+        level, because = level + 1, [*because, "one_reading"]
+    elif layers is not None and layers.agreement in ("agree", "median") and not judgement.pumped_since:
+        because.append("readings_agree")
+    if layers is not None and layers.outlet_assumed and not judgement.pumped_since:
+        level, because = level + 1, [*because, "outlet_assumed"]
+    if judgement.rests_on_record:
+        level, because = level + 1, [*because, "on_record"]
+    if "forecast_under" in ids:
+        because.append("forecast")
+    return SURENESS[min(level, 2)], tuple(because)
+
+
+def would_change(judgement: Judgement) -> Change | None:
+    """The smallest change that leads to another verdict; None when no single one does."""
+    without = worst([one.verdict for one in judgement.findings if one.verdict != judgement.verdict])
+    deciding_ones = judgement.deciding
+    by_readings = [one for one in deciding_ones if _is_limit(one)]
+    if judgement.verdict == "carry_on":
+        return _first_layer_change(judgement, up=True)
+    if judgement.verdict == "cannot_tell":
+        if len(deciding_ones) > 1:
+            return None
+        first = deciding_ones[0]
+        return Change("answer", without, str(first.facts.get("field") or first.id))
+    if by_readings and len(by_readings) == len(deciding_ones):
+        return _first_layer_change(judgement, up=False)
+    return Change("mended", without, deciding_ones[0].id) if len(deciding_ones) == 1 else None
+
+
+def _is_limit(finding: Finding) -> bool:
+    return "rules" in finding.facts
+
+
+def _first_layer_change(judgement: Judgement, up: bool) -> Change | None:
+    """How much thicker or thinner one layer, the other as it is, turns the readings' call around: sludge, else scum."""
+    check = judgement.check
+    if check is None or judgement.layers is None or not judgement.standings:
+        return None
+    last = judgement.forecast.people.start if "pump_out_date" not in judgement.forecast.assumed else None
+    years = years_between(last, judgement.today) if last else None
+    scene = Scene(judgement.tank, judgement.vessel, judgement.rules, check.seen.level, years)
+    readings = deciding(check.seen.readings)
+    after = "call_soon" if up else worst([one.verdict for one in judgement.findings if rank(one.verdict) < 2])
+    sludge, scum = judgement.layers.sludge, judgement.layers.scum
+    if readings.sludge and sludge is not None:
+        now = readings.sludge[0].m
+        then = _turn(lambda m: calls(scene.stand(_with_sludge(readings, m))), now, judgement.vessel.liquid_depth_m, up)
+        if then is not None:
+            return Change("sludge", after, now_m=now, then_m=then)
+    if scum is not None:
+        now = scum.value
+        then = _turn(lambda m: calls(scene.stand(_with_scum(readings, m))), now, judgement.vessel.liquid_depth_m, up)
+        if then is not None:
+            return Change("scum", after, now_m=now, then_m=then)
+    return None
+
+
+def _turn(over: Callable[[float], bool], now: float, most: float, up: bool) -> float | None:
+    """The thickness nearest to `now` at which `over` turns around, a millimetre beyond at most; None if it does not."""
+    far = most if up else 0.0
+    if over(far) is not up:
+        return None
+    near = now
+    while abs(far - near) > STEP_M:
+        middle = (near + far) / 2
+        if over(middle) is up:
+            far = middle
+        else:
+            near = middle
+    return far
+
+
+def _with_sludge(readings: Readings, metres: float) -> Readings:
+    return readings.model_copy(update={"sludge": [Reading(m=metres)]})
+
+
+def _with_scum(readings: Readings, metres: float) -> Readings:
+    others: dict[str, list[Reading]] = {kind: [] for kind in SCUM_KINDS}
+    return readings.model_copy(update={**others, "scum_total": [Reading(m=metres)]})

@@ -1,0 +1,218 @@
+"""The readings of one check against one rule set: over, too close, under, or not to be told.
+
+Readings that disagree are weighed one by one. What decides is the careful middle of them; what could still be true if
+the highest were right makes the difference between "under" and "cannot tell".
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
+
+from selfcheck.domain.agreement import AGREE_WITHIN_M, ROUNDING_M, SCATTER_M
+from selfcheck.domain.check import Reading, Readings
+from selfcheck.domain.conversions import INCH
+from selfcheck.domain.findings import CannotTell, Finding, Verdict
+from selfcheck.domain.household import Tank
+from selfcheck.domain.layers import Layers, layers
+from selfcheck.domain.limits import RuleSet, Standing, stand
+from selfcheck.domain.shapes import Vessel
+
+KINDS = ("sludge", "scum_total", "scum_above", "scum_below", "liquid_depth", "outlet_bottom_below_surface")
+SCUM_KINDS = ("scum_total", "scum_above", "scum_below")
+#: ids of sets of readings that cannot be right together whatever the limits are
+IMPOSSIBLE = frozenset({"layers_do_not_fit", "negative", "no_liquid"})
+#: From here on a crust may reach the top of an outlet device whose height nobody knows. Our choice, on the safe side.
+SCUM_ABOVE_UNSEEN_TOP_M = 2 * INCH
+
+
+@dataclass(frozen=True, slots=True)
+class Scene:
+    """One tank with what the readings need around them. `level`: where the water stood, as in the check."""
+
+    tank: Tank
+    vessel: Vessel
+    rules: RuleSet
+    level: str | None
+    years: float | None
+
+    def layers(self, readings: Readings) -> Layers:
+        """The layers these readings tell of."""
+        return layers(self.tank, self.vessel, readings, self.level)
+
+    def stand(self, readings: Readings) -> tuple[Standing, ...]:
+        """How they stand against the deciding rule set."""
+        return stand(self.rules, self.layers(readings), self.vessel, self.years)
+
+
+@dataclass(frozen=True, slots=True)
+class Weighed:
+    """What the readings say. `missing`: which of sludge, scum and liquid depth they do not tell."""
+
+    layers: Layers
+    standings: tuple[Standing, ...]
+    findings: tuple[Finding, ...]
+    missing: tuple[str, ...]
+    odd: tuple[str, ...]
+
+    @property
+    def chance(self) -> float | None:
+        """The greatest chance of any limit being over; None when no limit can be told."""
+        return greatest(self.standings)
+
+
+def greatest(standings: Iterable[Standing]) -> float | None:
+    """The greatest chance of being over among them."""
+    return max((one.chance_over for one in standings if one.chance_over is not None), default=None)
+
+
+def calls(standings: Iterable[Standing]) -> bool:
+    """Whether any limit is over, or too close to call and so treated as over."""
+    return any(one.call in ("over", "close") for one in standings)
+
+
+def weigh(scene: Scene, readings: Readings) -> Weighed:
+    """Every limit of the deciding rule set as a finding, and what keeps the readings from settling it."""
+    counted, highest = deciding(readings), with_sludge(readings, sorted(readings.sludge, key=_height)[-1:])
+    found, standings = scene.layers(counted), scene.stand(counted)
+    odd = tuple(dict.fromkeys((*found.odd, *scene.layers(highest).odd)))
+    missing = _missing(found, readings)
+    findings: list[Finding] = []
+    if IMPOSSIBLE & set(odd):
+        if _over_whichever_is_wrong(scene, counted):
+            findings.append(Finding("over_whichever_is_wrong", "call_soon", uses=_paths(KINDS[:4], readings)))
+        standings = ()
+    else:
+        findings += [_limit_finding(scene, counted, readings, one) for one in standings if one.chance_over is not None]
+        if missing and not calls(standings) and calls(scene.stand(_least(counted, missing))):
+            findings.append(Finding("over_at_least", "call_soon", uses=_paths(("sludge", *SCUM_KINDS), readings)))
+        if not calls(standings):
+            findings += _scatter(scene, readings, highest)
+            findings += _unseen_top(standings, found)
+    for ident in odd:
+        findings.append(Finding(f"odd_{ident}", "cannot_tell", uses=_odd_uses(ident, readings), kind="readings_clash"))
+    shown = replace(found, agreement=scene.layers(readings).agreement)
+    return Weighed(shown, standings, tuple(findings), missing, odd)
+
+
+def deciding(readings: Readings) -> Readings:
+    """The same with the one sludge reading that decides.
+
+    Three or more: the median, of two middle ones the higher. Two: the higher, but counted at most an inch above the
+    lower; beyond that the two contradict each other, which is a finding of its own.
+    """
+    ordered = sorted(readings.sludge, key=_height)
+    if len(ordered) > 2:
+        return with_sludge(readings, [ordered[len(ordered) // 2]])
+    if len(ordered) == 2 and not _near(ordered):
+        low, high = ordered
+        capped = high.model_copy(update={"m": min(high.m, low.m + AGREE_WITHIN_M)})
+        return with_sludge(readings, [capped])
+    return with_sludge(readings, ordered[-1:])
+
+
+def with_sludge(readings: Readings, sludge: list[Reading]) -> Readings:
+    """The same readings with other sludge readings."""
+    return readings.model_copy(update={"sludge": sludge})
+
+
+def _scatter(scene: Scene, readings: Readings, highest: Readings) -> list[Finding]:
+    """Sludge readings that contradict each other, when the ones that count are under every limit."""
+    ordered = sorted(readings.sludge, key=_height)
+    if len(ordered) < 2 or _near(ordered):
+        return []
+    apart = ordered[-1].m - ordered[0].m
+    facts: dict[str, float | str] = {"least_m": ordered[0].m, "most_m": ordered[-1].m}
+    uses = ("seen.readings.sludge",)
+    if apart > SCATTER_M + ROUNDING_M:
+        return [Finding("sludge_scattered", "cannot_tell", facts=dict(facts), uses=uses, kind="readings_clash")]
+    if len(ordered) == 2:
+        either_way: Verdict = "cannot_tell" if calls(scene.stand(highest)) else "carry_on"
+        kind: CannotTell | None = "readings_clash" if either_way == "cannot_tell" else None
+        return [Finding("third_reading_wanted", either_way, facts=dict(facts), uses=uses, kind=kind)]
+    return []
+
+
+def _unseen_top(standings: Iterable[Standing], found: Layers) -> list[Finding]:
+    """A crust so high that it matters where the outlet device ends, and nobody knows."""
+    asked = any(one.limit.kind == "scum_top_to_outlet_top" and one.margin is None for one in standings)
+    if not asked or found.scum_above is None or found.scum_above.value < SCUM_ABOVE_UNSEEN_TOP_M:
+        return []
+    uses = ("household.outlet_top_above_surface_m",)
+    return [Finding("outlet_top_not_known", "cannot_tell", uses=uses, kind="not_seen")]
+
+
+def _limit_finding(scene: Scene, counted: Readings, readings: Readings, one: Standing) -> Finding:
+    """One limit as a finding, citing those readings without which its margin would be another."""
+    verdict: Verdict = "call_soon" if one.call in ("over", "close") else "carry_on"
+    uses = []
+    for kind in KINDS:
+        if getattr(readings, kind):
+            without = scene.stand(counted.model_copy(update={kind: []}))
+            same = next(other for other in without if other.limit == one.limit)
+            if same.margin != one.margin or same.error != one.error:
+                uses.append(f"seen.readings.{kind}")
+    facts = {
+        "rules": scene.rules.id,
+        "now": one.now.value if one.now else None,
+        "error": one.error,
+        "margin": one.margin,
+        "limit": one.limit.value if one.limit.value is not None else _least_by_table(one),
+    }
+    return Finding(f"{one.limit.kind}_{one.call}", verdict, scene.rules.id, dict(facts), tuple(uses), one.chance_over)
+
+
+def _least_by_table(one: Standing) -> float | None:
+    return one.now.value - one.margin if one.now and one.margin is not None else None
+
+
+def _over_whichever_is_wrong(scene: Scene, counted: Readings) -> bool:
+    """Layers that do not fit: still over when any one of the readings is left out and the rest does fit."""
+    one_less = [counted.model_copy(update={"sludge": []}), counted.model_copy(update={kind: [] for kind in SCUM_KINDS})]
+    for fewer in one_less:
+        lacking = _missing(scene.layers(fewer), fewer)
+        filled = _least(fewer, lacking)
+        if IMPOSSIBLE & set(scene.layers(filled).odd) or not calls(scene.stand(filled)):
+            return False
+    return True
+
+
+def _missing(found: Layers, readings: Readings) -> tuple[str, ...]:
+    missing = []
+    if not readings.sludge:
+        missing.append("sludge")
+    if found.scum is None:
+        missing.append("scum")
+    if found.liquid_depth is None:
+        missing.append("liquid_depth")
+    return tuple(missing)
+
+
+def _least(readings: Readings, missing: Iterable[str]) -> Readings:
+    """The same with the least that a layer nobody read can be: nothing."""
+    nothing = [Reading(m=0.0)]
+    named = {"sludge": "sludge", "scum": "scum_total"}
+    return readings.model_copy(update={named[name]: nothing for name in missing if name in named})
+
+
+def _odd_uses(ident: str, readings: Readings) -> tuple[str, ...]:
+    kinds: tuple[str, ...] = KINDS
+    if ident in ("depth_not_as_known", "no_liquid"):
+        kinds = ("liquid_depth",)
+    elif ident in ("outlet_disagrees", "outlet_below_floor"):
+        kinds = ("outlet_bottom_below_surface",)
+    elif ident == "scum_parts_do_not_fit":
+        kinds = SCUM_KINDS
+    return _paths(kinds, readings)
+
+
+def _paths(kinds: Iterable[str], readings: Readings) -> tuple[str, ...]:
+    return tuple(f"seen.readings.{kind}" for kind in kinds if getattr(readings, kind))
+
+
+def _near(ordered: list[Reading]) -> bool:
+    return ordered[-1].m - ordered[0].m <= AGREE_WITHIN_M + ROUNDING_M
+
+
+def _height(reading: Reading) -> float:
+    return reading.m
