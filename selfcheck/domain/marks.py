@@ -39,9 +39,9 @@ class Marks:
 
     On the pole, from its foot: `wet_line_m`, where a full tank wets it (None: full depth not on record), and
     `book_sludge_m`, above which a stain says book it (None: no limit of the set speaks of sludge). On the scum stick,
-    down from the water line: `outlet_edge_m`, where the foot catches the outlet device's bottom edge, and `book_scum_m`,
-    below which the crust's underside says book it. 0: the rule is used up already. `by_crust`: the sludge mark for each
-    height of crust. `outlet_assumed`: the outlet's depth is a published habit, not this tank's.
+    down from the water line: `outlet_edge_m`, where the foot catches the outlet device's bottom edge, and
+    `book_scum_m`, below which the crust's underside says book it. 0: the rule is used up already. `by_crust`: the
+    sludge mark for each height of crust. `outlet_assumed`: the outlet's depth is a published habit, not this tank's.
     """
 
     wet_line_m: float | None
@@ -63,8 +63,8 @@ def marks(
 ) -> Marks:
     """Marks for one tank by one rule set.
 
-    `sludge_m`, `scum_m`: thickness to expect, as of the last check or the forecast; without them both layers are taken to
-    grow together, the sludge twice as thick as the scum. At a booking mark a reading is still under every limit, one
+    `sludge_m`, `scum_m`: thickness to expect, as of the last check or the forecast; without them both layers are taken
+    to grow together, the sludge twice as thick as the scum. At a booking mark a reading is still under every limit, one
     step higher it is over or too close to call; so these marks err to the careful side. Wet line and outlet edge are
     rounded to the nearest step.
     """

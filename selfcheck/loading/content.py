@@ -21,7 +21,7 @@ def rules(place: Place) -> dict[str, RuleSet]:
     found: dict[str, RuleSet] = {}
     for name in place.names("rules", ".toml"):
         relative = f"rules/{name}.toml"
-        rule_set = read_toml(place, relative, RuleSet, "rules")
+        rule_set = read_toml(place, relative, RuleSet, "rule set")
         if rule_set.id != name:
             what = f'the id must be the file\'s own name, "{name}".'
             raise ContentProblem(place.shown(relative), rule_set.id, "id", what)
