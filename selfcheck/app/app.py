@@ -4,23 +4,27 @@ from __future__ import annotations
 
 import gc
 from collections.abc import Callable, Iterable, Mapping, Sequence
-from typing import TYPE_CHECKING, Any
+from datetime import date
+from pathlib import PurePath
+from typing import TYPE_CHECKING, Any, ClassVar
 
 from textual import work
 from textual.app import App, SystemCommand
-from textual.binding import Binding
+from textual.binding import Binding, BindingType
 from textual.screen import Screen
 
 from selfcheck.app import themes
 from selfcheck.app.screens.home import HomeScreen
 from selfcheck.app.words import FaceWords
+from selfcheck.domain.showing import show_day
 from selfcheck.errors import SelfcheckError
 
 if TYPE_CHECKING:
+    from selfcheck.app.screens.sheet import Picture
     from selfcheck.app.widgets.log import Said
     from selfcheck.drawing.section import SectionPicture
     from selfcheck.interview.dialogue import Conversation
-    from selfcheck.sitting import HomeFacts, Sitting
+    from selfcheck.sitting import HomeFacts, Sitting, Unfinished
 
 READING = ("record", "look_ahead")  # choices of the start that are pages, not conversations
 
@@ -28,10 +32,11 @@ READING = ("record", "look_ahead")  # choices of the start that are pages, not c
 class SelfcheckApp(App[int]):
     """Opens with the page of the start; the record is read behind it."""
 
-    CSS_PATH = "app.tcss"
+    CSS_PATH: ClassVar[list[str | PurePath]] = ["app.tcss", "screens/home.tcss"]
     TITLE = "selfcheck"
-    HORIZONTAL_BREAKPOINTS = [(0, "-narrow"), (90, "-wide")]
-    BINDINGS = [
+    HORIZONTAL_BREAKPOINTS = [(0, "-narrow"), (90, "-wide")]  # noqa: RUF012
+    VERTICAL_BREAKPOINTS = [(0, "-low"), (22, "-middling"), (30, "-tall")]  # noqa: RUF012
+    BINDINGS: ClassVar[list[BindingType]] = [
         Binding("ctrl+c", "leave", show=False, priority=True),
         Binding("ctrl+q", "leave", show=False, priority=True),
         Binding("f1", "help", show=False),
@@ -95,17 +100,30 @@ class SelfcheckApp(App[int]):
         lines: list[tuple[str, str]] = []
         if facts.verdict_line:
             lines.append((facts.verdict_line, "strong"))
-        lines.append((f"{words.last_seen}: {facts.last_check}" if facts.last_check else words.never_seen, "text"))
+        units = self.sitting.household.units
+        if facts.last_check:
+            lines.append((f"{words.last_seen}: {show_day(facts.last_check, units)}", "text"))
+        else:
+            lines.append((words.never_seen, "text"))
         if facts.look_again:
-            lines.append((f"{words.look_again}: {facts.look_again}", "text"))
-        if facts.unfinished_line:
-            lines.append((f"{words.half_done}: {facts.unfinished_line}", "open"))
-        lines += [(str(problem), "trouble") for problem in facts.problems]
+            lines.append((f"{words.look_again}: {show_day(facts.look_again, units)}", "text"))
+        if facts.unfinished is not None:
+            lines.append((f"{words.half_done}: {self._half_done(facts.unfinished, words.half_done_line)}", "open"))
+        lines += [(f"{problem.what} {problem.mend}", "trouble") for problem in facts.problems]
         if self.sitting.read_only:
-            lines.append((words.read_only, "trouble"))
+            lines.append((self.sitting.read_only, "trouble"))
         if self.sitting.demonstration:
             lines.append((words.demonstration, "muted"))
         return lines
+
+    def _half_done(self, unfinished: Unfinished, form: str) -> str:
+        title = self.home.label(unfinished.flow)
+        assert self.sitting is not None
+        try:
+            day = show_day(date.fromisoformat(unfinished.started[:10]), self.sitting.household.units)
+        except ValueError:
+            day = unfinished.started
+        return form.format(title=title, count=len(unfinished.answers), day=day)
 
     @property
     def home(self) -> HomeScreen:
@@ -145,7 +163,8 @@ class SelfcheckApp(App[int]):
                 self.begin(choice)
 
         words = self.words
-        ask = AskScreen(words.half_done_ask, (words.go_on, words.start_again, words.not_now), words)
+        question = self._half_done(unfinished, words.half_done_ask)
+        ask = AskScreen(question, (words.go_on, words.start_again, words.not_now), words)
         self.push_screen(ask, answered)
 
     @work(thread=True, exclusive=True, group="conversation")
@@ -177,7 +196,12 @@ class SelfcheckApp(App[int]):
         assert self.sitting is not None
         try:
             result = self.sitting.conclude(conversation)
-            paragraphs = [(result, "text")] if isinstance(result, str) else pages.verdict(result, self.words)
+            if isinstance(result, str):
+                paragraphs = [(result, "text")] if result else []
+            else:
+                paragraphs = pages.verdict(result, self.words)
+            if self.sitting.trouble:
+                paragraphs = [(self.sitting.trouble, "trouble"), ("", "text"), *paragraphs]
         except Exception as error:
             self.call_from_thread(self._failed, error)
             return
@@ -189,7 +213,8 @@ class SelfcheckApp(App[int]):
 
             picture = self.picture_of()
             self.go_home()
-            self.push_screen(SheetScreen(self.home.title_now, paragraphs, self.words, picture))
+            if paragraphs:
+                self.push_screen(SheetScreen(self.home.title_now, paragraphs, self.words, picture))
 
         self._after = show
 
@@ -216,14 +241,14 @@ class SelfcheckApp(App[int]):
                 paragraphs = pages.record(sitting.checks, sitting.pump_outs, sitting.problems, self.words)
             else:
                 title = self.words.when_next
-                paragraphs = pages.verdict(sitting.page(), self.words)
+                paragraphs = pages.verdict(sitting.verdict(), self.words)
             picture = self.picture_of()
         except Exception as error:
             self.call_from_thread(self._failed, error)
             return
         self.call_from_thread(self._open_sheet, title, paragraphs, picture)
 
-    def _open_sheet(self, title: str, paragraphs: list[tuple[str, str]], picture: tuple[SectionPicture, str] | None) -> None:
+    def _open_sheet(self, title: str, paragraphs: Sequence[tuple[str, str]], picture: Picture | None = None) -> None:
         from selfcheck.app.screens.sheet import SheetScreen
 
         self.push_screen(SheetScreen(title, paragraphs, self.words, picture))
@@ -285,7 +310,7 @@ class SelfcheckApp(App[int]):
         from selfcheck.app.screens.sheet import SheetScreen
 
         if not isinstance(self.screen, SheetScreen):
-            self._open_sheet(self.words.help_title, pages.help_sheet(self.words), None)
+            self._open_sheet(self.words.help_title, pages.help_sheet(self.words))
 
     def action_tank(self) -> None:
         """The tank as large as the terminal."""

@@ -9,6 +9,7 @@ from selfcheck.app.words import FaceWords
 
 if TYPE_CHECKING:
     from selfcheck.domain.check import Check, PumpOut
+    from selfcheck.errors import RecordProblem
     from selfcheck.report.wording import VerdictPage
 
 Paragraph = tuple[str, str]
@@ -51,12 +52,18 @@ def help_sheet(words: FaceWords) -> list[Paragraph]:
         ("ctrl+p", words.page_colours.lower()), ("ctrl+c", words.quit),
     )  # fmt: skip
     rows = [(f"  {key.ljust(8)}{word}", "text") for key, word in keys]
-    return [(words.help_typing, "text"), GAP, (words.help_keys, "text"), GAP, *rows, GAP, (words.help_saved, "text"), GAP, (words.first_note, "muted")]  # fmt: skip
+    end = [GAP, (words.help_saved, "text"), GAP, (words.first_note, "muted")]
+    return [(words.help_typing, "text"), GAP, (words.help_keys, "text"), GAP, *rows, *end]
 
 
-def record(checks: Sequence[Check], pump_outs: Sequence[PumpOut], problems: Sequence[object], words: FaceWords) -> list[Paragraph]:
+def record(
+    checks: Sequence[Check], pump_outs: Sequence[PumpOut], problems: Sequence[RecordProblem], words: FaceWords
+) -> list[Paragraph]:
     """Checks and pump-outs, the latest first, then what could not be read."""
-    rows = [(check.on, words.record_check, _replaced(check)) for check in checks]
+    rows = [
+        (check.on, words.record_check, f"{words.record_replaces} {check.replaces}" if check.replaces else "")
+        for check in checks
+    ]
     rows += [(pump_out.on, words.record_pump_out, pump_out.by) for pump_out in pump_outs]
     lines: list[Paragraph] = [
         (f"{day.isoformat()}  {kind}{'  ' + more if more else ''}", "text")
@@ -64,9 +71,5 @@ def record(checks: Sequence[Check], pump_outs: Sequence[PumpOut], problems: Sequ
     ]
     if not lines:
         lines = [(words.record_empty, "text")]
-    lines += [(f"{words.record_problem}: {problem}", "trouble") for problem in problems]
+    lines += [(f"{problem.what} {problem.mend}", "trouble") for problem in problems]
     return lines
-
-
-def _replaced(check: Check) -> str:
-    return f"replaces {check.replaces}" if check.replaces else ""

@@ -15,8 +15,8 @@ from textual.theme import Theme
 PARTS = (
     "text", "strong", "muted", "past", "said", "mark", "key", "chosen", "line", "stage", "open",
     "caution", "stop", "danger", "note", "help", "trouble",
-    "plain", "label", "scum", "scum_edge", "clear", "sludge", "sludge_edge", "water", "wall", "limit", "last", "earth",
-    "air", "unknown",
+    "plain", "label", "scum", "scum_edge", "clear", "sludge", "sludge_edge", "water", "wall", "tee", "limit", "last",
+    "earth", "air", "unknown",
 )  # fmt: skip
 
 
@@ -125,6 +125,7 @@ def colours(palette: Palette, part: str) -> tuple[str, str, str]:
         "sludge_edge": (palette.sludge_edge, palette.pool, ""),
         "water": (palette.water, palette.pool, ""),
         "wall": (palette.quiet, ground, ""),
+        "tee": (palette.ink, palette.pool, ""),
         "limit": (palette.straw, ground, ""),
         "last": (palette.ink, ground, "bold"),
         "earth": (palette.quiet, ground, ""),

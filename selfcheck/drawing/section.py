@@ -157,13 +157,18 @@ class _Drawing:
         first, last = self._inside(pipe)
         if last - first < 3 * _TEE_WIDTH:
             return
+        surface = self._row(picture.liquid_depth - 1e-6)
         for line in range(top, foot + 1):
-            self.grid.put(first + 1, line, "│ │", "wall")
-            self.grid.put(last - _TEE_WIDTH, line, "│ │", "wall")
+            for x in (first + 1, last - _TEE_WIDTH):
+                self.grid.put(x, line, "│ │", "tee" if line >= surface else "wall")
         self.grid.put(first - 2, pipe, "══", "wall")
-        self.grid.put(first, pipe, "═╡", "wall")
-        self.grid.put(last - 1, pipe, "╞═", "wall")
+        self.grid.put(first, pipe, "═╡", "tee")
+        self.grid.put(last - 1, pipe, "╞═", "tee")
         self.grid.put(last + 1, pipe, "══", "wall")
+        if self.beside:
+            edge = self._inside(foot)[1]
+            self.grid.put(edge, foot, _DOTS, "tee")
+            self.grid.put(edge + 2, foot, _DOTS * (self.right + 2 - edge - 1), "plain")
 
     def _unknowns(self) -> None:
         first, last = self._inside(self.rows)

@@ -13,9 +13,10 @@ from typing import TYPE_CHECKING, Literal
 from selfcheck.drawing.lengths import number, unit, with_error
 
 if TYPE_CHECKING:
-    from selfcheck.domain.layers import Layers, Measure
+    from selfcheck.domain.layers import Layers
     from selfcheck.domain.limits import Standing
     from selfcheck.domain.shapes import Vessel
+    from selfcheck.domain.uncertain import Measure
 
 Units = Literal["us", "metric"]
 SHARE_ABOVE_WATER = 1 / 3  # common practice

@@ -9,6 +9,7 @@ from typing import Any
 
 from selfcheck.domain.check import Check, PumpOut
 from selfcheck.domain.household import Household
+from selfcheck.errors import RecordProblem
 
 START: dict[str, Any] = {
     "section": {"title": "Septic tank check"},
@@ -91,23 +92,56 @@ class Step:
 TITLES = ("find", "lift", "look", "crust", "pole", "close", "verdict")
 STEPS = [
     Step(
-        "second_adult", "choose", "Who is with you at the tank?",
-        [Message("caution", "Gas can gather under the lid. It can knock a person out in one breath. Stay back and upwind.", "CAUTION"),
-         Message("say", "The lid is the risky part of this job. Two people make it safe.")],
+        "second_adult",
+        "choose",
+        "Who is with you at the tank?",
+        [
+            Message("caution", "Gas can gather under the lid. Stay back and upwind.", "CAUTION"),
+            Message("say", "The lid is the risky part of this job. Two people make it safe."),
+        ],
         ("Another adult stands here with me", "I am alone", "I will come back when someone can help"),
     ),
-    Step("lid", "choose", "Push the lid with the pole. What did it do?", (), ("It did not move", "It rocked", "I see a crack in it")),
     Step(
-        "scum", "length", "How thick is the crust?", [Message("say", "The crust is the layer that floats on top. Push the pole through it until it gives.")],
-        (), "for example 6 in", True,
+        "lid",
+        "choose",
+        "Push the lid with the pole. What did it do?",
+        (),
+        ("It did not move", "It rocked", "I see a crack in it"),
     ),
     Step(
-        "sludge", "length", "How high up the cloth does the dark stain reach?",
-        [Message("say", "Lower the pole through the tee on the house side until it rests on the floor. Wait half a minute, twist it, and bring it up slowly.")],
-        (), "for example 8½ in", True,
+        "scum",
+        "length",
+        "How thick is the crust?",
+        [Message("say", "The crust is the layer that floats on top. Push the pole through it until it gives.")],
+        (),
+        "for example 6 in",
+        True,
     ),
-    Step("closed", "choose", "Is the lid back on, with nobody near it?", (), ("It is on and fastened", "Not yet"), "", True),
-]  # fmt: skip
+    Step(
+        "sludge",
+        "length",
+        "How high up the cloth does the dark stain reach?",
+        [
+            Message(
+                "say",
+                "Lower the pole through the tee on the house side until it rests on the floor."
+                " Wait half a minute, twist it, and bring it up slowly.",
+            )
+        ],
+        (),
+        "for example 8½ in",
+        True,
+    ),
+    Step(
+        "closed",
+        "choose",
+        "Is the lid back on, with nobody near it?",
+        (),
+        ("It is on and fastened", "Not yet"),
+        "",
+        True,
+    ),
+]
 
 
 class FakeConversation:
@@ -178,7 +212,8 @@ class FakeConversation:
         if command == "back":
             self.at = max(0, self.at - 1)
             return self._say(self._asking())
-        return self._say([Message("help", f"Here is the {command} of it: a rocking lid can drop a person in.", command, "own guide, 2024"), Message("ask", self.steps[self.at].ask)])  # fmt: skip
+        text = f"Here is the {command} of it: a rocking lid can drop a person in."
+        return self._say([Message("help", text, command, "own guide, 2024"), self._asking()[-1]])
 
     def draft(self) -> dict[str, Any]:
         return {"check": {"seen": {"readings": self.readings}}, "household": {}, "pump_out": {}}
@@ -199,13 +234,20 @@ class FakePage:
 
 
 @dataclass
+class FakeUnfinished:
+    flow: str = "yearly"
+    started: str = "2026-05-03T10:00:00Z"
+    answers: tuple[str, ...] = ("a", "b", "c", "d")
+
+
+@dataclass
 class FakeFacts:
     name: str = "Juniper Lane"
-    last_check: str = "18 May 2026"
+    last_check: date | None = date(2026, 5, 18)
     verdict_line: str = "Carry on."
-    look_again: str = "May 2027"
-    unfinished_line: str = ""
-    problems: tuple[str, ...] = ()
+    look_again: date | None = date(2027, 5, 18)
+    unfinished: FakeUnfinished | None = None
+    problems: tuple[RecordProblem, ...] = ()
 
 
 def check(day: date, sludge: float, scum: float) -> Check:
@@ -226,21 +268,15 @@ def household(units: str = "us") -> Household:
 
 
 @dataclass
-class FakeUnfinished:
-    flow: str = "yearly"
-    started: str = "3 May 2026"
-    answers: int = 4
-
-
-@dataclass
 class FakeSitting:
     household: Household = field(default_factory=household)
     checks: list[Check] = field(
         default_factory=lambda: [check(date(2025, 5, 20), 0.15, 0.1), check(date(2026, 5, 18), 0.2159, 0.1524)]
     )
     pump_outs: list[PumpOut] = field(default_factory=lambda: [PumpOut(on=date(2024, 4, 12))])
-    problems: tuple[str, ...] = ()
-    read_only: bool = False
+    problems: tuple[RecordProblem, ...] = ()
+    read_only: str = ""
+    trouble: str = ""
     demonstration: bool = False
     steps: Sequence[Step] = tuple(STEPS)
     facts: FakeFacts = field(default_factory=FakeFacts)
@@ -267,5 +303,5 @@ class FakeSitting:
         self.concluded.append(conversation)
         return self.result
 
-    def page(self) -> FakePage:
+    def verdict(self) -> FakePage:
         return FakePage()

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import TYPE_CHECKING, Literal
+from typing import TYPE_CHECKING, ClassVar, Literal
 
 from textual import on
 from textual.app import ComposeResult
-from textual.binding import Binding
+from textual.binding import Binding, BindingType
 from textual.containers import Horizontal
 from textual.screen import Screen
 from textual.widgets import Input
@@ -36,7 +36,7 @@ class ConversationScreen(Screen[None]):
 
     CSS_PATH = "conversation.tcss"
     AUTO_FOCUS = "AnswerInput"
-    BINDINGS = [
+    BINDINGS: ClassVar[list[BindingType]] = [
         Binding("f2", "tell('why')", show=False),
         Binding("f3", "tell('how')", show=False),
         Binding("f4", "tell('back')", show=False),
@@ -166,10 +166,10 @@ class ConversationScreen(Screen[None]):
             KeyHint("f3", words.how, "tell('how')"),
             KeyHint("f6", words.unknown, "tell('unknown')") if prompt.unknown_allowed else None,
             KeyHint("f4", words.back, "tell('back')") if prompt.can_go_back else None,
-            KeyHint("f5", words.change, "tell('change')") if prompt.can_go_back else None,
+            KeyHint("f8", words.trouble, "tell('trouble')"),
             KeyHint("f1", words.help, "app.help"),
             KeyHint("f7", words.tank, "app.tank"),
-            KeyHint("f8", words.trouble, "tell('trouble')"),
+            KeyHint("f5", words.change, "tell('change')") if prompt.can_go_back else None,
             KeyHint("f10", words.leave, "tell('leave')"),
         ]
         self.query_one(KeyRow).set([hint for hint in hints if hint is not None])

@@ -30,7 +30,6 @@ NODE = "what_now"
 class HomeScreen(Screen[None]):
     """Painted from the few words of the start alone; the record follows when it has been read."""
 
-    CSS_PATH = "home.tcss"
     AUTO_FOCUS = "AnswerInput"
 
     def __init__(self, start: Mapping[str, Any], words: FaceWords) -> None:
@@ -46,10 +45,10 @@ class HomeScreen(Screen[None]):
 
     def compose(self) -> ComposeResult:
         words = self._words
+        yield StageLine(words.lid_open, id="stage")
+        yield TankLine(id="tank-line")
         with Horizontal(id="body"):
             with Vertical(id="left"):
-                yield StageLine(words.lid_open, id="stage")
-                yield TankLine(id="tank-line")
                 yield Block(id="facts")
                 yield Block(id="ask")
                 yield Choices(more=words.more, id="choices")
@@ -103,6 +102,11 @@ class HomeScreen(Screen[None]):
     def title_now(self) -> str:
         """The household's name, or the page's own title before it is known."""
         return self._title
+
+    def label(self, option: str) -> str:
+        """The words of one of the choices."""
+        labels = dict(zip(self.option_ids, self._options, strict=True))
+        return labels[option].label if option in labels else option
 
     def note(self, text: str, part: str = "muted") -> None:
         """A line of the program's own under the choices."""

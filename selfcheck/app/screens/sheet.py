@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from typing import ClassVar
 
 from textual import events, on
 from textual.app import ComposeResult
-from textual.binding import Binding
+from textual.binding import Binding, BindingType
 from textual.containers import Horizontal, Vertical, VerticalScroll
 from textual.screen import ModalScreen, Screen
 
@@ -27,7 +28,7 @@ class SheetScreen(Screen[None]):
     """A page of paragraphs, with the tank beside it where that helps. Enter, escape or q closes it."""
 
     CSS_PATH = "sheet.tcss"
-    BINDINGS = [Binding("escape,enter,q", "shut", show=False)]
+    BINDINGS: ClassVar[list[BindingType]] = [Binding("escape,enter,q", "shut", show=False)]
 
     def __init__(self, title: str, paragraphs: Paragraphs, words: FaceWords, picture: Picture | None = None) -> None:
         super().__init__()
@@ -68,7 +69,7 @@ class TankScreen(Screen[None]):
     """The tank as large as there is room for, with the same in words where there is not."""
 
     CSS_PATH = "sheet.tcss"
-    BINDINGS = [Binding("escape,enter,q,f7", "shut", show=False)]
+    BINDINGS: ClassVar[list[BindingType]] = [Binding("escape,enter,q,f7", "shut", show=False)]
 
     def __init__(self, picture: SectionPicture, units: str, words: FaceWords) -> None:
         super().__init__()

@@ -1,4 +1,4 @@
-"""What was said so far. One widget that paints only the lines in view, so it stays quick after thousands of messages."""
+"""What was said so far. One widget that paints only the lines in view, so it stays quick however long it gets."""
 
 from __future__ import annotations
 
@@ -79,7 +79,7 @@ class MessageLog(ScrollView, can_focus=False):
 
     def _fit(self) -> None:
         self.virtual_size = Size(self.scrollable_content_region.width, len(self._lines))
-        self.scroll_to(y=max(0, len(self._lines) - self.scrollable_content_region.height), animate=False)
+        self.scroll_to(y=max(0, len(self._lines) - self.size.height), animate=False, force=True)
 
     def on_resize(self, event: events.Resize) -> None:
         width = self.scrollable_content_region.width
@@ -95,8 +95,9 @@ class MessageLog(ScrollView, can_focus=False):
 
     def render_line(self, y: int) -> Strip:
         width = self.scrollable_content_region.width
-        index = y + self.scroll_offset.y
-        line: PieceLine = self._lines[index] if index < len(self._lines) else ()
+        above = max(0, self.size.height - len(self._lines))  # a short conversation stands at the foot, by its choices
+        index = y + self.scroll_offset.y - above
+        line: PieceLine = self._lines[index] if 0 <= index < len(self._lines) else ()
         if index < self._turn:
             line = [Piece(piece.text, _stepped_back(piece.part)) for piece in line]
         return strip_of(line, width, self.app.theme)

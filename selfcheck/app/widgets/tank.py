@@ -32,7 +32,10 @@ class TankPanel(Lines):
         """Show this picture."""
         if picture == self._picture and units == self._units:
             return
-        moved = self._picture is not None and (picture.scum, picture.sludge) != (self._picture.scum, self._picture.sludge)
+        moved = self._picture is not None and (picture.scum, picture.sludge) != (
+            self._picture.scum,
+            self._picture.sludge,
+        )
         self._before, self._picture, self._units = self._picture, picture, units
         if moved and self.is_mounted and self.app.animation_level == "full":
             self.set_reactive(TankPanel.settled, 0.0)
