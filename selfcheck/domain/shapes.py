@@ -6,8 +6,9 @@ from dataclasses import dataclass, replace
 from math import pi, sqrt
 from typing import Literal
 
+from selfcheck.domain.charts import Chart
 from selfcheck.domain.conversions import GALLON, INCH
-from selfcheck.domain.geometry import PICTURED_LENGTH_TO_WIDTH, Chart, Lying, Part, Profile, Straight, segment_area
+from selfcheck.domain.geometry import PICTURED_LENGTH_TO_WIDTH, Lying, Part, Profile, Straight, segment_area
 from selfcheck.domain.household import Box, Drum, Oval, Shape, Table, Tank, Upright
 from selfcheck.domain.sizing import volume_by_bedrooms
 

@@ -47,7 +47,7 @@ def test_figures_of_a_plain_check() -> None:
 
 
 def test_errors_of_single_readings_are_the_parts_in_quadrature() -> None:
-    """Mark 0.25, stain 0.5 and floor 0.5 in: 0.75 for the sludge, 0.56 for the wet line; 20 % of the crust and 3 marks."""
+    """Mark 0.25, stain 0.5 and floor 0.5 in: 0.75 for sludge, 0.56 for the wet line; crust 20 % and 3 marks."""
     found = layers(TANK, VESSEL, inches(liquid_depth=48, sludge=8, scum_above=2), "at_outlet")
     near(found.sludge, 8, 0.75)
     near(found.liquid_depth, 48, (0.25**2 + 0.5**2) ** 0.5)

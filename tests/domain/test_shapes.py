@@ -8,7 +8,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from selfcheck.domain.geometry import Chart, Lying, Part, Profile, Straight
+from selfcheck.domain.charts import Chart
+from selfcheck.domain.geometry import Lying, Part, Profile, Straight
 from selfcheck.domain.household import Box, Drum, Oval, Table, Tank, UnknownShape, Upright
 from selfcheck.domain.shapes import compartments, vessel
 

@@ -1,7 +1,7 @@
 """Every rule set at its own boundary, with the figures its publisher prints; and two worked examples.
 
-Sources stand beside each figure; `content/sources.toml` says how each was seen. The two sets of the US EPA manuals of 1980
-and 2002 are from memory, and common practice has no source: for those three the test holds the data to itself only.
+The id of each figure is that of its source; `content/sources.toml` says how each was seen. The sets of the two US EPA
+manuals, of 1980 and 2002, are from memory, and common practice has no source: these three are held to themselves only.
 """
 
 from __future__ import annotations
