@@ -1,0 +1,222 @@
+"""The named conditions of the septic conversations: what is known already, and what a question can still change.
+
+Importing this module registers them. They look at the record and at the answers that count so far, and decide only
+whether a question is worth asking.
+"""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Any
+
+from selfcheck.interview.context import Answered, Context
+from selfcheck.interview.predicates import predicate
+
+if TYPE_CHECKING:
+    from selfcheck.domain.check import Readings
+    from selfcheck.domain.household import Household, Occupancy, Tank
+
+#: Below and above these chances of being over, knowing the outlet's true depth can hardly turn the call. Our choice.
+SETTLED_UNDER, SETTLED_OVER = 0.02, 0.98
+OUTLET_LIMITS = ("sludge_to_outlet", "scum_to_outlet", "sludge_to_outlet_by_table")
+BEFORE_GOING_OUT = ("way_in", "house_signs", "yard_signs", "alarm")
+SCUM = ("scum_total", "scum_above", "scum_below")
+SLUDGE = ("sludge_1", "sludge_2", "sludge_3")
+
+
+# ------------------------------------------------------------------------------ the way through
+
+
+@predicate("on_paper", reads=("way_in", "ready"))
+def on_paper(answered: Answered, context: Context) -> bool:
+    """The check was done outside and stands on a filled-in sheet."""
+    return answered.chosen("way_in", "sheet") or answered.chosen("ready", "sheet_filled")
+
+
+@predicate("going_out", reads=BEFORE_GOING_OUT)
+def going_out(answered: Answered, context: Context) -> bool:
+    """The check is to be done outside, and nothing was told that must be seen by a professional first."""
+    return answered.chosen("way_in", "guided") and not _wants_a_call_today(answered)
+
+
+@predicate("gate_wanted", reads=(*BEFORE_GOING_OUT, "ready", "search", "utility_call", "bared"))
+def gate_wanted(answered: Answered, context: Context) -> bool:
+    """The lid is in sight or bared, and the household means to go on."""
+    if not going_out(answered, context):
+        return False
+    if answered.chosen("ready", "go_out"):
+        return True
+    found = answered.chosen("search", "found_bare") or answered.was_chosen("bared", "clear")
+    return answered.chosen("ready", "lid_hidden") and found
+
+
+@predicate("tank_uncovered", reads=("way_in", "ready", "lid_off"))
+def tank_uncovered(answered: Answered, context: Context) -> bool:
+    """Somebody stood at the opening, today or when the sheet was filled in."""
+    return on_paper(answered, context) or "lid_off" in answered or "lid_off" in answered.before
+
+
+@predicate("tank_seen", reads=("way_in", "ready", "lid_off", "level"))
+def tank_seen(answered: Answered, context: Context) -> bool:
+    """The lid came off, so that there is something to tell of the inside."""
+    return tank_uncovered(answered, context) and "level" in answered and not answered.chosen("level", "stayed_shut")
+
+
+@predicate("call_today", reads=("house_signs", "yard_signs", "alarm", "trouble_house", "trouble_yard", "trouble_where"))
+def call_today(answered: Answered, context: Context) -> bool:
+    """Something was told that cannot wait for a reading."""
+    return bool(answered.hazards) or _wants_a_call_today(answered)
+
+
+@predicate("one_drain_only", reads=("trouble_house", "trouble_yard", "trouble_where"))
+def one_drain_only(answered: Answered, context: Context) -> bool:
+    """One slow drain is all there is."""
+    elsewhere = answered.chosen("trouble_where", "yard", "alarm")
+    return answered.value("trouble_house") == ("slow_one_drain",) and not elsewhere
+
+
+def _wants_a_call_today(answered: Answered) -> bool:
+    house = ("house_signs", "trouble_house", "learn_house")
+    yard = ("yard_signs", "trouble_yard", "learn_yard")
+    sounding = answered.chosen("alarm", "sounding") or answered.chosen("learn_alarm", "sounding")
+    return (
+        sounding
+        or answered.chosen("trouble_where", "alarm")
+        or any(answered.chosen(one, "sewage_backup") for one in house)
+        or any(answered.chosen(one, "slow_all_drains") and answered.chosen(one, "gurgling") for one in house)
+        or any(answered.chosen(one, "wet_smelly", "sunken_ground") for one in yard)
+    )
+
+
+# ------------------------------------------------------------------------------ what is on record
+
+
+@predicate("facts_on_record", reads=())
+def facts_on_record(answered: Answered, context: Context) -> bool:
+    """People, tank size and a pump-out are all on record, so that one question can confirm them."""
+    return bool(_occupancy(context)) and size_known(answered, context) and pump_out_known(answered, context)
+
+
+@predicate("size_known", reads=())
+def size_known(answered: Answered, context: Context) -> bool:
+    """The record gives the size of the tank, by its form or by its volume."""
+    from selfcheck.domain.shapes import vessel
+
+    return vessel(_tank(context)).basis in ("shape", "volume")
+
+
+@predicate("pump_out_known", reads=())
+def pump_out_known(answered: Answered, context: Context) -> bool:
+    """A pump-out is on record."""
+    return bool(context.pump_outs)
+
+
+@predicate("pump_out_wanted", reads=("what_changed",))
+def pump_out_wanted(answered: Answered, context: Context) -> bool:
+    """The date of the last pump-out is not on record, or there was a newer one."""
+    return not context.pump_outs or answered.chosen("what_changed", "pumped")
+
+
+@predicate("people_wanted", reads=("what_changed",))
+def people_wanted(answered: Answered, context: Context) -> bool:
+    """Nobody has told yet how many live there, or that has changed."""
+    return not _occupancy(context) or answered.chosen("what_changed", "people")
+
+
+@predicate("since_wanted", reads=("what_changed", "last_pump_out", "people"))
+def since_wanted(answered: Answered, context: Context) -> bool:
+    """It makes a difference since when so many have lived there."""
+    if answered.number("people") is None:
+        return False
+    return answered.chosen("what_changed", "people") or answered.chosen("last_pump_out", "unknown", "skipped")
+
+
+@predicate("size_wanted", reads=("what_changed",))
+def size_wanted(answered: Answered, context: Context) -> bool:
+    """The size of the tank is not on record, or it is wrong there."""
+    return not size_known(answered, context) or answered.chosen("what_changed", "size")
+
+
+@predicate("disposal_wanted", reads=("way_in", "what_changed", "people"))
+def disposal_wanted(answered: Answered, context: Context) -> bool:
+    """A food grinder moves the date, and the date is all there is; or people changed where one was in use."""
+    spells = _occupancy(context)
+    if answered.number("people") is not None:
+        grinder = bool(spells) and spells[-1].disposal not in (None, "none")
+        return grinder or answered.chosen("way_in", "closed")
+    return answered.chosen("way_in", "closed") and bool(spells) and spells[-1].disposal is None
+
+
+# ------------------------------------------------------------------------------ what a reading can change
+
+
+@predicate("wet_line_wanted", reads=("level",))
+def wet_line_wanted(answered: Answered, context: Context) -> bool:
+    """The depth of the water is not known from the tank's facts and where the water stood."""
+    return _tank(context).liquid_depth_m is None or not answered.chosen("level", "at_outlet")
+
+
+@predicate("sludge_read", reads=("sludge_1",))
+def sludge_read(answered: Answered, context: Context) -> bool:
+    """There is a first reading of the sludge."""
+    return answered.number("sludge_1") is not None
+
+
+@predicate("third_sludge_reading_wanted", reads=SLUDGE[:2])
+def third_sludge_reading_wanted(answered: Answered, context: Context) -> bool:
+    """Two readings do not agree."""
+    from selfcheck.domain.agreement import sludge_that_counts
+    from selfcheck.domain.check import Reading
+
+    told = [length for question in SLUDGE[:2] if (length := answered.number(question)) is not None]
+    return sludge_that_counts([Reading(m=length) for length in told])[1] == "third_wanted"
+
+
+@predicate("outlet_depth_wanted", reads=("level", "surface", *SCUM, "wet_line", *SLUDGE))
+def outlet_depth_wanted(answered: Answered, context: Context) -> bool:
+    """The outlet's depth is not on record, and it alone can still turn the call."""
+    from selfcheck.domain.layers import layers
+    from selfcheck.domain.limits import stand
+    from selfcheck.domain.shapes import vessel
+
+    tank, rules = _tank(context), context.rule_sets.get(_household(context).rules)
+    readings = _readings(context)
+    if tank.outlet_bottom_below_surface_m is not None or rules is None or not readings.sludge:
+        return False
+    inside = vessel(tank, _household(context).bedrooms)
+    level = answered.value("level")
+    found = stand(rules, layers(tank, inside, readings, level if isinstance(level, str) else None), inside)
+    if any(one.call in ("over", "close") for one in found if one.limit.kind not in OUTLET_LIMITS):
+        return False
+    chances = [one.chance_over for one in found if one.limit.kind in OUTLET_LIMITS and one.chance_over is not None]
+    return any(SETTLED_UNDER < chance < SETTLED_OVER for chance in chances)
+
+
+@predicate("filter_may_matter", reads=("level",))
+def filter_may_matter(answered: Answered, context: Context) -> bool:
+    """A filter is fitted, or the water stands high and one may be the cause."""
+    fitted = _tank(context).filter
+    return bool(fitted) or (fitted is None and answered.chosen("level", "above_outlet"))
+
+
+def _household(context: Context) -> Household:
+    from selfcheck.domain.household import Household
+
+    if context.household is None:
+        return Household()
+    known = context.household
+    return known if isinstance(known, Household) else Household.model_validate(known)
+
+
+def _tank(context: Context) -> Tank:
+    return _household(context).tank()
+
+
+def _occupancy(context: Context) -> list[Occupancy]:
+    return sorted(_household(context).occupancy, key=lambda one: one.from_)
+
+
+def _readings(context: Context) -> Readings:
+    from selfcheck.domain.check import Readings
+
+    check: Any = context.draft().get("check", {})
+    return Readings.model_validate(check.get("seen", {}).get("readings", {}))
