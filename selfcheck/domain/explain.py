@@ -98,7 +98,11 @@ def would_change(judgement: Judgement) -> Change | None:
     """The smallest change that leads to another verdict; None when no single one does."""
     without = worst([one.verdict for one in judgement.findings if one.verdict != judgement.verdict])
     deciding_ones = judgement.deciding
+    if [one.id for one in deciding_ones] == ["by_estimate"]:
+        return Change("answer", "carry_on", "by_estimate")
     by_readings = [one for one in deciding_ones if _is_limit(one)]
+    if judgement.verdict == "danger":
+        return None
     if judgement.verdict == "carry_on":
         return _first_layer_change(judgement, up=True)
     if judgement.verdict == "cannot_tell":

@@ -18,11 +18,12 @@ from selfcheck.domain.forecast import Forecast, forecast
 from selfcheck.domain.gaps import by_estimate, disagreements, open_answers, unread, wrong_dates
 from selfcheck.domain.history import counted, years_between
 from selfcheck.domain.household import Household, Tank
+from selfcheck.domain.layers import Layers
 from selfcheck.domain.limits import OVER_FROM, Limit, RuleSet, call_of, stand
 from selfcheck.domain.shapes import Vessel, vessel
 from selfcheck.domain.signs import FIELDS, MAY_BE_LEFT_OUT, Observed
 from selfcheck.domain.signs import findings as sign_findings
-from selfcheck.domain.verdict import DEFAULT_RULES, Case, Judgement, RuleRow
+from selfcheck.domain.verdict import DEFAULT_RULES, NEXT_STEP_DAYS, Case, Judgement, RuleRow
 from selfcheck.domain.weighing import Scene, Weighed, deciding, greatest, weigh
 
 __all__ = ["Case", "Judgement", "judge"]
@@ -95,6 +96,9 @@ def _judge_tank(case: Case, tank: Tank, strange: bool) -> Judgement:
     rests = rests or any(one.id in ("rests_on_record", "pumped_since") for one in found)
     findings = tuple(sorted(_once(found), key=lambda one: -rank(one.verdict)))
     verdict: Verdict = worst([one.verdict for one in findings])
+    next_step = today + timedelta(days=NEXT_STEP_DAYS)
+    if verdict == "cannot_tell" and look > next_step:
+        look, reason = next_step, "next_step"
     current = None if weighed is None or not _fresh(check, today) else weighed
     judgement = Judgement(
         verdict=verdict,
@@ -116,6 +120,7 @@ def _judge_tank(case: Case, tank: Tank, strange: bool) -> Judgement:
         due=ahead.due(limits),
         look_again=look,
         look_reason=reason,
+        detention_days=_detention(weighed.layers, body, ahead) if weighed else None,
         missing=_not_checked(check, tank, rules),
         questionable=_questionable(findings, known),
         kind=next((one.kind for one in findings if one.verdict == "cannot_tell" and one.kind), None)
@@ -269,6 +274,15 @@ def _row(
         return RuleRow(rules, None, "cannot_tell", due, (), "readings")
     chance = ahead.chance_over(rules.limits, today)
     return RuleRow(rules, chance, call_of(chance), due, standings, "forecast")
+
+
+def _detention(found: Layers, body: Vessel, ahead: Forecast) -> float | None:
+    """Days that water stays in the clear zone."""
+    if found.liquid_depth is None or found.sludge is None or found.scum_below is None:
+        return None
+    clear = body.volume_below(found.liquid_depth.value - found.scum_below.value) - body.volume_below(found.sludge.value)
+    people = ahead.people.people[-1]
+    return max(clear, 0.0) * 1000 / (people * REFILL_L_PER_PERSON_DAY) if people > 0 else None
 
 
 def _not_checked(check: Check | None, tank: Tank, rules: RuleSet) -> tuple[str, ...]:

@@ -7,7 +7,7 @@ the highest were right makes the difference between "under" and "cannot tell".
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from selfcheck.domain.agreement import AGREE_WITHIN_M, ROUNDING_M, SCATTER_M
 from selfcheck.domain.check import Reading, Readings
@@ -47,7 +47,11 @@ class Scene:
 
 @dataclass(frozen=True, slots=True)
 class Weighed:
-    """What the readings say. `missing`: which of sludge, scum and liquid depth they do not tell."""
+    """What the readings say.
+
+    `layers`: all readings together, the highest of sludge readings that clash standing in. `standings`: by the one that
+    decides. `missing`: which of sludge, scum and liquid depth they do not tell.
+    """
 
     layers: Layers
     standings: tuple[Standing, ...]
@@ -91,8 +95,7 @@ def weigh(scene: Scene, readings: Readings) -> Weighed:
             findings += _unseen_top(standings, found)
     for ident in odd:
         findings.append(Finding(f"odd_{ident}", "cannot_tell", uses=_odd_uses(ident, readings), kind="readings_clash"))
-    shown = replace(found, agreement=scene.layers(readings).agreement)
-    return Weighed(shown, standings, tuple(findings), missing, odd)
+    return Weighed(scene.layers(readings), standings, tuple(findings), missing, odd)
 
 
 def deciding(readings: Readings) -> Readings:

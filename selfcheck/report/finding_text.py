@@ -1,0 +1,140 @@
+"""A finding in plain words: its template from the content, filled with its own numbers in the household's units."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from datetime import date
+from typing import Any, Literal
+
+from selfcheck.domain.findings import Finding
+from selfcheck.domain.showing import show_day, show_length
+from selfcheck.domain.sources import Source
+from selfcheck.errors import ContentProblem
+
+Units = Literal["us", "metric"]
+CALLS = ("over", "close", "under")
+_LENGTHS = ("least_m", "most_m", "before_m", "now_m")
+
+
+@dataclass(frozen=True, slots=True)
+class VerdictWords:
+    """The words a judgement is told in: the tables of the files `findings`, `signs` and `verdicts`, and the sources by id."""
+
+    findings: Mapping[str, Any]
+    signs: Mapping[str, Any]
+    verdicts: Mapping[str, Any]
+    sources: Mapping[str, Source]
+
+    def say(self, table: str, key: str) -> str:
+        """One phrase of the verdicts file. Raises ContentProblem when it is not there."""
+        try:
+            return str(self.verdicts[table][key])
+        except KeyError:
+            raise ContentProblem("words/verdicts.toml", table, key, "these words are missing.") from None
+
+    def of(self, ident: str) -> Mapping[str, Any]:
+        """The table of a finding or sign. Raises ContentProblem when there is none."""
+        for name, tables in (("signs", self.signs), ("findings", self.findings)):
+            if ident in tables:
+                table: Mapping[str, Any] = tables[ident]
+                if name == "signs" and not table.get("seen"):
+                    raise ContentProblem("words/signs.toml", ident, "seen", "these words are missing.")
+                return table
+        raise ContentProblem("words/signs.toml", ident, "", "there are no words for this finding.", "Add a table for it.")
+
+
+def limit_kind(finding: Finding) -> tuple[str, str] | None:
+    """(kind, call) of a finding about a limit; None for any other."""
+    kind, _, call = finding.id.rpartition("_")
+    return (kind, call) if "rules" in finding.facts and call in CALLS else None
+
+
+def text_of(finding: Finding, words: VerdictWords, units: Units, titles: Mapping[str, str]) -> str:
+    """What was found, in one or two sentences. `titles`: rule set id → title."""
+    about = limit_kind(finding)
+    if about is not None:
+        kind, call = about
+        fills = {
+            "now": _figure(kind, finding.facts.get("now"), units),
+            "limit": _figure(kind, finding.facts.get("limit"), units),
+            "rule": titles.get(str(finding.facts["rules"]), str(finding.facts["rules"])),
+        }
+        return f"{_fill(_text(words, kind, 'text'), fills)} {words.findings['calls'][call]}"
+    table = words.of(finding.id)
+    return _fill(str(table.get("text") or table.get("seen", "")), fills_of(finding, words, units))
+
+
+def step_of(finding: Finding, words: VerdictWords, units: Units) -> str:
+    """What to do about it; empty where it has no words of its own for that."""
+    if limit_kind(finding) is not None:
+        return ""
+    return _fill(str(words.of(finding.id).get("do", "")), fills_of(finding, words, units))
+
+
+def name_of(finding: Finding, words: VerdictWords, units: Units) -> str:
+    """A short name of what is open, for "if … turned out well"."""
+    table = words.of(finding.id)
+    return _fill(str(table.get("short") or table.get("seen", "")), fills_of(finding, words, units)).rstrip(".")
+
+
+def means_of(finding: Finding, words: VerdictWords) -> list[str]:
+    """What it may mean, likeliest first; then what tells those apart, where there is more than one."""
+    table = words.of(finding.id) if limit_kind(finding) is None else {}
+    means = [str(one) for one in table.get("means", ())]
+    lines = [words.say("seen", "means").format(means="; or ".join(means))] if means else []
+    if len(means) > 1 and table.get("tell"):
+        lines.append(words.say("seen", "tell").format(tell=table["tell"]))
+    return lines
+
+
+def fills_of(finding: Finding, words: VerdictWords, units: Units) -> dict[str, str]:
+    """The finding's facts as words."""
+    fills: dict[str, str] = {}
+    for name, value in finding.facts.items():
+        if name in _LENGTHS and isinstance(value, (int, float)):
+            fills[name] = show_length(max(float(value), 0.0), units)
+        elif name == "chance" and isinstance(value, (int, float)):
+            fills[name] = chance_in_words(float(value))
+        elif isinstance(value, date):
+            fills[name] = show_day(value, units)
+        elif name == "field":
+            fills[name] = words.say("missing", str(value))
+        elif name == "what":
+            fills[name] = " and ".join(words.say("missing", part) for part in str(value).split(", "))
+        elif name == "sign":
+            fills[name] = str(words.of(str(value)).get("seen", ""))
+        elif isinstance(value, str):
+            fills[name] = value
+    return fills
+
+
+def chance_in_words(chance: float) -> str:
+    """A chance as whole per cent; "under 1 %" and "over 99 %" at the ends."""
+    if chance < 0.005:
+        return "under 1 %"
+    if chance > 0.995:
+        return "over 99 %"
+    return f"{round(100 * chance)} %"
+
+
+def _figure(kind: str, value: float | str | date | None, units: Units) -> str:
+    if not isinstance(value, (int, float)):
+        return "?"
+    if kind.startswith("solids"):
+        return f"{round(100 * value)} %"
+    if kind == "years":
+        return f"{value:.1f} years".replace(".0 ", " ")
+    return show_length(value, units) if value >= 0 else f"−{show_length(-value, units)}"
+
+
+def _text(words: VerdictWords, ident: str, key: str) -> str:
+    return str(words.of(ident).get(key, ""))
+
+
+def _fill(template: str, fills: Mapping[str, str]) -> str:
+    """Puts the fills in their places. Raises ContentProblem for a place that nothing fills."""
+    try:
+        return template.format_map(fills)
+    except (KeyError, ValueError, IndexError) as error:
+        raise ContentProblem("words", template[:40], "", f"nothing fills the place {error}.") from None

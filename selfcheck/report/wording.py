@@ -1,0 +1,236 @@
+"""A judgement in plain words: the verdict page."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date
+
+from selfcheck.domain.conversions import GALLON
+from selfcheck.domain.findings import rank
+from selfcheck.domain.forecast import HORIZON_YEARS
+from selfcheck.domain.showing import show_day, show_length, show_length_error
+from selfcheck.domain.verdict import Judgement, RuleRow
+from selfcheck.report.finding_text import (
+    Units,
+    VerdictWords,
+    chance_in_words,
+    limit_kind,
+    means_of,
+    name_of,
+    step_of,
+    text_of,
+)
+
+__all__ = ["RuleLine", "VerdictPage", "VerdictWords", "verdict_screen"]
+
+
+#: Steps told together when several faults call for somebody; the others stand in the findings.
+_STEPS_TOLD = 2
+_OPEN_TOLD = 2
+
+
+@dataclass(frozen=True, slots=True)
+class RuleLine:
+    """One row of the table "by whose rule is it due?", in words."""
+
+    id: str
+    title: str
+    call: str
+    chance: str
+    due: str
+    own: bool
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class VerdictPage:
+    """The verdict as plain text. `headline` is the one sentence shown large; the rest stands below in this order.
+
+    `by` is empty where there is no day to act by. `kind` says which of the four kinds a "cannot tell" is, else empty.
+    `rules` holds the same rows as `rule_rows`, in columns. `always` belongs on every verdict.
+    """
+
+    verdict: str
+    headline: str
+    do: str
+    by: str
+    sure: str
+    because: tuple[str, ...]
+    kind: str
+    seen: tuple[str, ...]
+    why: tuple[str, ...]
+    rule_rows: tuple[str, ...]
+    when_next: tuple[str, ...]
+    not_checked: tuple[str, ...]
+    questionable: tuple[str, ...]
+    would_change: tuple[str, ...]
+    always: tuple[str, ...]
+    rules: tuple[RuleLine, ...]
+
+
+def verdict_screen(judgement: Judgement, words: VerdictWords, units: Units | None = None) -> VerdictPage:
+    """The page for one judgement; `units`: the household's own when not given. Raises ContentProblem for missing words."""
+    units = units or judgement.household.units
+    rules = tuple(_rule_line(row, judgement, words, units) for row in judgement.by_rule_set)
+    return VerdictPage(
+        verdict=judgement.verdict,
+        headline=words.say("headline", judgement.verdict),
+        do=what_to_do(judgement, words, units),
+        by=_by(judgement, words, units),
+        sure=words.say("sure", judgement.sure),
+        because=tuple(words.say("because", ident) for ident in judgement.because),
+        kind=words.say("kind", judgement.kind) if judgement.kind else "",
+        seen=_seen(judgement, words, units),
+        why=_why(judgement, words, units),
+        rule_rows=tuple(line.text for line in rules),
+        when_next=_when_next(judgement, words, units),
+        not_checked=tuple(words.say("missing", ident) for ident in judgement.missing),
+        questionable=_questionable(judgement, words, units),
+        would_change=_would_change(judgement, words, units),
+        always=tuple(str(line) for line in words.verdicts["always"]["lines"]),
+        rules=rules,
+    )
+
+
+def what_to_do(judgement: Judgement, words: VerdictWords, units: Units) -> str:
+    """What to do: from the findings that decide, two at most, else from the verdict."""
+    if judgement.verdict == "carry_on":
+        return words.say("do", judgement.verdict)
+    steps: list[str] = []
+    for one in judgement.deciding:
+        if limit_kind(one) is not None:
+            steps.append(words.say("pump", "call_soon"))
+        elif one.id == "by_estimate":
+            steps.append(words.say("pump", "by_estimate"))
+        else:
+            steps.append(step_of(one, words, units))
+    told = [step for step in dict.fromkeys(steps) if step]
+    most = _STEPS_TOLD if judgement.call_professional and judgement.verdict != "danger" else 1
+    return " ".join(told[:most]) or words.say("do", judgement.verdict)
+
+
+def because_line(judgement: Judgement, words: VerdictWords) -> str:
+    """How sure and why, as one sentence."""
+    reasons = [words.say("because", ident) for ident in judgement.because]
+    sure = words.say("sure", judgement.sure).rstrip(".")
+    return f"{sure}: {'; '.join(reasons)}." if reasons else f"{sure}."
+
+
+def _by(judgement: Judgement, words: VerdictWords, units: Units) -> str:
+    if judgement.act_by is None:
+        return ""
+    if judgement.act_by == judgement.today and rank(judgement.verdict) >= rank("call_now"):
+        return words.say("by", "today")
+    return words.say("by", judgement.verdict).format(day=show_day(judgement.act_by, units))
+
+
+def _titles(judgement: Judgement) -> dict[str, str]:
+    return {row.rule_set.id: row.rule_set.title for row in judgement.by_rule_set}
+
+
+def _seen(judgement: Judgement, words: VerdictWords, units: Units) -> tuple[str, ...]:
+    """What was found that is no limit, and the layers; the most urgent first."""
+    if judgement.check is None:
+        return (words.say("seen", "none"),)
+    lines = [words.say("seen", "check").format(day=show_day(judgement.check.on, units))]
+    titles = _titles(judgement)
+    told = [one for one in judgement.findings if limit_kind(one) is None]
+    open_ones = [one for one in told if one.id == "not_seen"]
+    if len(open_ones) > _OPEN_TOLD:
+        told = [one for one in told if one.id != "not_seen"]
+        names = ", ".join(words.say("missing", str(one.facts["field"])) for one in open_ones)
+        lines.append(words.say("seen", "not_known").format(list=names))
+    lines += [text_of(one, words, units, titles) for one in told]
+    found = judgement.layers
+    if found is not None and found.scum and found.sludge and found.liquid_depth:
+        lines.append(
+            words.say("seen", "layers").format(
+                scum=show_length_error(found.scum.value, found.scum.error, units),
+                sludge=show_length_error(found.sludge.value, found.sludge.error, units),
+                depth=show_length(found.liquid_depth.value, units),
+            )
+        )
+    days = judgement.detention_days
+    if days is not None and days < 1.0:
+        lines.append(words.say("seen", "detention_short"))
+    elif days is not None:
+        lines.append(words.say("seen", "detention").format(days=f"{days:.1f}"))
+    return tuple(dict.fromkeys(lines))
+
+
+def _why(judgement: Judgement, words: VerdictWords, units: Units) -> tuple[str, ...]:
+    """What the findings that decide rest on: limits in figures, signs with what they may mean, each with its source."""
+    lines: list[str] = []
+    titles = _titles(judgement)
+    for one in judgement.deciding:
+        about = [text_of(one, words, units, titles)] if limit_kind(one) is not None else []
+        about += means_of(one, words)
+        source = words.sources.get(one.source)
+        if about and source is not None:
+            about.append(words.say("seen", "source").format(source=source.title))
+        lines += about
+    return tuple(dict.fromkeys(lines))
+
+
+def _rule_line(row: RuleRow, judgement: Judgement, words: VerdictWords, units: Units) -> RuleLine:
+    own = row.rule_set.id == judgement.rules.id
+    chance = chance_in_words(row.chance_over) if row.chance_over is not None else ""
+    call = words.say("rules", row.call).format(chance=chance)
+    if row.by == "forecast":
+        call += words.say("rules", "by_forecast")
+    due = words.say("rules", "due").format(p50=_month(row.due.p50)) if row.due.p50 else words.say("rules", "due_later")
+    text = words.say("rules", "own" if own else "other").format(title=row.rule_set.title, call=call, due=due)
+    day = show_day(row.due.p50, units) if row.due.p50 else ""
+    return RuleLine(row.rule_set.id, row.rule_set.title, call, chance, day, own, text)
+
+
+def _month(day: date) -> str:
+    return f"{day.year}-{day.month:02}"
+
+
+def _when_next(judgement: Judgement, words: VerdictWords, units: Units) -> tuple[str, ...]:
+    day = show_day(judgement.look_again, units)
+    pump = any(limit_kind(one) is not None or one.id == "by_estimate" for one in judgement.deciding)
+    if judgement.call_professional and pump:
+        lines = [words.say("when", "after_pump_out")]
+    elif judgement.look_again <= judgement.today:
+        lines = [words.say("when", "look_now")]
+    else:
+        lines = [words.say("when", f"look_{judgement.look_reason}").format(day=day)]
+    due = judgement.due
+    if due.p50 is None:
+        lines.append(words.say("when", "due_open").format(years=round(HORIZON_YEARS)))
+    elif due.p50 <= judgement.today:
+        lines.append(words.say("when", "due_past").format(p50=show_day(due.p50, units)))
+    else:
+        earliest = show_day(due.p10 or due.p50, units)
+        lines.append(words.say("when", "due").format(p50=show_day(due.p50, units), p10=earliest))
+    if judgement.forecast.rests_on == "published":
+        lines.append(words.say("when", "rate_published"))
+    else:
+        litres = judgement.forecast.litres_per_person_year
+        gallons = litres / 1000 / GALLON
+        lines.append(words.say("when", "rate").format(litres=round(litres), gallons=round(gallons)))
+    return tuple(lines)
+
+
+def _questionable(judgement: Judgement, words: VerdictWords, units: Units) -> tuple[str, ...]:
+    titles = _titles(judgement)
+    lines = [words.say("rules", "unknown")] if "rules_not_known" in judgement.questionable else []
+    lines += [text_of(one, words, units, titles) for one in judgement.findings if one.id in judgement.questionable]
+    return tuple(dict.fromkeys(lines))
+
+
+def _would_change(judgement: Judgement, words: VerdictWords, units: Units) -> tuple[str, ...]:
+    change = judgement.would_change
+    if change is None:
+        silent = judgement.verdict in ("carry_on", "danger")
+        return () if silent else (words.say("change", "none"),)
+    if change.name == "by_estimate":
+        return (words.say("change", "answer_by_estimate"),)
+    if change.what in ("sludge", "scum") and change.now_m is not None and change.then_m is not None:
+        template = words.say("change", f"{change.what}_{change.verdict}")
+        return (template.format(more=show_length(abs(change.then_m - change.now_m), units)),)
+    named = next(one for one in judgement.deciding)
+    name = name_of(named, words, units) if change.what == "answer" else text_of(named, words, units, _titles(judgement))
+    return (words.say("change", f"{change.what}_{change.verdict}").format(name=name),)
