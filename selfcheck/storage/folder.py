@@ -67,6 +67,11 @@ def read(folder: Path) -> Folder:
     return Folder(kept, tuple(checks), tuple(pump_outs), tuple(problems), household is not None)
 
 
+def holds_record(folder: Path) -> bool:
+    """Whether there is anything of a record in `folder`. Raises FolderProblem when that cannot be seen."""
+    return folder.exists() and not _listing(folder).isdisjoint({HOUSEHOLD, CHECKS, PUMP_OUTS})
+
+
 def parse(data: bytes, name: str, model: type[Model], form: str) -> Model:
     """One record from the bytes of its file. Raises RecordProblem with the reason and the place in it."""
     if sound(data):

@@ -1,0 +1,212 @@
+"""The doors of the program: arguments → what they open, and the exit codes.
+
+0 done · 1 the record says call a professional (only with `--exit-code`) · 2 used wrongly, or a folder that cannot be
+used · 130 interrupted. Nobody ever sees a traceback: it goes to a file of the user's.
+"""
+
+from __future__ import annotations
+
+import contextlib
+import os
+import sys
+from collections.abc import Sequence
+from datetime import date
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from selfcheck.errors import SelfcheckError, UsageProblem
+
+if TYPE_CHECKING:
+    from argparse import ArgumentParser
+
+DONE, CALL, WRONG, INTERRUPTED = 0, 1, 2, 130
+COMMANDS = ("judge", "rehearse", "examine", "schema")
+
+
+def main(argv: Sequence[str] | None = None) -> int:
+    """Open the door that the arguments name, and give back the exit code."""
+    args = list(sys.argv[1:] if argv is None else argv)
+    _forgiving_streams()
+    try:
+        code = _open(args)
+        sys.stdout.flush()
+        return code
+    except SelfcheckError as problem:
+        _say(f"{problem.what}\n{problem.mend}")
+        return problem.exit_code
+    except KeyboardInterrupt:
+        return INTERRUPTED
+    except BrokenPipeError:  # the reader of our output has gone; there is nobody left to tell
+        with contextlib.suppress(OSError):
+            os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        return DONE
+    except Exception as error:  # the last line of defence
+        _say(_after_a_fault(error))
+        return WRONG
+
+
+def _open(args: list[str]) -> int:
+    parser = _parser(args[0] if args and args[0] in COMMANDS else "")
+    chosen = parser.parse_args(args[1:] if args and args[0] in COMMANDS else args)
+    today = _day(chosen.today) if getattr(chosen, "today", None) else date.today()
+    if not args or args[0] not in COMMANDS:
+        return _assistant(chosen.folder, chosen.plain, chosen.rules, chosen.content, today, bool(chosen.today))
+    from selfcheck.plain import doors
+
+    if args[0] == "judge":
+        calls = doors.judge(chosen.folder, today, chosen.rules, chosen.content, as_json=chosen.json)
+        return CALL if calls and chosen.exit_code else DONE
+    if args[0] == "examine":
+        return DONE if doors.examine(chosen.folder, today) else WRONG
+    if args[0] == "schema":
+        doors.schema(chosen.name)
+        return DONE
+    if _wants_plain(chosen.plain):
+        from selfcheck.plain.rehearsal import rehearse
+
+        rehearse(chosen.journey, chosen.content)
+        return DONE
+    from selfcheck.app.run import rehearse as rehearse_in_app
+
+    return rehearse_in_app(chosen.journey, chosen.content)
+
+
+def _assistant(
+    folder: Path | None, plain: bool, rules: str | None, content: Path | None, today: date, fixed: bool
+) -> int:
+    begin = False
+    if folder is not None:
+        begin = _may_begin(folder)
+    if _wants_plain(plain):
+        from selfcheck.plain.face import run as run_plain
+
+        return run_plain(folder, today, rules=rules, content=content, begin=begin, fixed_day=fixed)
+    from selfcheck.app.run import run as run_app
+
+    return run_app(folder, today, rules=rules, content=content, begin=begin, fixed_day=fixed)
+
+
+def _may_begin(folder: Path) -> bool:
+    """Whether a new household is begun in `folder`: False when there is one, True when the person says yes.
+
+    Raises UsageProblem when there is none and the person does not want to begin one.
+    """
+    if folder.is_dir() and any((folder / name).exists() for name in ("household.json", "checks", "pump_outs", "open")):
+        return False
+    if folder.exists() and not folder.is_dir():
+        raise UsageProblem(f"{_plain(folder)} is a file, not a folder.", "Name the folder of a household.")
+    there = "no household record in" if folder.is_dir() else "no folder"
+    print(f"There is {there} {_plain(folder)}.")
+    print("Begin a new household there? Type yes or no.", flush=True)
+    if sys.stdin.readline().strip().lower() in ("y", "yes"):
+        return True
+    raise UsageProblem("Nothing was made.", "Start again with the folder of a household, or with no folder at all.")
+
+
+def _wants_plain(asked: bool) -> bool:
+    """The line-by-line face: when asked for, for a screen reader, for a terminal that cannot draw, and for pipes."""
+    if asked or os.environ.get("ACCESSIBLE") or os.environ.get("TERM", "dumb" if os.name == "posix" else "") == "dumb":
+        return True
+    return not (sys.stdin and sys.stdout and sys.stdin.isatty() and sys.stdout.isatty())
+
+
+def _parser(command: str) -> ArgumentParser:
+    from argparse import ArgumentParser, RawDescriptionHelpFormatter
+
+    if not command:
+        about = "Guides a household through the yearly check of its septic tank, and keeps the record."
+        more = (
+            "Other ways in, each with --help of its own:\n"
+            "  selfcheck judge FOLDER            judge a record; asks nothing, writes nothing\n"
+            "  selfcheck rehearse JOURNEY.toml   play a prepared conversation\n"
+            "  selfcheck examine FOLDER          look for damage in a record\n"
+            "  selfcheck schema [NAME]           print the form of the files\n"
+            "A folder with the name of one of these: write ./judge."
+        )
+        parser = ArgumentParser(
+            "selfcheck", description=about, epilog=more, formatter_class=RawDescriptionHelpFormatter
+        )
+        parser.add_argument("folder", nargs="?", type=Path, help="folder of the household; without it, your own")
+        parser.add_argument("--plain", action="store_true", help="line by line, for screen readers and pipes")
+        parser.add_argument("--rules", metavar="ID", help="judge by this set of limits")
+        _content_and_day(parser)
+        return parser
+    parser = ArgumentParser(f"selfcheck {command}", description=_ABOUT[command])
+    if command in ("judge", "examine"):
+        parser.add_argument("folder", type=Path, help="folder of the household")
+    if command == "judge":
+        parser.add_argument("--json", action="store_true", help="one JSON object instead of words")
+        parser.add_argument("--rules", metavar="ID", help="judge by this set of limits")
+        parser.add_argument("--exit-code", action="store_true", help="exit 1 when the record says call a professional")
+    if command in ("judge", "examine"):
+        _content_and_day(parser)
+    if command == "rehearse":
+        parser.add_argument("journey", type=Path, help="the prepared conversation")
+        parser.add_argument("--plain", action="store_true", help="line by line: its transcript on standard output")
+        parser.add_argument("--content", type=Path, metavar="DIR", help="a folder of content laid over the program's")
+    if command == "schema":
+        parser.add_argument("name", nargs="?", help="which one; without it, all of them")
+    return parser
+
+
+_ABOUT = {
+    "judge": "Judges a record. Asks nothing and writes nothing.",
+    "rehearse": "Plays a prepared conversation on a copy that is thrown away.",
+    "examine": "Looks at every file of a record, and says what is wrong and how to mend it. Touches nothing.",
+    "schema": "Prints the JSON Schema of a kind of file.",
+}
+
+
+def _content_and_day(parser: ArgumentParser) -> None:
+    parser.add_argument("--content", type=Path, metavar="DIR", help="a folder of content laid over the program's")
+    parser.add_argument("--today", metavar="DATE", help="stands for the clock, as 2026-05-18")
+
+
+def _day(text: str) -> date:
+    try:
+        return date.fromisoformat(text)
+    except ValueError as error:
+        raise UsageProblem(f'"{_plain(text)}" is no day.', "Write it as 2026-05-18.") from error
+
+
+def _plain(text: object) -> str:
+    """Something from the command line, fit to be shown."""
+    from selfcheck.text import clean
+
+    return clean(str(text), 300)
+
+
+def _forgiving_streams() -> None:
+    """A sign that the terminal cannot show becomes a question mark, and never an error."""
+    for stream in (sys.stdin, sys.stdout, sys.stderr):
+        reconfigure = getattr(stream, "reconfigure", None)
+        if reconfigure is not None:
+            with contextlib.suppress(ValueError, OSError):
+                reconfigure(errors="replace")
+
+
+def _say(text: str) -> None:
+    with contextlib.suppress(OSError, ValueError):
+        print(text, file=sys.stderr, flush=True)
+
+
+def _after_a_fault(error: Exception) -> str:
+    """Write the details to the user's own file, and say in plain words what happened."""
+    import traceback
+
+    from selfcheck.storage.locations import trace_file
+
+    what = "The program made a mistake and had to stop. Every answer that was followed by a next question is saved."
+    try:
+        path = trace_file()
+        path.parent.mkdir(parents=True, exist_ok=True)
+        handle = os.open(path, os.O_WRONLY | os.O_CREAT | os.O_TRUNC, 0o600)
+        with os.fdopen(handle, "w", encoding="utf-8", errors="replace") as file:
+            traceback.print_exception(error, file=file)
+    except Exception:  # the fault must not be hidden by a second one
+        return f"{what}\nStart it again to go on."
+    return f"{what}\nStart it again to go on. The details are in {path}."
+
+
+if __name__ == "__main__":
+    sys.exit(main())

@@ -1,0 +1,64 @@
+"""The doors that ask nothing: judge a record, examine it, print the forms of its files."""
+
+from __future__ import annotations
+
+import json
+import sys
+from datetime import date
+from pathlib import Path
+
+from selfcheck.loading.place import content_place
+from selfcheck.sitting import Sitting
+
+
+def judge(folder: Path, today: date, rules: str | None, content: Path | None, *, as_json: bool) -> bool:
+    """Judge the record in `folder` and print the judgement. Writes nothing. True: it says to call a professional.
+
+    Raises FolderProblem when the folder cannot be used, UsageProblem for a rule set that is not there.
+    """
+    sitting = Sitting.look(folder, content_place(content), today, rules)
+    judgement = sitting.judgement()
+    if as_json:
+        from selfcheck.report.summary import judgement_json
+
+        shown = judgement_json(judgement, sitting.verdict_words())
+        shown["problems"] = [str(problem) for problem in sitting.problems]
+        print(json.dumps(shown, indent=2, ensure_ascii=False, allow_nan=False))
+        return judgement.call_professional
+    from selfcheck.plain import pages
+    from selfcheck.plain.phrases import Words
+    from selfcheck.plain.speaking import Speaker
+
+    out = Speaker(sys.stdout)
+    pages.verdict(sitting.verdict(), out, Words(sitting.place))
+    for problem in sitting.problems:
+        out.say(str(problem))
+    return judgement.call_professional
+
+
+def examine(folder: Path, today: date, content: Path | None = None) -> bool:
+    """Print what is wrong with the files of a record and how to mend it. True: nothing is. Raises FolderProblem."""
+    from selfcheck.plain.phrases import Words
+    from selfcheck.plain.speaking import Speaker
+    from selfcheck.storage import examine as examining
+
+    found = examining.examine(folder, today)
+    out, words = Speaker(sys.stdout), Words(content_place(content))
+    for problem in found.problems:
+        out.say(str(problem), indent="  ", first="- ")
+    for note in found.notes:
+        out.say(note, indent="  ", first="- ")
+    out.gap()
+    if found.problems:
+        out.say(words("examine", "faulty", count=len(found.problems)))
+    else:
+        counts = {"checks": found.checks, "pump_outs": found.pump_outs, "open": found.open_checks}
+        out.say(words("examine", "fine", **counts))
+    return not found.problems
+
+
+def schema(name: str | None) -> None:
+    """Print the JSON Schema of one kind of file, or of all. Raises UsageProblem for a name that is none."""
+    from selfcheck.storage import schemas
+
+    print(json.dumps(schemas.schema(name) if name else schemas.all_schemas(), indent=2))

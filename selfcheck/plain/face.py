@@ -1,0 +1,208 @@
+"""The whole assistant line by line: the start, the conversations, the verdict. For screen readers, plain terminals, pipes."""
+
+from __future__ import annotations
+
+import sys
+from datetime import UTC, date, datetime
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from selfcheck.errors import SelfcheckError
+from selfcheck.loading.conversations import flow_ids, script
+from selfcheck.loading.place import Place, content_place
+from selfcheck.plain import pages
+from selfcheck.plain.listening import Interrupted, Listener
+from selfcheck.plain.phrases import Words
+from selfcheck.plain.speaking import Speaker
+from selfcheck.plain.talking import Gone, Talk
+from selfcheck.sitting import Clock, Sitting, Unfinished
+
+if TYPE_CHECKING:
+    from selfcheck.interview.dialogue import Conversation
+
+HOME = "home"
+WHAT_NOW = "what_now"
+
+
+def run(
+    folder: Path | None,
+    today: date,
+    *,
+    rules: str | None = None,
+    content: Path | None = None,
+    begin: bool = False,
+    fixed_day: bool = False,
+) -> int:
+    """The assistant on standard input and output, until the person leaves. Gives the exit code.
+
+    `begin`: the folder may be new. `fixed_day`: `today` was given, so that it stands for the clock in the record too.
+    """
+    place = content_place(content)
+    sitting = Sitting.open(folder, place, today, rules, begin=begin, clock=_clock(today) if fixed_day else None)
+    listener = Listener(sys.stdin)
+    face = Face(sitting, Speaker(sys.stdout), listener)
+    try:
+        with listener.minding_signals():
+            return face.run()
+    except Gone as gone:
+        return gone.code
+    finally:
+        sitting.close()
+
+
+class Face:
+    """The line-by-line face of one household."""
+
+    def __init__(self, sitting: Sitting, speaker: Speaker, listener: Listener) -> None:
+        self._sitting = sitting
+        self._place: Place = sitting.place
+        self._out = speaker
+        self._in = listener
+        self._words = Words(sitting.place)
+        self._talk = Talk(sitting, speaker, listener, self._words)
+
+    def run(self) -> int:
+        """Start screen, what the person picks, and back again. Raises Gone when there is nobody left."""
+        while True:
+            self._say_home()
+            if not self._offer_unfinished():
+                continue
+            wish = self._what_now()
+            if wish is None:
+                self._out.say(self._words("menu", "bye"))
+                return 0
+            self._open(wish)
+
+    def _open(self, wish: str) -> None:
+        """Do what was picked at the start: a conversation, or a page to read."""
+        if wish in flow_ids(self._place):
+            unfinished = self._sitting.unfinished()
+            if unfinished is not None and unfinished.flow == wish and not self._may_begin_anew(unfinished):
+                self._converse(self._sitting.resume())
+                return
+            self._converse(self._sitting.begin(wish))
+            return
+        page = pages.PAGES.get(wish)
+        if page is None:
+            self._out.say(self._words("menu", "not_here"))
+        else:
+            page(self._sitting, self._out, self._words)
+        self._wait()
+
+    def _converse(self, conversation: Conversation) -> None:
+        """Talk to the end, then finish the files and show the verdict, if the end was reached."""
+        self._talk.run(conversation)
+        if conversation.ending is None or conversation.ending.left:
+            return
+        found = self._sitting.conclude(conversation)
+        if self._sitting.trouble:
+            self._out.gap()
+            self._out.say(self._words("talk", "not_saved", trouble=self._sitting.trouble))
+        if not isinstance(found, str):
+            pages.verdict(found, self._out, self._words)
+        self._wait()
+
+    def _say_home(self) -> None:
+        home = self._sitting.home()
+        say = self._words
+        self._out.gap()
+        self._out.say(say("menu", "hello", name=home.name) if home.name else say("menu", "no_name"))
+        if self._sitting.demonstration:
+            self._out.say(say("menu", "demonstration"))
+        if home.last_check is None:
+            self._out.say(say("menu", "no_check"))
+        else:
+            self._out.say(say("menu", "last_check", day=pages.day(home.last_check, self._sitting)))
+            self._out.say(home.verdict_line)
+        if home.look_again is not None:
+            self._out.say(say("menu", "look_again", day=pages.day(home.look_again, self._sitting)))
+        if home.problems:
+            self._out.gap()
+            self._out.say(say("menu", "problems"))
+            for problem in home.problems:
+                self._out.say(f"{problem.what} {problem.mend}", indent="  ", first="- ")
+        self._out.gap()
+
+    def _what_now(self) -> str | None:
+        """What the person picks at the start; None when they leave."""
+        from selfcheck.interview.context import Context
+        from selfcheck.interview.dialogue import Conversation
+
+        context = Context(today=self._sitting.today, household=self._sitting.household)
+        conversation = Conversation(script(self._place, HOME), context, ())
+        self._talk.run(conversation, until=WHAT_NOW)
+        if conversation.ending is not None and conversation.ending.left:
+            return None
+        picked = [one.value for one in conversation.answers if one.question == WHAT_NOW and one.state == "value"]
+        return str(picked[-1]) if picked else None
+
+    def _offer_unfinished(self) -> bool:
+        """Offer to go on where the person stopped. False: that was done, and the start comes again."""
+        unfinished = self._sitting.unfinished()
+        if unfinished is None:
+            return True
+        options = ("unfinished_on", "unfinished_anew", "unfinished_later")
+        picked = self._pick(self._unfinished_line(unfinished), "unfinished_ask", options)
+        if picked == "unfinished_on":
+            self._converse(self._sitting.resume())
+            return False
+        if picked == "unfinished_anew":
+            self._sitting.discard()
+            return self._offer_unfinished()
+        return True
+
+    def _may_begin_anew(self, unfinished: Unfinished) -> bool:
+        options = ("unfinished_on", "unfinished_anew")
+        return self._pick(self._unfinished_line(unfinished), "unfinished_ask", options) == "unfinished_anew"
+
+    def _unfinished_line(self, unfinished: Unfinished) -> str:
+        labels = script(self._place, HOME).words_of(WHAT_NOW).options
+        flow = labels.get(unfinished.flow, unfinished.flow)
+        began = unfinished.started[:10]
+        try:
+            began = pages.day(date.fromisoformat(began), self._sitting)
+        except ValueError:
+            began = "?"
+        return self._words("menu", "unfinished", flow=flow.rstrip("?."), day=began)
+
+    def _pick(self, before: str, question: str, options: tuple[str, ...]) -> str:
+        """A small question of this face's own. Raises Gone at the end of the input."""
+        self._out.say(before)
+        self._out.say(self._words("menu", question))
+        for number, name in enumerate(options, 1):
+            self._out.choice(number, self._words("menu", name))
+        while True:
+            line = self._line().strip().rstrip(".")
+            if line.isdecimal() and 1 <= int(line) <= len(options):
+                return options[int(line) - 1]
+            if line.lower() in ("quit", "leave", "exit", "save and leave"):
+                raise Gone(0)
+            self._out.say(self._words("menu", "pick", most=len(options)))
+
+    def _wait(self) -> None:
+        self._out.gap()
+        self._out.say(self._words("menu", "press_enter"))
+        self._line()
+
+    def _line(self) -> str:
+        self._out.ask()
+        try:
+            line = self._in.line()
+        except Interrupted as interrupted:
+            self._out.line("")
+            raise Gone(130) from interrupted
+        if line is None:
+            self._out.line("")
+            raise Gone(0)
+        if not self._in.shows_typing:
+            self._out.heard(line)
+        return line
+
+
+def _clock(day: date) -> Clock:
+    """The time of now on a given day."""
+
+    def now() -> datetime:
+        return datetime.combine(day, datetime.now(UTC).time(), UTC)
+
+    return now
