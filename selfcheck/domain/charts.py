@@ -9,6 +9,10 @@ from math import sqrt
 
 from selfcheck.domain.geometry import PICTURED_LENGTH_TO_WIDTH, find_height
 
+# Lines of a chart closer than this do not rise in any way that can be measured.
+LEAST_STEP_M = 1e-4
+LEAST_STEP_M3 = 1e-6
+
 
 @dataclass(frozen=True, slots=True)
 class Chart:
@@ -30,8 +34,8 @@ class Chart:
         points = list(zip(heights, volumes, strict=True))
         if points and points[0][0] > 0 and points[0][1] > 0:
             points.insert(0, (0.0, 0.0))
-        rising = all(a[0] < b[0] and a[1] < b[1] for a, b in pairwise(points))
-        if len(points) < 2 or not rising or points[0] != (0.0, 0.0):
+        rising = all(a[0] + LEAST_STEP_M < b[0] and a[1] + LEAST_STEP_M3 < b[1] for a, b in pairwise(points))
+        if len(points) < 2 or not rising or points[0] != (0.0, 0.0) or points[-1][0] < 0.01:
             return None
         xs, ys = tuple(p[0] for p in points), tuple(p[1] for p in points)
         return cls(xs, ys, monotone_slopes(xs, ys))

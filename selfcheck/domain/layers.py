@@ -13,7 +13,7 @@ from selfcheck.domain.agreement import Agreement, one_of, sludge_that_counts
 from selfcheck.domain.check import Reading, Readings
 from selfcheck.domain.conversions import INCH
 from selfcheck.domain.household import Tank
-from selfcheck.domain.oddities import oddities
+from selfcheck.domain.oddities import NO_LIQUID_M, oddities
 from selfcheck.domain.outlet import EDGE_ERROR_M, HANGS_BELOW, outlet_below_surface
 from selfcheck.domain.shapes import Vessel
 from selfcheck.domain.uncertain import Measure, Uncertain, combined
@@ -219,10 +219,10 @@ def _solids(vessel: Vessel, depth: Uncertain | None, sludge: Uncertain | None, s
     if sludge:
         low = combined(vessel.volume_below(sludge.value), (sludge, vessel.surface_area(sludge.value)))
         found["sludge_m3"] = combined(low.value, (low, 1.0), (size, low.value)).measure()
-    if scum and depth and depth.value > 0:
+    if scum and depth and depth.value >= NO_LIQUID_M:
         high = _crust_volume(vessel, depth, scum)
         found["scum_m3"] = combined(high.value, (high, 1.0), (size, high.value)).measure()
-    if depth is None or depth.value <= 0:
+    if depth is None or depth.value < NO_LIQUID_M:
         return found
     whole = combined(vessel.volume_below(depth.value), (depth, vessel.surface_area(depth.value)))
     which = "solids" if sludge and scum else "least"

@@ -15,6 +15,8 @@ from selfcheck.domain.uncertain import Uncertain
 #: A misfit counts when it is this many standard errors wide. Our choice: a full tank is no mistake, sixty inches of
 #: sludge in forty-eight of liquid is.
 TELLING = 2.0
+#: Less than this is no liquid depth, and no share of it is reckoned. Our choice.
+NO_LIQUID_M = 0.001
 #: Water said to stand at the outlet, and a depth this far from the one on record, do not go together. Our choice.
 DEPTH_APART_M = 3 * INCH
 
@@ -31,16 +33,16 @@ def oddities(
 ) -> tuple[str, ...]:
     """Ids of what does not fit, each at most once.
 
-    `negative`: a length under zero. `no_liquid`: no liquid depth. `layers_do_not_fit`: sludge and hanging scum reach
-    through each other, or the sludge stands above the water. `liquid_deeper_than_tank`: water or sludge above the
-    inside top. `scum_parts_do_not_fit`: a part of the crust larger than the whole. `outlet_below_floor`: the outlet
+    `negative`: a length under zero. `no_liquid`: hardly any liquid depth. `layers_do_not_fit`: sludge and hanging scum
+    reach through each other, or the sludge stands above the water. `liquid_deeper_than_tank`: water or sludge above
+    the inside top. `scum_parts_do_not_fit`: a part of the crust larger than the whole. `outlet_below_floor`: the outlet
     device would end under the floor. `outlet_disagrees`: its reading is not where the tank's facts put it.
     `depth_not_as_known`: the water is said to stand at the outlet, at another depth than the one on record.
     """
     found = []
     if _any_negative(readings):
         found.append("negative")
-    if depth and depth.value <= 0:
+    if depth and depth.value < NO_LIQUID_M:
         found.append("no_liquid")
     if depth and sludge and _through(depth - sludge, scum_below):
         found.append("layers_do_not_fit")

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 from math import pi, sqrt
-from typing import Literal
+from typing import Literal, TypeGuard
 
 from selfcheck.domain.charts import Chart
 from selfcheck.domain.conversions import GALLON, INCH
@@ -26,6 +26,9 @@ ERROR_SHAPE = 0.03  # inside lengths taped to about an inch
 ERROR_VOLUME = 0.05  # a rated volume against what the tank truly holds
 ERROR_DEPTH_ASSUMED = 0.125  # six inches in forty-eight
 DEPTH_FACT_ERROR_M = 0.5 * INCH  # full liquid depth from a drawing or an earlier reading; tank floors are no flatter
+# A size under these is no size of a tank; it is flagged and taken as not known. Our choice.
+LEAST_LENGTH_M = 0.01
+LEAST_VOLUME_M3 = 0.001
 #: A stated volume further than this from the volume of the stated form is flagged. Our choice.
 VOLUME_DISAGREES = 0.15
 
@@ -90,8 +93,8 @@ def vessel(tank: Tank, bedrooms: int | None = None, measured_depth_m: float | No
     Nothing is raised: what is missing is assumed, what does not agree is kept as stated, and both stand in `flags`.
     """
     flags = ["size_is_zero"] if _has_zero(tank) else []
-    depth = tank.liquid_depth_m or measured_depth_m or None
-    volume = tank.volume_m3 or None
+    depth = tank.liquid_depth_m if _real(tank.liquid_depth_m) else measured_depth_m if _real(measured_depth_m) else None
+    volume = tank.volume_m3 if tank.volume_m3 is not None and tank.volume_m3 >= LEAST_VOLUME_M3 else None
     found = _profile(tank.shape, depth, volume)
     if isinstance(tank.shape, Table) and found is None and tank.shape.heights_m:
         flags.append("chart_not_rising")
@@ -140,25 +143,25 @@ def compartments(tank: Tank, whole: Vessel) -> tuple[Vessel, ...]:
 def _profile(shape: Shape, depth: float | None, volume: float | None) -> tuple[Profile, bool] | None:
     """The form, and whether the stated volume had to supply one of its lengths; None when too little is known."""
     match shape:
-        case Box(length_m=length, width_m=width) if length and width:
+        case Box(length_m=length, width_m=width) if _real(length) and _real(width):
             return Straight(length * width, width / 2), False
-        case Upright(diameter_m=diameter) if diameter:
+        case Upright(diameter_m=diameter) if _real(diameter):
             return Straight(pi * diameter * diameter / 4, diameter / 2), False
-        case Drum(diameter_m=diameter) if diameter:
+        case Drum(diameter_m=diameter, length_m=length) if _real(diameter):
             radius = diameter / 2
             bulge = {"flat": 0.0, "dished": radius / 2, "round": radius}[shape.ends]
-            return _lying(Lying(radius, shape.length_m or 0.0, bulge=bulge), depth, volume, bool(shape.length_m))
-        case Oval(height_m=height, width_m=width) if height and width:
-            lying = Lying(height / 2, shape.length_m or 0.0, stretch=width / height)
-            return _lying(lying, depth, volume, bool(shape.length_m))
+            return _lying(Lying(radius, length if _real(length) else 0.0, bulge=bulge), depth, volume)
+        case Oval(height_m=height, width_m=width, length_m=length) if _real(height) and _real(width):
+            lying = Lying(height / 2, length if _real(length) else 0.0, stretch=width / height)
+            return _lying(lying, depth, volume)
         case Table():
             chart = Chart.of(shape.heights_m, shape.volumes_m3)
             return (chart, False) if chart else None
     return None
 
 
-def _lying(form: Lying, depth: float | None, volume: float | None, has_length: bool) -> tuple[Profile, bool] | None:
-    if has_length:
+def _lying(form: Lying, depth: float | None, volume: float | None) -> tuple[Profile, bool] | None:
+    if form.length > 0:
         return form, False
     if volume is None:
         return (form, False) if form.bulge == form.rise else None  # a ball has no straight part
@@ -212,5 +215,10 @@ def _without_form(
 
 def _has_zero(tank: Tank) -> bool:
     stated = [value for key, value in tank.shape if key.endswith("_m")]
-    sizes = [*(s for s in stated if isinstance(s, float)), tank.liquid_depth_m, tank.volume_m3]
-    return any(size == 0 for size in sizes)
+    lengths = [*(size for size in stated if isinstance(size, float)), tank.liquid_depth_m]
+    small = any(length is not None and length < LEAST_LENGTH_M for length in lengths)
+    return small or (tank.volume_m3 is not None and tank.volume_m3 < LEAST_VOLUME_M3)
+
+
+def _real(length: float | None) -> TypeGuard[float]:
+    return length is not None and length >= LEAST_LENGTH_M

@@ -226,7 +226,9 @@ def test_more_of_a_layer_never_looks_better(sludge: float, more: float, scum: fl
         assert getattr(two, solids).value >= getattr(one, solids).value - 1e-12
 
 
-LENGTHS = st.lists(st.floats(-1e6, 1e6), max_size=4).map(lambda values: [Reading(m=value) for value in values])
+LENGTHS = st.lists(st.floats(allow_nan=False, allow_infinity=False), max_size=4).map(
+    lambda values: [Reading(m=value) for value in values]
+)
 
 
 @given(

@@ -26,6 +26,7 @@ def odd(tank: Tank, level: str | None = "at_outlet", **kinds: float) -> tuple[st
         ({"liquid_depth": 48, "sludge": 30, "scum_below": 24}, "layers_do_not_fit"),
         ({"liquid_depth": 48, "sludge": -2}, "negative"),
         ({"liquid_depth": 0, "sludge": 0}, "no_liquid"),
+        ({"liquid_depth": 1e-300, "sludge": 0}, "no_liquid"),
         ({"liquid_depth": 48, "scum_total": 4, "scum_above": 7}, "scum_parts_do_not_fit"),
         ({"liquid_depth": 48, "scum_total": 9, "scum_above": 2, "scum_below": 3}, "scum_parts_do_not_fit"),
         ({"liquid_depth": 48, "outlet_bottom_below_surface": 50}, "outlet_below_floor"),

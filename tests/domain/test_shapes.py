@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from math import pi
+from math import inf, pi
 
 import pytest
 from hypothesis import given
@@ -215,3 +215,27 @@ def test_half_width() -> None:
     assert vessel(Tank(shape=Oval(width_m=2, height_m=1, length_m=3))).half_width(0.5) == pytest.approx(1.0)
     assert vessel(Tank(shape=Upright(diameter_m=1.4))).half_width(0.2) == pytest.approx(0.7)
     assert vessel(Tank(shape=Box(length_m=3, width_m=1.4))).half_width(0.2) == pytest.approx(0.7)
+
+
+SIZE = st.none() | st.floats(0, 100)
+ANY_SHAPE = st.one_of(
+    st.builds(UnknownShape),
+    st.builds(Box, length_m=SIZE, width_m=SIZE),
+    st.builds(Upright, diameter_m=SIZE),
+    st.builds(Drum, diameter_m=SIZE, length_m=SIZE, ends=st.sampled_from(["flat", "dished", "round"])),
+    st.builds(Oval, width_m=SIZE, height_m=SIZE, length_m=SIZE),
+    st.builds(Table, heights_m=st.lists(st.floats(0, 100)), volumes_m3=st.lists(st.floats(0, 1000))),
+)
+ANY_TANK = st.builds(Tank, shape=ANY_SHAPE, liquid_depth_m=SIZE, volume_m3=st.none() | st.floats(0, 1000))
+
+
+@given(ANY_TANK, st.none() | st.integers(0, 50))
+def test_any_facts_give_a_usable_vessel(tank: Tank, bedrooms: int | None) -> None:
+    found = vessel(tank, bedrooms)
+    assert 0 < found.full_m3 < inf
+    assert 0 < found.liquid_depth_m < inf
+    assert 0 < found.relative_error < inf
+    assert found.volume_below(found.liquid_depth_m) == pytest.approx(found.full_m3)
+    half = found.height_of(found.full_m3 / 2)
+    assert 0 < half < found.liquid_depth_m
+    assert found.volume_below(half) == pytest.approx(found.full_m3 / 2)
