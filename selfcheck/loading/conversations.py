@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
+import selfcheck.interview.septic  # noqa: F401  (registers the conditions that the flows name)
 from selfcheck.errors import ContentProblem
 from selfcheck.interview.nodes import Caution, Flow, NodeWords, Outcome, SectionWords, Term
 from selfcheck.interview.script import Interface, Script
@@ -82,6 +83,7 @@ def interface(place: Place, language: str = "en") -> Interface:
 
 def script(place: Place, flow_id: str, language: str = "en") -> Script:
     """One conversation with all its words. Raises ContentProblem on anything that does not fit together."""
+    from selfcheck.interview import septic  # noqa: F401  its named conditions must be known before they are looked up
     from selfcheck.loading.cross_checks import check_script
 
     loaded = flow(place, flow_id)

@@ -1,0 +1,100 @@
+"""Hazards, ways out and ends: what comes before everything else."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Literal, Protocol
+
+from selfcheck.interview.answers import HAZARD, LEAVING, Answer
+from selfcheck.interview.messages import Message
+from selfcheck.interview.pending import Pending
+from selfcheck.interview.prompting import caution_message
+from selfcheck.interview.routing import is_danger
+from selfcheck.interview.state import State
+
+if TYPE_CHECKING:
+    from selfcheck.interview.dialogue import Conversation
+
+
+class Hazard(Protocol):
+    """A danger that a line tells of. `sure`: it need not be asked first."""
+
+    @property
+    def id(self) -> str: ...
+
+    @property
+    def verdict(self) -> Literal["danger", "call_now"] | str: ...
+
+    @property
+    def sure(self) -> bool: ...
+
+
+def hazard_told(talk: Conversation, hazard: str, line: str) -> list[Message]:
+    """A hazard that has happened: kept at once, its caution said, and what the flow says about it asked."""
+    known = hazard in talk.state.told
+    talk.drop_pending()
+    talk.revising = ""
+    talk.record(Answer(HAZARD, "value", hazard, said=line))
+    messages = [_caution(talk, hazard)]
+    if known:
+        messages.append(Message("note", talk.phrases.say("hazard_again")))
+    if talk.state.close_first and not is_danger(talk.script, hazard):
+        messages.append(Message("note", talk.phrases.say("close_first")))
+    return [*messages, *talk.present()]
+
+
+def hazard_perhaps(talk: Conversation, hazard: Hazard, line: str, go_on: list[str]) -> list[Message]:
+    """A line that may tell of a hazard: asked before it is acted on. `go_on` gets the line when it was none."""
+    caution = talk.script.cautions.get(hazard.id)
+    told = (caution.told or caution.hazard) if caution else line
+
+    def choose(choice: str) -> list[Message]:
+        if choice == "yes":
+            return hazard_told(talk, hazard.id, line)
+        from selfcheck.interview import hearing
+
+        talk.drop_pending()
+        note = Message("note", talk.phrases.say("hazard_not"))
+        return [note, *hearing.ordinary(talk, line)] if go_on else [note, *talk.question()]
+
+    choices = (("yes", talk.phrases.say("hazard_yes")), ("no", talk.phrases.say("hazard_no")))
+    return talk.ask(Pending(talk.phrases.say("hazard_check", told=told.rstrip(".")), choices, choose))
+
+
+def chosen_hazards(talk: Conversation, before: State) -> list[Message]:
+    """The cautions of hazards that an answer has just raised."""
+    fresh = [hazard for hazard in talk.state.answered.hazards if hazard not in before.answered.hazards]
+    return [_caution(talk, hazard) for hazard in fresh]
+
+
+def leave(talk: Conversation) -> list[Message]:
+    """The person wants to go: what may stand open comes first."""
+    talk.drop_pending()
+    talk.revise("")
+    if talk.state.leaving and not talk.state.ended:
+        return [Message("note", talk.phrases.say("close_leave")), *talk.question()]
+    open_before = talk.state.open
+    talk.record(Answer(LEAVING, "value"))
+    note = [Message("note", talk.phrases.say("close_leave"))] if open_before and not talk.state.ended else []
+    return [*note, *talk.present()]
+
+
+def ending_messages(talk: Conversation) -> list[Message]:
+    """What is said at the end: the outcome and the next step, or that everything is saved."""
+    state = talk.state
+    messages: list[Message] = []
+    if state.open:
+        messages.append(Message("caution", talk.phrases.say("left_open"), talk.phrases.say("level_stop")))
+    outcome = talk.script.outcomes.get(state.step.outcome)
+    if outcome is not None:
+        text = "\n".join(part for part in (talk.words(outcome.body), talk.words(outcome.next_step)) if part)
+        messages.append(Message("say", text, talk.words(outcome.title)))
+    if state.step.left:
+        messages.append(Message("note", talk.phrases.say("left")))
+    return messages
+
+
+def _caution(talk: Conversation, hazard: str) -> Message:
+    caution = talk.script.cautions.get(hazard)
+    if caution is None:
+        return Message("caution", talk.phrases.say("hazard_unnamed"), talk.phrases.say("level_danger"))
+    return caution_message(caution, talk.phrases, whole=True)

@@ -1,0 +1,70 @@
+"""Lines that are no answer: questions asked back, and what cannot be understood."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from selfcheck.interview.answers import NOTE, Answer
+from selfcheck.interview.messages import Message
+from selfcheck.interview.nodes import Term
+from selfcheck.interview.understanding import MEASURES, after_opening, normal, words_in
+
+if TYPE_CHECKING:
+    from selfcheck.interview.dialogue import Conversation
+
+#: a line of fewer words is too short to be a question about the job
+FEWEST_WORDS = 3
+
+
+def side_question(talk: Conversation, text: str) -> list[Message] | None:
+    """The answer to a question asked back and the open question again; None when the line is not taken for one."""
+    asked_for = after_opening(talk.script.interface, "what_is", text)
+    term = find_term(talk, asked_for) if asked_for else None
+    if term is not None:
+        return [Message("help", term.means, source=term.source), *talk.question()]
+    reply = talk.ask_back(text) if talk.ask_back is not None else None
+    if reply is not None:
+        return [Message("help", reply.text, source=reply.source), *talk.question()]
+    return None
+
+
+def find_term(talk: Conversation, words: str) -> Term | None:
+    """The glossary's entry for a word, under any of its spellings."""
+    plain = normal(words).removesuffix(" mean").removesuffix(" for")
+    for word, term in talk.script.glossary.items():
+        spellings = {normal(spelling) for spelling in (word.replace("_", " "), *term.also)}
+        if plain in spellings or plain.removesuffix("s") in spellings:
+            return term
+    return None
+
+
+def not_understood(talk: Conversation, text: str, *, asks: bool) -> list[Message]:
+    """A line that fits nothing: kept as a note, and the question put another way, more plainly each time."""
+    if not asks and len(words_in(normal(text))) >= FEWEST_WORDS and (said := side_question(talk, text)):
+        return said
+    talk.record(Answer(NOTE, "value", text, said=text))
+    kept = Message("note", talk.phrases.say("note_kept"))
+    if asks:
+        return [Message("help", talk.phrases.say("not_in_guide")), kept, *talk.question()]
+    talk.misses += 1
+    return [*_in_other_words(talk), *([kept] if talk.misses > 1 else []), *talk.question()]
+
+
+def _in_other_words(talk: Conversation) -> list[Message]:
+    node = talk.node
+    words = talk.script.words_of(node.id) if node else None
+    if node is None or words is None:
+        return []
+    say = talk.phrases.say
+    example = [Message("trouble", say("no_match_example", example=words.example))] if words.example else []
+    if talk.misses == 1:
+        again = [Message("trouble", talk.words(words.again))] if words.again else example
+        return [Message("trouble", say("no_match_again")), *again]
+    if talk.misses == 2 and (talk.prompt is None or talk.prompt.choices):
+        return [Message("trouble", say("no_match_options")), *example]
+    if talk.misses == 2:
+        return [Message("trouble", say("no_match_again")), *example]
+    if node.kind in MEASURES or not (talk.prompt and talk.prompt.choices):
+        return [Message("trouble", say("no_match_free"))]
+    listed = "\n".join(f"{choice.number}  {choice.label}" for choice in talk.prompt.choices)
+    return [Message("trouble", f"{say('no_match_list')}\n{listed}")]

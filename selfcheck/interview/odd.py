@@ -1,0 +1,77 @@
+"""Values that are unlikely or impossible: questioned, kept when the person stands by them, never changed."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import TYPE_CHECKING
+
+from selfcheck.interview.answers import Answer
+from selfcheck.interview.messages import Message
+from selfcheck.interview.nodes import Node
+from selfcheck.interview.pending import Pending
+from selfcheck.interview.phrases import filled
+from selfcheck.interview.predicates import holds
+from selfcheck.interview.replay import follow
+from selfcheck.interview.showing import show_answer, show_value
+
+if TYPE_CHECKING:
+    from selfcheck.interview.dialogue import Conversation
+
+
+def accept_or_question(talk: Conversation, node: Node, answer: Answer) -> list[Message]:
+    """Accept an answer, after asking "is that what you saw?" where something about it is odd."""
+    doubts = oddities(talk, node, answer)
+    if not doubts:
+        return talk.accept(answer)
+
+    def choose(choice: str) -> list[Message]:
+        talk.drop_pending()
+        if choice == "yes":
+            return [Message("note", talk.phrases.say("odd_kept")), *talk.accept(answer)]
+        return [Message("note", talk.phrases.say("odd_again")), *talk.question()]
+
+    choices = (("yes", talk.phrases.say("odd_yes")), ("no", talk.phrases.say("odd_no")))
+    lead = tuple(Message("say", doubt) for doubt in doubts)
+    return talk.ask(Pending(talk.phrases.say("odd_ask"), choices, choose, lead=lead))
+
+
+def oddities(talk: Conversation, node: Node, answer: Answer) -> list[str]:
+    """What is odd about an answer, each in a sentence: out of range, unusual, or against another answer."""
+    found: list[str] = []
+    value = answer.value
+    if isinstance(value, (int, float)) and not isinstance(value, bool):
+        if _outside(value, node.least, node.most):
+            found.append(_range(talk, node, answer, "odd_range", node.least, node.most))
+        elif _outside(value, node.usual_least, node.usual_most):
+            found.append(_range(talk, node, answer, "odd_usual", node.usual_least, node.usual_most))
+    if node.odd_when:
+        after = follow(talk.script, talk.context, talk.state, answer)
+        context = replace(talk.context, draft=lambda: _draft(talk, after.answered))
+        words = talk.script.words_of(node.id).odd
+        found.extend(
+            filled(words.get(name, ""), talk.script, after.answered, context)
+            for name in node.odd_when
+            if holds(name, after.answered, context)
+        )
+    return [doubt for doubt in found if doubt]
+
+
+def _draft(talk: Conversation, answered: object) -> dict[str, object]:
+    from selfcheck.interview.collect import collect
+    from selfcheck.interview.context import Answered
+
+    return collect(talk.script, talk.context, answered) if isinstance(answered, Answered) else {}
+
+
+def _outside(value: float, least: float | None, most: float | None) -> bool:
+    return (least is not None and value < least) or (most is not None and value > most)
+
+
+def _range(talk: Conversation, node: Node, answer: Answer, phrase: str, least: float | None, most: float | None) -> str:
+    units = talk.context.units
+    return talk.phrases.say(
+        phrase,
+        value=show_answer(talk.script, answer, units),
+        least=show_value(talk.script, node, 0.0 if least is None else least, units),
+        most=show_value(talk.script, node, most, units),
+    )

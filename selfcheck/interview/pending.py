@@ -1,0 +1,23 @@
+"""A small question of the engine's own that stands in between, such as "which do you mean?"."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from selfcheck.interview.messages import Message
+
+
+@dataclass(frozen=True)
+class Pending:
+    """`text` with `choices` (id, label); `choose` acts on the id picked.
+
+    `other` is given a line that is none of the choices, and says None when it can do nothing with it: then the line is
+    taken as any other, and the small question is over. `lead`: said before it. `safety`: it can't be walked away from.
+    """
+
+    text: str
+    choices: tuple[tuple[str, str], ...]
+    choose: Callable[[str], list[Message]]
+    other: Callable[[str], list[Message] | None] = lambda line: None
+    lead: tuple[Message, ...] = ()

@@ -1,0 +1,179 @@
+"""Which question comes next, given the answers: one walk through the flow, from its beginning, every time."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from dataclasses import replace
+
+from selfcheck.interview.answers import Answer
+from selfcheck.interview.collect import collect
+from selfcheck.interview.context import Answered, Context, choices_of
+from selfcheck.interview.nodes import Condition, Node, Section
+from selfcheck.interview.predicates import BUILT_IN, holds
+from selfcheck.interview.script import Script
+from selfcheck.interview.state import State, Step
+
+HAZARD_PREDICATES = frozenset({"danger_told", "hazard_told", "urgent_told"})
+#: after so many answers that it is not shut, the person is let go, with the caution said
+MOST_TRIES = 2
+
+
+def is_danger(script: Script, hazard: str) -> bool:
+    """Whether a hazard is a danger to life; one that the content does not know is taken to be."""
+    caution = script.cautions.get(hazard)
+    return caution is None or caution.level == "danger"
+
+
+def true_of(conditions: Iterable[Condition], answered: Answered, context: Context) -> bool:
+    """Whether all conditions hold."""
+    for condition in conditions:
+        if condition.question:
+            if not answered.chosen(condition.question, *condition.is_):
+                return False
+        elif condition.predicate:
+            if not holds(condition.predicate, answered, context):
+                return False
+        elif holds(condition.unless, answered, context):
+            return False
+    return True
+
+
+def next_step(script: Script, context: Context, state: State) -> Step:
+    """The next node to ask, or how the conversation ends.
+
+    Before everything else: a danger that was told; then whatever may stand open, after a break, when leaving, and
+    before any end. What `opens` is passed over unless the gate has passed and no hazard was told.
+    """
+    answered = _blank(state)
+    context = replace(context, draft=lambda: collect(script, context, answered))
+    step = _along(script, context, state, answered)
+    if any(is_danger(script, hazard) for hazard in answered.hazards):
+        return _in_danger(script, context, state, answered)
+    if state.close_first and (node := _to_close(script, context, state, answered, shutting_only=True)):
+        return Step(node, answered)
+    if state.leaving:
+        node = _to_close(script, context, state, answered) if state.must_close else None
+        return Step(node, answered, left=node is None)
+    if step.node is None and state.open and (node := _to_close(script, context, state, answered)):
+        return Step(node, answered)
+    return step
+
+
+def reviewed(script: Script, answered: Mapping[str, Answer]) -> list[str]:
+    """The questions whose answers decide, for the read-back."""
+    return [
+        ident
+        for ident in answered
+        if (node := script.nodes.get(ident)) is not None
+        and "verdict" in node.tags
+        and not node.gate
+        and node.kind not in ("say", "confirm", "stop")
+    ]
+
+
+def _along(script: Script, context: Context, state: State, answered: Answered) -> Step:
+    """The ordinary walk. A danger is not looked at, so that what was answered before it stays on record."""
+    for section, node in script.flow.nodes():
+        if not (true_of(section.when, answered, context) and true_of(node.when, answered, context)):
+            continue
+        if node.kind == "stop":
+            return Step(None, answered, node.outcome)
+        if node.gate and answered.gate == "failed":
+            continue
+        answer = _valid(script, node, state, answered)
+        if answer is None:
+            if node.opens and (answered.gate != "passed" or answered.hazards):
+                continue
+            return Step(node, answered)
+        _count(node, answer, answered, state)
+    return Step(None, answered)
+
+
+def _blank(state: State) -> Answered:
+    answered = Answered()
+    answered.open, answered.leaving, answered.before = state.open, state.leaving, state.before
+    answered.hazards = state.told
+    if state.told and not state.opened:
+        answered.gate = "failed"
+    return answered
+
+
+def _count(node: Node, answer: Answer, answered: Answered, state: State) -> None:
+    answered[node.id] = answer
+    chosen = choices_of(answer)
+    if node.gate and answered.gate != "failed":
+        answered.gate = "passed" if any(option in node.passes for option in chosen) else "failed"
+    raised = [node.hazard[option] for option in chosen if option in node.hazard]
+    if raised:
+        answered.hazards += tuple(hazard for hazard in raised if hazard not in answered.hazards)
+        if not state.opened:
+            answered.gate = "failed"
+
+
+def _valid(script: Script, node: Node, state: State, answered: Answered) -> Answer | None:
+    """The answer to a node, unless what happened since makes it void."""
+    answer = state.given.get(node.id)
+    if answer is None:
+        return None
+    if node.on_leaving and state.at[node.id] <= state.opened_at:
+        return None
+    if node.kind == "confirm":
+        latest = max((state.at[ident] for ident in reviewed(script, answered)), default=0)
+        if state.at[node.id] < latest:
+            return None
+    return answer
+
+
+def _in_danger(script: Script, context: Context, state: State, answered: Answered) -> Step:
+    """Only what the flow says about a danger, and nothing when the person leaves."""
+    answered.danger = True
+    if state.leaving:
+        return Step(None, answered, "danger", left=True)
+    for section, node in script.flow.nodes():
+        conditions = (*section.when, *node.when)
+        if not any(condition.predicate in HAZARD_PREDICATES for condition in conditions):
+            continue
+        if node.opens or not true_of(conditions, answered, context):
+            continue
+        if node.kind == "stop":
+            return Step(None, answered, node.outcome)
+        answer = _valid(script, node, state, answered)
+        if answer is None:
+            return Step(node, answered)
+        answered[node.id] = answer
+    return Step(None, answered, "danger")
+
+
+def _to_close(
+    script: Script, context: Context, state: State, answered: Answered, *, shutting_only: bool = False
+) -> Node | None:
+    """The next question about shutting what may stand open; None when all were asked since it was opened.
+
+    Of a node's conditions only those count that speak of the conversation itself or of another such question: what was
+    seen or not seen so far is no reason to leave without asking.
+    """
+    since = max(state.opened_at, state.close_from)
+    asked: list[Node] = []
+    for section, node in script.flow.nodes():
+        if not node.on_leaving or (shutting_only and not node.closes):
+            continue
+        if not true_of(_about_leaving(script, section, node), answered, context):
+            continue
+        if node.id not in state.given or state.at[node.id] <= since:
+            return node
+        answered[node.id] = state.given[node.id]
+        asked.append(node)
+    shutting = [node for node in asked if node.closes]
+    return shutting[0] if state.open and shutting and state.tries < MOST_TRIES else None
+
+
+def _about_leaving(script: Script, section: Section, node: Node) -> list[Condition]:
+    kept: list[Condition] = []
+    for condition in (*section.when, *node.when):
+        if condition.question:
+            other = script.nodes.get(condition.question)
+            if other is not None and other.on_leaving:
+                kept.append(condition)
+        elif (condition.predicate or condition.unless) in BUILT_IN:
+            kept.append(condition)
+    return kept

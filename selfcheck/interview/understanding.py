@@ -1,0 +1,231 @@
+"""From a typed line to an answer: nothing here speaks, keeps, or goes on."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from datetime import date
+
+from selfcheck.domain.quantities import (
+    read_count,
+    read_date,
+    read_length,
+    read_number,
+    read_volume,
+    show_date,
+)
+from selfcheck.interview.answers import Answer, Value
+from selfcheck.interview.context import Context
+from selfcheck.interview.nodes import Node
+from selfcheck.interview.script import Interface, Script
+
+_EDGES = ' \t\n.,;:!?"“”«»()[]*'
+_WORD = re.compile(r"[^\W_]+(?:['-][^\W_]+)*")
+_NUMBERS = re.compile(r"\d{1,2}(?:(?:\s*,\s*|\s+|\s*and\s*)\d{1,2})*")
+CHOICES = ("choose", "choose_several")
+MEASURES = ("length", "volume", "number", "date")
+
+
+@dataclass(frozen=True, slots=True)
+class Reading:
+    """What a line may mean as an answer to one question.
+
+    Exactly one of: `answer`; `meanings` (each with its label), to ask which; `fits`, options that fit alike; or nothing.
+    """
+
+    answer: Answer | None = None
+    meanings: tuple[tuple[str, Answer], ...] = ()
+    fits: tuple[str, ...] = ()
+
+    @property
+    def nothing(self) -> bool:
+        """Whether the line means nothing to the question."""
+        return self.answer is None and not self.meanings and not self.fits
+
+
+NOTHING = Reading()
+
+
+def normal(text: str) -> str:
+    """A line for comparing: lower case, plain apostrophes, single spaces, no marks at its ends."""
+    plain = text.casefold().replace("’", "'").replace("‘", "'").replace("`", "'")
+    return " ".join(plain.strip(_EDGES).split()) or ("?" if "?" in text else "")
+
+
+def words_in(text: str) -> list[str]:
+    """The words of a normal text, in order."""
+    return _WORD.findall(text)
+
+
+def exact(script: Script, node: Node, text: str) -> Reading:
+    """A line that is just one option's number, words or other words; for several, just a list of those."""
+    if node.kind == "choose":
+        option = _exact_option(script, node, normal(text))
+        return Reading(_answer(node, option, text)) if option else NOTHING
+    return _exact_several(script, node, text) if node.kind == "choose_several" else NOTHING
+
+
+def loose(script: Script, node: Node, text: str) -> Reading:
+    """A line with part of one option's words, or an option's words with others around them, when only one fits."""
+    if node.kind not in CHOICES:
+        return NOTHING
+    plain = normal(text)
+    fits = [option for option in node.options if _fits(script, node, option, plain)]
+    if node.kind == "choose_several" and fits:
+        return Reading(_answer(node, tuple(fits), text))
+    if len(fits) == 1:
+        return Reading(_answer(node, fits[0], text))
+    return Reading(fits=tuple(fits))
+
+
+def measure(node: Node, text: str, context: Context) -> Reading:
+    """A line as a length, volume, number or date."""
+    if node.kind == "length":
+        length = read_length(text, context.units, node.least, node.most)
+        if length.status == "value" and length.metres is not None:
+            return Reading(_answer(node, length.metres, text, length.error_m))
+        errors = length.errors_m or (None,) * len(length.meanings)
+        pairs = zip(length.meanings, errors, strict=True)
+        return Reading(meanings=tuple((label, _answer(node, metres, text, error)) for (label, metres), error in pairs))
+    if node.kind == "volume":
+        volume = read_volume(text, context.units, node.least, node.most)
+        if volume.status == "value" and volume.cubic_metres is not None:
+            return Reading(_answer(node, volume.cubic_metres, text, volume.error_m3))
+        return Reading(meanings=tuple((label, _answer(node, value, text)) for label, value in volume.meanings))
+    if node.kind == "date":
+        return _date(node, text, context)
+    return _number(node, text) if node.kind == "number" else NOTHING
+
+
+def is_measured_unknown(node: Node, text: str, context: Context) -> bool:
+    """Whether a line says, in the words of its own kind, that the person does not know."""
+    if node.kind == "length":
+        return read_length(text, context.units).status == "none"
+    if node.kind == "volume":
+        return read_volume(text, context.units).status == "none"
+    if node.kind == "date":
+        return read_date(text, context.today).status == "none"
+    return node.kind == "number" and read_number(text).status == "none"
+
+
+def is_one_of(interface: Interface, name: str, text: str) -> bool:
+    """Whether the line is one of the `listen` words of that name."""
+    return normal(text) in interface.listen.get(name, ())
+
+
+def command_of(interface: Interface, text: str) -> str | None:
+    """The command that a line is, when it is one and nothing else."""
+    plain = normal(text)
+    return next((name for name, lines in interface.commands.items() if plain in lines), None)
+
+
+def after_opening(interface: Interface, name: str, text: str) -> str:
+    """What follows when a line begins with one of the openings of that name; "" otherwise. The longest counts."""
+    plain = normal(text)
+    for opening in sorted(interface.openings.get(name, ()), key=len, reverse=True):
+        if plain.startswith(opening) and len(plain) > len(opening) and not plain[len(opening)].isalnum():
+            return plain[len(opening) :].strip(_EDGES)
+    return ""
+
+
+def is_question(interface: Interface, text: str) -> bool:
+    """Whether a line asks something back."""
+    if text.rstrip().endswith("?"):
+        return True
+    plain = normal(text)
+    return any(plain.startswith(word + " ") for word in interface.listen.get("questions", ()))
+
+
+def _exact_option(script: Script, node: Node, plain: str) -> str | None:
+    if plain.isdecimal() and len(plain) < 4:
+        return node.options[int(plain) - 1] if 1 <= int(plain) <= len(node.options) else None
+    for option in node.options:
+        if plain and plain in _wordings(script, node, option):
+            return option
+    for answer in ("yes", "no"):
+        if answer in node.options and plain in script.interface.listen.get(answer, ()):
+            return answer
+    return None
+
+
+def _exact_several(script: Script, node: Node, text: str) -> Reading:
+    plain = normal(text)
+    whole = _exact_option(script, node, plain)
+    if whole:
+        return Reading(_answer(node, (whole,), text))
+    if plain in script.interface.listen.get("none", ()):
+        return Reading(_answer(node, (), text))
+    if plain in script.interface.listen.get("all", ()):
+        return Reading(_answer(node, node.options, text))
+    parts = re.split(r"[\s,]+(?:and\s+)?", plain) if _NUMBERS.fullmatch(plain) else parts_of(script.interface, plain)
+    chosen = [_exact_option(script, node, normal(part)) for part in parts if normal(part)]
+    if not chosen or None in chosen:
+        return NOTHING
+    return Reading(_answer(node, tuple(option for option in node.options if option in chosen), text))
+
+
+def parts_of(interface: Interface, text: str) -> list[str]:
+    """The parts of a line that may be answers of their own; "a foot and a half" stays whole."""
+    joins = sorted(interface.listen.get("joins", (",", ";")), key=len, reverse=True)
+    rejoin = interface.listen.get("rejoin", ())
+    pieces = re.split("(" + "|".join(re.escape(join) for join in joins) + ")", text)
+    parts: list[str] = []
+    for place in range(0, len(pieces), 2):
+        piece = pieces[place]
+        if parts and normal(piece).startswith(tuple(rejoin)):
+            parts[-1] += pieces[place - 1] + piece
+        elif piece.strip():
+            parts.append(piece.strip())
+    return parts
+
+
+def _wordings(script: Script, node: Node, option: str) -> list[str]:
+    words = script.words_of(node.id)
+    return [normal(words.options.get(option, option)), *(normal(other) for other in words.also.get(option, ()))]
+
+
+def _fits(script: Script, node: Node, option: str, plain: str) -> bool:
+    """Part of an option's words; or, unless it would pass a safety item, an option's words with others around them.
+
+    A "not" on one side only never fits, so that "not cracked" is not taken for "cracked".
+    """
+    listen = script.interface.listen
+    negations, fillers = set(listen.get("negations", ())), set(listen.get("fillers", ()))
+    typed = set(words_in(plain))
+    telling = typed - fillers - negations
+    if not telling or any(word.isdecimal() for word in telling):
+        return False
+    for place, wording in enumerate(_wordings(script, node, option)):
+        known = set(words_in(wording))
+        if bool(typed & negations) != bool(known & negations):
+            continue
+        if place == 0 and telling <= known and not (node.gate and len(telling) < 2):
+            return True
+        core = known - fillers - negations
+        if core and core <= telling and not (node.gate and option in node.passes):
+            return True
+    return False
+
+
+def _date(node: Node, text: str, context: Context) -> Reading:
+    reading = read_date(text, context.today)
+    if reading.status == "value" and reading.day is not None:
+        span = (reading.latest - reading.earliest).days if reading.earliest and reading.latest else 0
+        return Reading(_answer(node, reading.day, text, span / 12**0.5 if span else None))
+    return Reading(
+        meanings=tuple((show_date(day, context.units), _answer(node, day, text)) for _, day in reading.meanings)
+    )
+
+
+def _number(node: Node, text: str) -> Reading:
+    number = read_number(text)
+    if number.status == "value" and number.value is not None:
+        return Reading(_answer(node, number.value, text, number.error or None))
+    count = read_count(text)
+    if count.status == "value" and count.value is not None:
+        return Reading(_answer(node, float(count.value), text))
+    return NOTHING
+
+
+def _answer(node: Node, value: Value | date, text: str, error: float | None = None) -> Answer:
+    return Answer(node.id, "value", value, said=text, error=error)
