@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import numpy as np
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from scipy.integrate import quad
 
 from selfcheck.domain.check import Reading, Readings
 from selfcheck.domain.household import Box, Drum, Tank
@@ -126,6 +129,31 @@ def test_errors_against_a_monte_carlo_run(way: str) -> None:
         figure = getattr(found, name)
         assert figure.error == pytest.approx(float(np.std(sample)), rel=0.03), name
         assert figure.value == pytest.approx(float(np.mean(sample)), abs=0.1 * figure.error), name
+
+
+def test_error_of_the_crust_in_a_nearly_full_drum() -> None:
+    """Near the top the surface narrows fast, so the wet line's error counts through the crust above it too."""
+    radius, length = 0.75, 2.4
+    tank = Tank(shape=Drum(diameter_m=2 * radius, length_m=length), liquid_depth_m=53 * INCH)
+    read = inches(liquid_depth=53, scum_above=9, scum_below=1)
+    found = layers(tank, replace(vessel(tank), relative_error=1e-9), read, "at_outlet")
+
+    def crust(depth: float, above: float, below: float) -> float:
+        def chord(height: float) -> float:
+            return 2 * float(np.sqrt(height * (2 * radius - height)))
+
+        return length * (quad(chord, depth - below, depth)[0] + chord(depth) * above)
+
+    errors = {"depth": 0.3125**0.5 * INCH, "above": 0.25 * INCH, "below": 0.5 * INCH}
+    here = {"depth": 53 * INCH, "above": 9 * INCH, "below": 1 * INCH}
+    step = 1e-6
+    slopes = {
+        name: (crust(**{**here, name: value + step}) - crust(**{**here, name: value - step})) / (2 * step)
+        for name, value in here.items()
+    }
+    near(found.scum_m3, crust(**here), unit=1)
+    expected = sum((slopes[name] * error) ** 2 for name, error in errors.items()) ** 0.5
+    assert found.scum_m3.error == pytest.approx(expected, rel=1e-4)
 
 
 def test_what_was_measured_needs_no_rule_of_thumb() -> None:

@@ -85,6 +85,14 @@ def test_quarter_height_of_a_drum() -> None:
     assert drum.volume_below(0.5) / drum.volume_below(2.0) == pytest.approx(0.19550, abs=1e-5)
 
 
+@pytest.mark.parametrize("height", [1e-6, 1e-5, 1e-4, 1e-3, 1.2e-3, 1.3e-3, 1e-2])
+def test_a_film_on_the_floor_of_a_drum(height: float) -> None:
+    """Where the closed formula loses its digits: the segment as the series of ∫2√(2x − x²)dx for R = 1."""
+    terms = (1.0, -3 / 20, -3 / 224, -1 / 384, -15 / 22528)  # of (4√2/3)·h^1.5, in rising powers of h
+    expected = 4 * sqrt(2) / 3 * height**1.5 * sum(term * height**power for power, term in enumerate(terms))
+    assert lying(2.0, 1.0, "flat").volume_below(height) == pytest.approx(expected, rel=1e-11)
+
+
 def test_box_of_a_thousand_gallons() -> None:
     """8 ft by 4 ft 2 in by 4 ft is 133.33 cubic feet; at 7.4805 gallons each, 997.4 gallons."""
     box = vessel(Tank(shape=Box(length_m=8 * 0.3048, width_m=50 * 0.0254), liquid_depth_m=4 * 0.3048))
