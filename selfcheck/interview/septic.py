@@ -9,6 +9,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Any
 
 from selfcheck.interview.context import Answered, Context
+from selfcheck.interview.phrases import fill
 from selfcheck.interview.predicates import predicate
 
 if TYPE_CHECKING:
@@ -94,6 +95,21 @@ def _wants_a_call_today(answered: Answered) -> bool:
 def facts_on_record(answered: Answered, context: Context) -> bool:
     """People, tank size and a pump-out are all on record, so that one question can confirm them."""
     return bool(_occupancy(context)) and size_known(answered, context) and pump_out_known(answered, context)
+
+
+@fill("facts")
+def facts(answered: Answered, context: Context) -> str | None:
+    """The facts that `facts_on_record` speaks of, in one line."""
+    from selfcheck.domain.quantities import show_date, show_volume
+    from selfcheck.domain.shapes import vessel
+
+    spells = _occupancy(context)
+    if not spells or not context.pump_outs:
+        return None
+    last = max(one.on for one in context.pump_outs)
+    people = f"{spells[-1].people:g} people" if spells[-1].people != 1 else "1 person"
+    size = show_volume(vessel(_tank(context)).full_m3, context.units)
+    return f"{people}, a tank of {size}, last pumped {show_date(last, context.units)}"
 
 
 @predicate("size_known", reads=())
