@@ -1,13 +1,14 @@
 """How solids gather in a tank: `V(t) = r · N̄(t) · t^b`, and what is known of `r` and `b` before anything is read.
 
-`V` [m³] is what sludge and scum have gained since the last pump-out, `t` [yr] the time since then, `N̄` the mean number of
-people at home over that time, `r` [m³ a person] what one person leaves in the first year, and `b` below 1 because old
-layers digest and pack. Sludge and scum follow the same law with one `b` and share `r` between them:
+`V` [m³] is what sludge and scum have gained since the last pump-out, `t` [yr] the time since then, `N̄` the mean
+number of people at home over that time, `r` [m³ a person] what one person leaves in the first year, and `b` below 1
+because old layers digest and pack. Sludge and scum follow the same law with one `b` and share `r` between them:
 `r_scum = φ·r`, `r_sludge = (1 − φ)·r`, so that their sum is exactly `r · N̄ · t^b`.
 
-What is known beforehand: `ln r ~ N(ln 0.140, 0.55²)`, `b ~ N(0.80, 0.12²)` cut to 0.5 to 1.1, `logit φ ~ N(−1.0, 0.7²)`, all three
-independent. The first two are fitted to the published figures per person (sources: gray-1995, philip-1993, gill-2022,
-interval-table), all of which lie inside the 95 % band; the split (median 27 % scum, 95 % band 9 to 59 %) is our choice.
+What is known beforehand: `ln r ~ N(ln 0.140, 0.55²)`, `b ~ N(0.80, 0.12²)` cut to 0.5 to 1.1, `logit φ ~ N(−1.0,
+0.7²)`, all three independent. The first two are fitted to the published figures per person (sources: gray-1995,
+philip-1993, gill-2022, interval-table), all of which lie inside the 95 % band; the split (median 27 % scum, 95 % band
+9 to 59 %) is our choice.
 """
 
 from __future__ import annotations
@@ -34,16 +35,20 @@ _NODES = 64
 
 
 def solids_m3(rate_m3: float, people: float, years: float, power: float) -> float:
-    """Solids gathered [m³]: `r · N̄ · t^b` for a rate [m³ a person in the first year], mean people, years (≥ 0) and power."""
-    return rate_m3 * people * years**power
+    """Solids gathered [m³]: `r · N̄ · t^b` for a rate [m³ a person in the first year], mean people, years (≥ 0) and
+    power.
+    """
+    grown: float = rate_m3 * people * years**power
+    return grown
 
 
 @dataclass(frozen=True, slots=True)
 class Packing:
     """Thickness of each layer against its volume in one vessel, from tables with straight lines between close points.
 
-    Sludge lies on the floor; scum floats with two thirds of its thickness below the water line of the full tank. Beyond the
-    table (a layer that fills the tank) the last thickness holds. Table steps are fine enough for 1 mm in any tank shape.
+    Sludge lies on the floor; scum floats with two thirds of its thickness below the water line of the full tank.
+    Beyond the table (a layer that fills the tank) the last thickness holds. Table steps are fine enough for 1 mm in
+    any tank shape.
     """
 
     heights: tuple[float, ...]  # sludge thickness [m]
@@ -83,7 +88,8 @@ def packing(vessel: Vessel) -> Packing:
     below = [vessel.volume_below(height) for height in heights]
     crusts = [depth / HANGING * share for share in shares]
     floating = [
-        full - vessel.volume_below(max(depth - HANGING * crust, 0.0)) + area * (1.0 - HANGING) * crust for crust in crusts
+        full - vessel.volume_below(max(depth - HANGING * crust, 0.0)) + area * (1.0 - HANGING) * crust
+        for crust in crusts
     ]
     return Packing(tuple(heights), _rising(below), tuple(crusts), _rising(floating))
 

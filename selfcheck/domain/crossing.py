@@ -1,8 +1,8 @@
 """When layers that keep growing cross a limit.
 
-Both layers grow by the same factor as time goes on, so each point of the posterior moves along a ray of constant split, and
-a limit is crossed once that factor reaches a value of its own. That value does not depend on the power of time: it is
-worked out once for each pair of rates, and dates follow from weights summed in its order.
+Both layers grow by the same factor as time goes on, so each point of the posterior moves along a ray of constant
+split, and a limit is crossed once that factor reaches a value of its own. That value does not depend on the power of
+time: it is worked out once for each pair of rates, and dates follow from weights summed in its order.
 """
 
 from __future__ import annotations
@@ -15,7 +15,7 @@ from selfcheck.domain.accumulation import Packing
 from selfcheck.domain.household import Tank
 from selfcheck.domain.limits import Limit, margin_of
 from selfcheck.domain.outlet import HANGS_BELOW, outlet_below_surface
-from selfcheck.domain.posterior import Grid, Order, Posterior
+from selfcheck.domain.posterior import FROM_THE_START, NEVER, Grid, Order, Posterior
 from selfcheck.domain.shapes import Vessel
 
 _SLUDGE_ONLY = ("sludge_to_outlet", "sludge_to_outlet_by_table", "sludge")
@@ -49,18 +49,18 @@ class Thresholds:
         wanted = tuple(dict.fromkeys(limit for limit in limits if limit.kind != "years"))
         if wanted not in self._orders:
             columns = [self.keys(limit) for limit in wanted]
-            first = [math.inf] * len(self._posterior.sludge) if not columns else columns[0]
+            first = [NEVER] * len(self._posterior.sludge) if not columns else columns[0]
             if len(columns) > 1:
                 first = list(map(min, *columns))
             self._orders[wanted] = self._posterior.order(first)
         return self._orders[wanted]
 
     def keys(self, limit: Limit) -> Grid:
-        """Log growth factor at which each pair of rates crosses this limit; -inf where it is crossed from the start."""
+        """Log growth factor at which each pair of rates crosses this limit."""
         if limit not in self._keys:
             margin = margin_of(limit, self._tank, self._vessel)
             if margin(0.0, 0.0) == math.inf:  # thicknesses cannot tell: this limit has no say
-                self._keys[limit] = [math.inf] * len(self._posterior.sludge)
+                self._keys[limit] = [NEVER] * len(self._posterior.sludge)
             elif limit.kind in _SLUDGE_ONLY or limit.kind in _SCUM_ONLY:
                 self._keys[limit] = self._by_layer(limit, margin)
             else:
@@ -82,13 +82,15 @@ class Thresholds:
             off = NORMAL[stratum] * error if error > 0.0 else 0.0
             bar = min(max(limit_m + (off if sludge else -off), 0.0), most)
             room = packing.sludge_m3(bar) - self._residue if sludge else packing.scum_m3(bar)
-            logs.append(math.log(room) if room > 0.0 else -math.inf)
+            logs.append(math.log(room) if room > 0.0 else FROM_THE_START)
         if len(logs) == 1:
             return [logs[0] - rate for rate in rates]
-        return [logs[(i * 5 + i // 24 * 2) % _STRATA] - rate for i, rate in enumerate(rates)]
+        return [logs[i * 5 % _STRATA] - rate for i, rate in enumerate(rates)]
 
     def _by_split(self, margin: Margin) -> Grid:
-        """A limit that both layers decide: the volume at which it is crossed, for some splits, and between them straight."""
+        """A limit that both layers decide: the volume at which it is crossed, for some splits, and between them
+        straight.
+        """
         packing, residue = self._packing, self._residue
         most = max(packing.full_m3 - residue, 0.0)
         step = (_RAY_MOST - _RAY_LEAST) / (_RAYS - 1)
@@ -100,9 +102,9 @@ class Thresholds:
                 return margin(packing.sludge_m(residue + (1.0 - share) * volume), packing.scum_m(share * volume))
 
             room = _root(along, most)
-            logs.append(math.log(room) if room > 0.0 else -math.inf)
-        if logs[0] == -math.inf:
-            return [-math.inf] * len(self._posterior.sludge)
+            logs.append(math.log(room) if room > 0.0 else FROM_THE_START)
+        if logs[0] == FROM_THE_START:
+            return [FROM_THE_START] * len(self._posterior.sludge)
         out = []
         posterior = self._posterior
         for x, y, total in zip(posterior.sludge, posterior.scum, posterior.totals, strict=True):
@@ -117,7 +119,8 @@ NORMAL = tuple(NormalDist().inv_cdf((i + 0.5) / _STRATA) for i in range(_STRATA)
 
 
 def _root(margin: Callable[[float], float], most: float) -> float:
-    """Where a falling margin reaches zero between 0 and `most`; 0 when it never stood above, `most` when it stays above.
+    """Where a falling margin reaches zero between 0 and `most`; 0 when it never stood above, `most` when it stays
+    above.
 
     A tank whose layers fill the whole liquid is past every limit, hence `most`.
     """

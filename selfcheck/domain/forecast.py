@@ -51,9 +51,9 @@ class Band:
 class Forecast:
     """What is to be expected of one tank. Made by `forecast`; every question below is answered from the same posterior.
 
-    `people` is the course of the household from the last pump-out on, its last entry going on for ever. `sludge_readings`
-    and `scum_readings` count what the household's own rate rests on; with none it is the published rates alone.
-    `assumed` names what was assumed: `pump_out_date`, `residue`, `people`.
+    `people` is the course of the household from the last pump-out on, its last entry going on for ever.
+    `sludge_readings` and `scum_readings` count what the household's own rate rests on; with none it is the published
+    rates alone. `assumed` names what was assumed: `pump_out_date`, `residue`, `people`.
     """
 
     today: date
@@ -81,13 +81,17 @@ class Forecast:
 
     @cached_property
     def rate_m3(self) -> tuple[float, float, float]:
-        """10, 50 and 90 % of the solids one person leaves in the first year after a pump-out [m³], without a disposal."""
+        """10, 50 and 90 % of the solids one person leaves in the first year after a pump-out [m³], without a
+        disposal.
+        """
         low, middle, high = (self.posterior.rate_quantile(share) for share in (0.1, 0.5, 0.9))
         return low, middle, high
 
     @cached_property
     def litres_per_person_year(self) -> float:
-        """The household's own rate: litres of sludge and scum a person leaves in the first year after a pump-out (median)."""
+        """The household's own rate: litres of sludge and scum a person leaves in the first year after a pump-out
+        (median).
+        """
         return 1000.0 * self.posterior.rate_quantile(0.5)
 
     @cached_property
@@ -130,7 +134,8 @@ class Forecast:
         return max(yearly, self.today), "twelve_months"
 
     def bands(self, days: Sequence[date]) -> list[Band]:
-        """Both layers' thickness on each day, for a picture: what the rates say, for past spans between pump-outs as well.
+        """Both layers' thickness on each day, for a picture: what the rates say, for past spans between pump-outs as
+        well.
 
         A day before the first known pump-out has no layers.
         """
@@ -149,9 +154,12 @@ class Forecast:
     ) -> Forecast:
         """The same household from today on with something changed; what is None stays as it is.
 
-        `pumped_on` empties the tank on that day (today or later) but for `residue_m`; until then things go on as they are.
+        `pumped_on` empties the tank on that day (today or later) but for `residue_m`; until then things go on as they
+        are.
         """
-        last = self.occupancy[-1] if self.occupancy else Occupancy(from_=self.people.start, people=self.people.people[-1])
+        last = (
+            self.occupancy[-1] if self.occupancy else Occupancy(from_=self.people.start, people=self.people.people[-1])
+        )
         changed = last.model_copy(
             update={
                 "from_": self.today,

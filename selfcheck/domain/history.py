@@ -47,7 +47,8 @@ def weight(occupancy: Occupancy) -> float:
 class Course:
     """Person-years since `start`: piecewise linear, with a knot wherever the household changed.
 
-    `times` [yr since start] begins with 0; `totals` are the person-years at each knot; `people` counts from that knot on.
+    `times` [yr since start] begins with 0; `totals` are the person-years at each knot; `people` counts from that knot
+    on.
     """
 
     start: date
@@ -68,7 +69,8 @@ class Course:
 
 
 def course(occupancy: Sequence[Occupancy], start: date, *, people: float = PEOPLE_ASSUMED) -> Course:
-    """Person-years from `start` on. The last household goes on for ever; the first one is taken to have been there before.
+    """Person-years from `start` on. The last household goes on for ever; the first one is taken to have been there
+    before.
 
     `people` stands in when no household is on record.
     """
@@ -91,7 +93,9 @@ def course(occupancy: Sequence[Occupancy], start: date, *, people: float = PEOPL
 
 @dataclass(frozen=True, slots=True)
 class Episode:
-    """One span between pump-outs. `end` is None for the present one; `residue_m` is the sludge left on the floor at its start."""
+    """One span between pump-outs. `end` is None for the present one; `residue_m` is the sludge left on the floor at
+    its start.
+    """
 
     course: Course
     end: date | None
@@ -105,13 +109,17 @@ class Episode:
         return self.course.start
 
     def holds(self, day: date) -> bool:
-        """Whether a check of that day belongs here. A check on the day of a pump-out shows what was about to be pumped."""
+        """Whether a check of that day belongs here. A check on the day of a pump-out shows what was about to be
+        pumped.
+        """
         return self.start < day and (self.end is None or day <= self.end)
 
 
 @dataclass(frozen=True, slots=True)
 class History:
-    """All spans, oldest first; the last one is the present. `people_known` is False when the count of people is assumed."""
+    """All spans, oldest first; the last one is the present. `people_known` is False when the count of people is
+    assumed.
+    """
 
     episodes: tuple[Episode, ...]
     people_known: bool
@@ -152,7 +160,12 @@ def counted(pump_outs: Sequence[PumpOut], tank: str, today: date) -> list[PumpOu
 
 
 def history(
-    household: Household, pump_outs: Sequence[PumpOut], today: date, *, tank: str = "main", first_check: date | None = None
+    household: Household,
+    pump_outs: Sequence[PumpOut],
+    today: date,
+    *,
+    tank: str = "main",
+    first_check: date | None = None,
 ) -> History:
     """The spans between pump-outs of one tank, with the person-years of each.
 

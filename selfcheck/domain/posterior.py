@@ -1,9 +1,9 @@
 """What a household's readings say about how fast its tank fills: rates and power on a grid, in plain Python.
 
-The grid runs over `x = ln(sludge rate)`, `y = ln(scum rate)` and `b`. Rates are taken per person at a pivot time close to
-the readings, so that `x` and `y` hardly depend on `b`. In `L = ln(e^x + e^y)` and `q = y − x` (the logit of the scum's
-share) the density needs no correction, because that change of variables keeps areas. Given `b`, sludge readings touch only
-`x` and scum readings only `y`, so each likelihood is a line and not a plane.
+The grid runs over `x = ln(sludge rate)`, `y = ln(scum rate)` and `b`. Rates are taken per person at a pivot time close
+to the readings, so that `x` and `y` hardly depend on `b`. In `L = ln(e^x + e^y)` and `q = y − x` (the logit of the
+scum's share) the density needs no correction, because that change of variables keeps areas. Given `b`, sludge readings
+touch only `x` and scum readings only `y`, so each likelihood is a line and not a plane.
 """
 
 from __future__ import annotations
@@ -14,6 +14,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cached_property
 from itertools import accumulate
+from operator import add
 
 from selfcheck.domain.accumulation import (
     POWER_LEAST,
@@ -31,15 +32,17 @@ from selfcheck.domain.history import Course
 FREEDOM = 4.0
 #: Scale of the errors as a share of a reading's standard error: the middle 80 % is then as wide as for a normal error.
 SCALE = 1.2816 / 1.5332
-_RATES, _POWERS = 24, 9
-_SCAN_RATES, _SCAN_POWERS = 17, 7
-_CUT = 10.0  # nats below the best point at which the grid ends, about 4.5 standard deviations
-_FLOOR = -745.0
+_RATES, _POWERS = 22, 10
+_GOLDEN = (math.sqrt(5.0) - 1.0) / 2.0
+_SCAN_RATES, _SCAN_POWERS = 13, 5
+_CUT = 5.5  # nats below the best point at which the grid ends, about 3.3 standard deviations
 
 
 @dataclass(frozen=True, slots=True)
 class Seen:
-    """One layer at one check: person-years and years since its pump-out, volume gained [m³], its standard error [m³]."""
+    """One layer at one check: person-years and years since its pump-out, volume gained [m³], its standard error
+    [m³].
+    """
 
     person_years: float
     years: float
@@ -48,6 +51,8 @@ class Seen:
 
 
 Grid = list[float]
+#: Log of a growth factor so large or small that it stands for never, for from the start, and for no growth at all.
+NEVER, FROM_THE_START, NOTHING = 1e9, -1e9, -1e8
 
 
 class Posterior:
@@ -56,8 +61,8 @@ class Posterior:
     def __init__(self, sludge: Sequence[Seen], scum: Sequence[Seen], vessel_error: float = 0.0) -> None:
         """Update what is known beforehand by the readings of both layers.
 
-        `vessel_error`: relative standard error of the tank's volume. Rates are in volumes of the tank as assumed, so a tank
-        of doubtful size only widens what is known beforehand; readings and limits share its error and it cancels.
+        `vessel_error`: relative standard error of the tank's volume. Rates are in volumes of the tank as assumed, so a
+        tank of doubtful size only widens what is known beforehand; readings and limits share its error and it cancels.
         """
         self.pivot = _pivot([*sludge, *scum])
         self._spread = math.hypot(RATE_SPREAD, vessel_error)
@@ -82,32 +87,42 @@ class Posterior:
     def _scan(self, seen: Sequence[Seen], powers: Grid, mean: float, spread: float) -> tuple[float, float, Grid]:
         """The stretch of one layer's log rate that matters, and the best value for each power.
 
-        Closes in step by step, so that a sharp peak between two coarse points is not missed. The other layer is left out;
-        a wider spread beforehand makes up for it.
+        Closes in step by step for the middle power, so that a sharp peak between two coarse points is not missed; then
+        looks at all powers over a wider stretch. The other layer is left out; a wider spread beforehand makes up for
+        it.
         """
         spread *= 1.15
         shifts = [power * self._shift for power in powers]
         low = mean + min(shifts) - 5.0 * spread
         high = mean + max(shifts) + 5.0 * spread
-        best: Grid = []
-        for _ in range(8):
-            grid = [low + (high - low) * i / (_SCAN_RATES - 1) for i in range(_SCAN_RATES)]
-            step = grid[1] - grid[0]
+        middle = len(powers) // 2
+        looked = [middle] if seen else list(range(len(powers)))
+        rounds = 3  # with all powers, should a peak lie at the edge
+        while True:
+            step = (high - low) / (_SCAN_RATES - 1)
+            grid = [low + step * i for i in range(_SCAN_RATES)]
             rates = [math.exp(x) for x in grid]
             rows = []
-            for power, shift in zip(powers, shifts, strict=True):
-                line = self._likelihood(seen, power, rates)
-                rows.append([value + _normal(x, mean + shift, spread) for x, value in zip(grid, line, strict=True)])
+            for i in looked:
+                line = self._likelihood(seen, powers[i], rates)
+                rows.append([value + _normal(x, mean + shifts[i], spread) for x, value in zip(grid, line, strict=True)])
             best = [max(row) for row in rows]
+            ridge = list(map(max, *rows)) if len(rows) > 1 else rows[0]
             bar = max(best) - _CUT
-            live = [i for i in range(_SCAN_RATES) if any(row[i] > bar for row in rows)]
+            live = [i for i, value in enumerate(ridge) if value > bar]
             low, high = grid[live[0]] - step, grid[live[-1]] + step
-            if len(live) >= 8:
-                break
-        return low, high, best
+            if len(live) < 5 and high - low < 0.7 * (_SCAN_RATES - 1) * step:
+                continue
+            if len(looked) > 1 and (rounds == 0 or (live[0] > 0 and live[-1] < _SCAN_RATES - 1)):
+                return low, high, best
+            rounds -= 1
+            looked = list(range(len(powers)))
+            low, high = low - (high - low) / 4.0, high + (high - low) / 4.0
 
     def _likelihood(self, seen: Sequence[Seen], power: float, rates: Grid) -> Grid:
-        """Log likelihood of one layer's readings at each rate. The Student-t terms are multiplied and logged once a dozen."""
+        """Log likelihood of one layer's readings at each rate. The Student-t terms are multiplied and logged once a
+        dozen.
+        """
         out = [0.0] * len(rates)
         for start in range(0, len(seen), 12):
             product = [1.0] * len(rates)
@@ -115,7 +130,7 @@ class Posterior:
                 scale = 1.0 / (one.error_m3 * SCALE * math.sqrt(FREEDOM))
                 slope = one.person_years / one.years * (one.years / self.pivot) ** power * scale
                 at = one.volume_m3 * scale
-                product = [p * (1.0 + (slope * rate - at) ** 2) for p, rate in zip(product, rates, strict=True)]
+                product = [p * (1.0 + (off := slope * rate - at) * off) for p, rate in zip(product, rates, strict=True)]
             out = [a - (FREEDOM + 1.0) / 2.0 * math.log(p) for a, p in zip(out, product, strict=True)]
         return out
 
@@ -124,57 +139,76 @@ class Posterior:
     ) -> None:
         xs, ys = _middles(*x_range, _RATES), _middles(*y_range, _RATES)
         x_step, y_step = xs[1] - xs[0], ys[1] - ys[0]
-        x_rates, y_rates = [math.exp(x) for x in xs], [math.exp(y) for y in ys]
-        totals = [math.log(a + b) for a in x_rates for b in y_rates]
-        splits = [_normal(y - x, SPLIT_MEAN, SPLIT_SPREAD) for x in xs for y in ys]
-        narrow = 0.5 / self._spread**2
-        rows, tops = [], []
-        for power in self.powers:
-            mean = math.log(RATE_MEDIAN_M3) + power * self._shift
-            along_x = self._likelihood(sludge, power, x_rates)
-            along_y = self._likelihood(scum, power, y_rates)
-            known = _normal(power, POWER_MEAN, POWER_SPREAD)
-            both = [a + b for a in along_x for b in along_y]
-            row = [v + s - narrow * (t - mean) ** 2 for v, s, t in zip(both, splits, totals, strict=True)]
-            rows.append([known, row])
-            tops.append(known + max(row))
-        top, exp = max(tops), math.exp
-        weights = [[exp(max(v + known - top, _FLOOR)) for v in row] for known, row in rows]  # type: ignore[union-attr]
-        whole = sum(map(sum, weights))
-        #: weights[power][pair], summing to 1
-        self.weights = [[w / whole for w in row] for row in weights]
-        # Each cell stands as one point, set aside within the cell by a different amount in each row and column, so that a
-        # limit that only one layer touches does not see the same few values again and again.
-        aside = [(i * 0.6180339887498949) % 1.0 - 0.5 for i in range(_RATES)]
+        # All rates are moved a little, by another part of a step for each power: seven lattices, no two alike.
+        step = (x_step + y_step) / 2.0
+        self._moved = [((i * _GOLDEN) % 1.0 - 0.5) * step for i in range(_POWERS)]
+        # A slanted lattice: each row and column is set aside by another part of a step, so that a limit that only one
+        # layer touches sees many different values of it and not the same few again and again.
+        x_aside = [(i * 3 % _RATES + 0.5) / _RATES - 0.5 for i in range(_RATES)]
+        y_aside = [(i * 5 % _RATES + 0.5) / _RATES - 0.5 for i in range(_RATES)]
         #: log rates of sludge and scum of each pair [ln m³ a person at the pivot]
-        self.sludge = [x + aside[j] * x_step for x in xs for j in range(_RATES)]
-        self.scum = [y + aside[i] * y_step for i in range(_RATES) for y in ys]
-
-    @cached_property
-    def totals(self) -> Grid:
-        """Log of both rates together, for each pair."""
-        return [math.log(math.exp(x) + math.exp(y)) for x, y in zip(self.sludge, self.scum, strict=True)]
+        self.sludge = [x + off * x_step for x in xs for off in x_aside]
+        self.scum = [y + off * y_step for off in y_aside for y in ys]
+        #: log of both rates together, for each pair
+        self.totals = [math.log(math.exp(x) + math.exp(y)) for x, y in zip(self.sludge, self.scum, strict=True)]
+        splits = [_normal(y - x, SPLIT_MEAN, SPLIT_SPREAD) for x, y in zip(self.sludge, self.scum, strict=True)]
+        x_rates, y_rates = [math.exp(x) for x in xs], [math.exp(y) for y in ys]
+        narrow, exp = 0.5 / self._spread**2, math.exp
+        rows: list[Grid] = []
+        tops: Grid = []
+        for power, moved in zip(self.powers, self._moved, strict=True):
+            mean = math.log(RATE_MEDIAN_M3) + power * self._shift - moved
+            wider = exp(moved)
+            along_x, along_y = splits, [0.0] * (_RATES * _RATES)
+            if sludge:
+                along_x = list(
+                    map(
+                        add,
+                        splits,
+                        _set_aside(self._likelihood(sludge, power, [rate * wider for rate in x_rates]), x_aside),
+                    )
+                )
+            if scum:
+                along_y = _turned(
+                    _set_aside(self._likelihood(scum, power, [rate * wider for rate in y_rates]), y_aside)
+                )
+            row = [a + b - narrow * (t - mean) ** 2 for a, b, t in zip(along_x, along_y, self.totals, strict=True)]
+            rows.append(row)
+            tops.append(max(row) + _normal(power, POWER_MEAN, POWER_SPREAD))
+        top = max(tops)
+        for i, power in enumerate(self.powers):
+            off = _normal(power, POWER_MEAN, POWER_SPREAD) - top
+            rows[i] = [exp(value + off) for value in rows[i]]
+        whole = sum(map(sum, rows))
+        #: weights[power][pair], summing to 1
+        self.weights = [[w / whole for w in row] for row in rows]
 
     def growth(self, course: Course, t: float) -> Grid:
-        """Log of what a rate of 1 at the pivot has become after `t` years, for each power; -inf while nobody lived there."""
+        """Log of what a rate of 1 at the pivot has become after `t` years, for each power; `NOTHING` while nobody lived
+        there."""
         people_years = course.person_years(t)
         if people_years <= 0.0:
-            return [-math.inf] * len(self.powers)
+            return [NOTHING] * len(self.powers)
         people, aged = math.log(people_years / t), math.log(t / self.pivot)
-        return [people + power * aged for power in self.powers]
+        return [people + power * aged + moved for power, moved in zip(self.powers, self._moved, strict=True)]
 
     def order(self, keys: Grid) -> Order:
         """The pairs in rising order of a key, ready to say how much weight lies below a value of it."""
         places = sorted(range(len(keys)), key=keys.__getitem__)
-        return Order([keys[i] for i in places], [list(accumulate([row[i] for i in places], initial=0.0)) for row in self.weights])
+        sums = []
+        for row in self.weights:
+            ordered = [row[i] for i in places]
+            sums.append([total - own / 2.0 for total, own in zip(accumulate(ordered), ordered, strict=True)])
+        return Order([keys[i] for i in places], sums)
 
     def rate_quantile(self, share: float) -> float:
         """Quantile of the total rate [m³ a person in the first year]."""
         order = self.order(self.totals)
+        offs = [power * self._shift - moved for power, moved in zip(self.powers, self._moved, strict=True)]
         low, high = min(self.totals) - 3.0, max(self.totals) + 3.0
         for _ in range(40):
             middle = (low + high) / 2.0
-            if order.below([middle + power * self._shift for power in self.powers]) < share:
+            if order.below([middle + off for off in offs]) < share:
                 low = middle
             else:
                 high = middle
@@ -182,7 +216,7 @@ class Posterior:
 
     def volume_quantiles(self, layer: Grid, growth: Grid, shares: Sequence[float]) -> list[float]:
         """Quantiles of one layer's gained volume [m³]; `layer` is `sludge` or `scum`, `growth` as from `growth()`."""
-        if growth[0] == -math.inf:
+        if growth[0] == NOTHING:
             return [0.0 for _ in shares]
         order = self.sludge_order if layer is self.sludge else self.scum_order
         out = []
@@ -210,20 +244,42 @@ class Posterior:
 
 @dataclass(frozen=True, slots=True)
 class Order:
-    """Pairs in rising order of a key, with the weight up to each, for each power."""
+    """Pairs in rising order of a key; for each power the weight below each pair, half of its own counted."""
 
     keys: Grid
     sums: list[Grid]
 
     def below(self, bars: Sequence[float]) -> float:
-        """Weight of all points whose key is at most the bar of their power."""
-        keys = self.keys
-        return sum([row[bisect_right(keys, bar)] for row, bar in zip(self.sums, bars, strict=True)])
+        """Weight of all points whose key is below the bar of their power, straight between neighbouring keys."""
+        keys, last, weight = self.keys, len(self.keys), 0.0
+        for row, bar in zip(self.sums, bars, strict=True):
+            at = bisect_right(keys, bar)
+            if at == last:
+                weight += row[-1]
+            elif at:
+                low = keys[at - 1]
+                weight += row[at - 1] + (row[at] - row[at - 1]) * (bar - low) / (keys[at] - low)
+        return weight
 
 
 def _middles(low: float, high: float, count: int) -> Grid:
     step = (high - low) / count
     return [low + step * (i + 0.5) for i in range(count)]
+
+
+def _set_aside(values: Grid, aside: Grid) -> Grid:
+    """Values between the points of a line, by parabolas: for each point all the set-aside places near it, in turn."""
+    out: Grid = []
+    for i, value in enumerate(values):
+        before, behind = values[max(i - 1, 0)], values[min(i + 1, len(values) - 1)]
+        slope, bend = (behind - before) / 2.0, (before + behind) / 2.0 - value
+        out += [value + off * (slope + off * bend) for off in aside]
+    return out
+
+
+def _turned(square: Grid) -> Grid:
+    """Rows for columns."""
+    return [value for i in range(_RATES) for value in square[i::_RATES]]
 
 
 def _normal(x: float, mean: float, spread: float) -> float:
