@@ -19,7 +19,8 @@ from selfcheck.domain.gaps import by_estimate, disagreements, open_answers, unre
 from selfcheck.domain.history import counted, years_between
 from selfcheck.domain.household import Household, Tank
 from selfcheck.domain.layers import Layers
-from selfcheck.domain.limits import OVER_FROM, Limit, RuleSet, call_of, stand
+from selfcheck.domain.limits import OVER_FROM, Limit, RuleSet, Standing, call_of, stand
+from selfcheck.domain.outlook import Outlook
 from selfcheck.domain.shapes import Vessel, vessel
 from selfcheck.domain.signs import FIELDS, MAY_BE_LEFT_OUT, Observed
 from selfcheck.domain.signs import findings as sign_findings
@@ -91,15 +92,18 @@ def _judge_tank(case: Case, tank: Tank, strange: bool) -> Judgement:
         found += gaps.findings
         found += _signs(case, check, gaps.seen, facts, pumped_since)
         found += _nothing_amiss(check, found)
-    look, reason = _look_again(ahead, limits, check, last, today)
-    found += _over_time(ahead, limits, check, last, look, today)
+    view = _outlook(ahead, weighed, check)
+    standings = weighed.standings if weighed else ()
+    look, reason = _look_again(view, limits, standings, check, last, today)
+    chance = view.chance_over(limits, standings, today)
+    found += _over_time(chance, check, last, look, today)
     rests = rests or any(one.id in ("rests_on_record", "pumped_since") for one in found)
     findings = tuple(sorted(_once(found), key=lambda one: -rank(one.verdict)))
     verdict: Verdict = worst([one.verdict for one in findings])
     next_step = today + timedelta(days=NEXT_STEP_DAYS)
     if verdict == "cannot_tell" and look > next_step:
         look, reason = next_step, "next_step"
-    current = None if weighed is None or not _fresh(check, today) else weighed
+    fresh = check is not None and (today - check.on).days <= FRESH_DAYS
     judgement = Judgement(
         verdict=verdict,
         today=today,
@@ -114,10 +118,10 @@ def _judge_tank(case: Case, tank: Tank, strange: bool) -> Judgement:
         rules=rules,
         layers=weighed.layers if weighed else None,
         second_layers=second.layers if second else None,
-        standings=weighed.standings if weighed else (),
-        by_rule_set=tuple(_row(one, ahead, current, body, last, today) for one in case.rule_sets.values()),
+        standings=standings,
+        by_rule_set=tuple(_row(one, view, weighed, fresh, body, last, today) for one in case.rule_sets.values()),
         forecast=ahead,
-        due=ahead.due(limits),
+        due=view.due(limits, standings),
         look_again=look,
         look_reason=reason,
         detention_days=_detention(weighed.layers, body, ahead) if weighed else None,
@@ -222,26 +226,31 @@ def _nothing_amiss(check: Check, found: Sequence[Finding]) -> list[Finding]:
     return [Finding("nothing_amiss", "carry_on", facts={"on": check.on}, uses=uses)] if uses else []
 
 
-def _fresh(check: Check | None, today: date) -> bool:
-    return check is not None and (today - check.on).days <= FRESH_DAYS
+def _outlook(ahead: Forecast, weighed: Weighed | None, check: Check | None) -> Outlook:
+    """From the last readings where they are whole and undisputed, else from the forecast."""
+    if weighed is None or check is None or weighed.missing or weighed.disputed:
+        return Outlook(ahead)
+    return Outlook(ahead, weighed.layers, check.on)
 
 
 def _look_again(
-    ahead: Forecast, limits: Sequence[Limit], check: Check | None, last: date | None, today: date
+    view: Outlook,
+    limits: Sequence[Limit],
+    standings: Sequence[Standing],
+    check: Check | None,
+    last: date | None,
+    today: date,
 ) -> tuple[date, str]:
     """The day to measure again. Fresh readings or a fresh pump-out speak for at least `FRESH_DAYS`."""
-    look, reason = ahead.look_again(limits)
+    look, reason = view.look_again(limits, standings)
     known = [one for one in (check.on if check else None, last) if one is not None]
     if known and (today - max(known)).days <= FRESH_DAYS:
         look = max(look, max(known) + timedelta(days=FRESH_DAYS))
-    return look, str(reason)
+    return look, reason
 
 
-def _over_time(
-    ahead: Forecast, limits: Sequence[Limit], check: Check | None, last: date | None, look: date, today: date
-) -> list[Finding]:
-    """What the days gone by since the last look or pump-out make of it."""
-    chance = ahead.chance_over(limits, today)
+def _over_time(chance: float, check: Check | None, last: date | None, look: date, today: date) -> list[Finding]:
+    """What the days gone by since the last look or pump-out make of it. `chance`: of being over today."""
     known = [one for one in (check.on if check else None, last) if one is not None]
     if check is not None and known and (today - max(known)).days <= FRESH_DAYS:
         if last is not None and last > check.on:
@@ -260,19 +269,18 @@ def _over_time(
 
 
 def _row(
-    rules: RuleSet, ahead: Forecast, current: Weighed | None, body: Vessel, last: date | None, today: date
+    rules: RuleSet, view: Outlook, weighed: Weighed | None, fresh: bool, body: Vessel, last: date | None, today: date
 ) -> RuleRow:
-    """One rule set: by the readings where they are fresh and tell all of its limits, else by the forecast."""
-    due = ahead.due(rules.limits)
+    """One rule set: by the readings where they are fresh and tell of all layers, else by what lies ahead of them."""
     years = years_between(last, today) if last else None
-    standings = stand(rules, current.layers, body, years) if current is not None else ()
-    by_readings = greatest(standings)
-    doubtful = current is not None and any(one.kind == "readings_clash" for one in current.findings)
-    if current is not None and not doubtful and not current.missing and by_readings is not None:
-        return RuleRow(rules, by_readings, call_of(by_readings), due, standings, "readings")
-    if doubtful:
-        return RuleRow(rules, None, "cannot_tell", due, (), "readings")
-    chance = ahead.chance_over(rules.limits, today)
+    if weighed is not None and weighed.disputed:
+        return RuleRow(rules, None, "cannot_tell", view.due(rules.limits, ()), (), "readings")
+    standings = stand(rules, weighed.layers, body, years) if weighed is not None else ()
+    due = view.due(rules.limits, standings)
+    now = greatest(standings)
+    if weighed is not None and fresh and not weighed.missing and now is not None:
+        return RuleRow(rules, now, call_of(now), due, standings, "readings")
+    chance = view.chance_over(rules.limits, standings, today)
     return RuleRow(rules, chance, call_of(chance), due, standings, "forecast")
 
 

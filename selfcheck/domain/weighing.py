@@ -60,6 +60,11 @@ class Weighed:
     odd: tuple[str, ...]
 
     @property
+    def disputed(self) -> bool:
+        """Whether the readings contradict each other or cannot be."""
+        return any(one.kind == "readings_clash" for one in self.findings)
+
+    @property
     def chance(self) -> float | None:
         """The greatest chance of any limit being over; None when no limit can be told."""
         return greatest(self.standings)

@@ -19,7 +19,7 @@ _LENGTHS = ("least_m", "most_m", "before_m", "now_m")
 
 @dataclass(frozen=True, slots=True)
 class VerdictWords:
-    """The words a judgement is told in: the tables of the files `findings`, `signs` and `verdicts`, and the sources by id."""
+    """The words a judgement is told in: the tables of `findings`, `signs` and `verdicts`, and the sources by id."""
 
     findings: Mapping[str, Any]
     signs: Mapping[str, Any]
@@ -41,7 +41,8 @@ class VerdictWords:
                 if name == "signs" and not table.get("seen"):
                     raise ContentProblem("words/signs.toml", ident, "seen", "these words are missing.")
                 return table
-        raise ContentProblem("words/signs.toml", ident, "", "there are no words for this finding.", "Add a table for it.")
+        what = "there are no words for this finding."
+        raise ContentProblem("words/signs.toml", ident, "", what, "Add a table for it.")
 
 
 def limit_kind(finding: Finding) -> tuple[str, str] | None:

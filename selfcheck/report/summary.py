@@ -6,14 +6,14 @@ from datetime import date
 from typing import Any
 
 from selfcheck.domain.findings import Dates, Finding
-from selfcheck.domain.layers import Measure
+from selfcheck.domain.uncertain import Measure
 from selfcheck.domain.verdict import Judgement, RuleRow
 from selfcheck.report.finding_text import VerdictWords, means_of, text_of
 from selfcheck.report.wording import because_line, verdict_screen
 
 
 def judgement_json(judgement: Judgement, words: VerdictWords) -> dict[str, Any]:
-    """The object that `judge --json` prints. Lengths in metres, days as ISO dates, chances from 0 to 1; null: not known."""
+    """The object that `judge --json` prints: metres, ISO dates, chances from 0 to 1; null where it is not known."""
     units = judgement.household.units
     titles = {row.rule_set.id: row.rule_set.title for row in judgement.by_rule_set}
     page = verdict_screen(judgement, words, units)

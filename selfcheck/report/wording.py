@@ -69,7 +69,7 @@ class VerdictPage:
 
 
 def verdict_screen(judgement: Judgement, words: VerdictWords, units: Units | None = None) -> VerdictPage:
-    """The page for one judgement; `units`: the household's own when not given. Raises ContentProblem for missing words."""
+    """The page for one judgement, in the household's units unless others are given. ContentProblem: words missing."""
     units = units or judgement.household.units
     rules = tuple(_rule_line(row, judgement, words, units) for row in judgement.by_rule_set)
     return VerdictPage(
