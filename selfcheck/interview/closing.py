@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Literal, Protocol
 
-from selfcheck.interview.answers import HAZARD, LEAVING, Answer
+from selfcheck.interview.answers import HAZARD, LEAVING, NOTE, Answer
 from selfcheck.interview.messages import Message
 from selfcheck.interview.pending import Pending
 from selfcheck.interview.prompting import caution_message
@@ -42,10 +42,11 @@ def hazard_told(talk: Conversation, hazard: str, line: str) -> list[Message]:
     return [*messages, *talk.present()]
 
 
-def hazard_perhaps(talk: Conversation, hazard: Hazard, line: str, go_on: list[str]) -> list[Message]:
-    """A line that may tell of a hazard: asked before it is acted on. `go_on` gets the line when it was none."""
+def hazard_perhaps(talk: Conversation, hazard: Hazard, line: str) -> list[Message]:
+    """A line that may tell of a hazard: asked before it is acted on, and taken as any other when it does not."""
     caution = talk.script.cautions.get(hazard.id)
     told = (caution.told or caution.hazard) if caution else line
+    talk.record(Answer(NOTE, "value", line, said=line))
 
     def choose(choice: str) -> list[Message]:
         if choice == "yes":
@@ -54,10 +55,18 @@ def hazard_perhaps(talk: Conversation, hazard: Hazard, line: str, go_on: list[st
 
         talk.drop_pending()
         note = Message("note", talk.phrases.say("hazard_not"))
-        return [note, *hearing.ordinary(talk, line)] if go_on else [note, *talk.question()]
+        return [note, *hearing.ordinary(talk, line)]
 
     choices = (("yes", talk.phrases.say("hazard_yes")), ("no", talk.phrases.say("hazard_no")))
-    return talk.ask(Pending(talk.phrases.say("hazard_check", told=told.rstrip(".")), choices, choose))
+    return talk.ask(
+        Pending(
+            talk.phrases.say("hazard_check", told=told.rstrip(".")),
+            choices,
+            choose,
+            firm=True,
+            parting=(_caution(talk, hazard.id),),
+        )
+    )
 
 
 def chosen_hazards(talk: Conversation, before: State) -> list[Message]:

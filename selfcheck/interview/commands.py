@@ -15,6 +15,8 @@ if TYPE_CHECKING:
     from selfcheck.interview.dialogue import Conversation
 
 COMMANDS = ("why", "how", "back", "change", "repeat", "unknown", "skip", "leave", "trouble", "help", "quit")
+#: those that end a small question of the engine's own
+WAYS_OUT = ("leave", "quit", "trouble", "back")
 
 
 def do(talk: Conversation, command: str) -> list[Message]:
@@ -24,7 +26,10 @@ def do(talk: Conversation, command: str) -> list[Message]:
     if talk.ending is not None and command not in ("back", "change", "trouble", "help"):
         return [Message("note", talk.phrases.say("at_end"))]
     if command in ("leave", "quit"):
-        return closing.leave(talk)
+        parting = talk.pending.parting if talk.pending else ()
+        return [*parting, *closing.leave(talk)]
+    if talk.pending is not None and talk.pending.firm and command not in ("help", "repeat"):
+        return talk.question()
     return {
         "why": why,
         "how": how,

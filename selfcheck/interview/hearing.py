@@ -6,8 +6,8 @@ from typing import TYPE_CHECKING
 
 from selfcheck.interview import closing, commands, missing, odd
 from selfcheck.interview.answers import NOTE, Answer
-from selfcheck.interview.closing import Hazard
 from selfcheck.interview.context import choices_of
+from selfcheck.interview.hazards import find
 from selfcheck.interview.messages import Message
 from selfcheck.interview.nodes import Node
 from selfcheck.interview.pending import Pending
@@ -35,11 +35,11 @@ if TYPE_CHECKING:
 
 def hear(talk: Conversation, text: str) -> list[Message]:
     """What is said to a cleaned line."""
-    hazard = _find(text) if text else None
+    hazard = find(text) if text else None
     if hazard is not None and not _picked(talk, text):
         if hazard.sure:
             return _with_option(talk, hazard.id, text)
-        return closing.hazard_perhaps(talk, hazard, text, [text])
+        return closing.hazard_perhaps(talk, hazard, text)
     if talk.pending is not None:
         return _to_pending(talk, talk.pending, text)
     return ordinary(talk, text)
@@ -107,10 +107,13 @@ def _to_pending(talk: Conversation, pending: Pending, text: str) -> list[Message
         if plain and (plain == normal(label) or plain == str(number) or same_word):
             return pending.choose(ident)
     command = command_of(talk.script.interface, text)
-    if command in ("leave", "quit", "trouble", "help", "back", "repeat"):
+    if command in ("help", "repeat", "leave", "quit") or (command in commands.WAYS_OUT and not pending.firm):
         return commands.do(talk, command)
     if not text:
         return [Message("trouble", talk.phrases.say("empty")), *talk.question()]
+    if pending.firm:
+        talk.record(Answer(NOTE, "value", text, said=text))
+        return [Message("trouble", talk.phrases.say("no_match_options")), *talk.question()]
     said = pending.other(text)
     if said is not None:
         return said
@@ -243,11 +246,3 @@ def _read_back(talk: Conversation, found: Several, text: str) -> Pending:
         talk.record(Answer(NOTE, "value", text, said=text))
     choices = (("yes", talk.phrases.say("yes")), ("no", talk.phrases.say("no")))
     return Pending(talk.phrases.say("several_ask"), choices, choose, lead=tuple(lead))
-
-
-def _find(text: str) -> Hazard | None:
-    try:
-        from selfcheck.interview.hazards import find
-    except ImportError:
-        return None
-    return find(text)

@@ -46,6 +46,8 @@ def not_understood(talk: Conversation, text: str, *, asks: bool) -> list[Message
     kept = Message("note", talk.phrases.say("note_kept"))
     if asks:
         return [Message("help", talk.phrases.say("not_in_guide")), kept, *talk.question()]
+    if talk.node is not None and talk.node.kind == "say":
+        return [kept, *talk.question()]
     talk.misses += 1
     return [*_in_other_words(talk), *([kept] if talk.misses > 1 else []), *talk.question()]
 

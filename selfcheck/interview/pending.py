@@ -13,7 +13,8 @@ class Pending:
     """`text` with `choices` (id, label); `choose` acts on the id picked.
 
     `other` is given a line that is none of the choices, and says None when it can do nothing with it: then the line is
-    taken as any other, and the small question is over. `lead`: said before it. `safety`: it can't be walked away from.
+    taken as any other, and the small question is over. `lead`: said before it. `firm`: it is asked until it is
+    answered, whatever else is typed; on leaving all the same, `parting` is said.
     """
 
     text: str
@@ -21,3 +22,5 @@ class Pending:
     choose: Callable[[str], list[Message]]
     other: Callable[[str], list[Message] | None] = lambda line: None
     lead: tuple[Message, ...] = ()
+    firm: bool = False
+    parting: tuple[Message, ...] = ()

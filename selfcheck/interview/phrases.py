@@ -18,6 +18,41 @@ FILLS: dict[str, Fill] = {}
 PLACE = re.compile(r"\{([a-z][a-z0-9_]*)\}")
 _SENTENCE = re.compile(r"[^.?\n]*(?:[.?]+(?=\s|$)|\n|$)\s*|.", re.S)
 
+#: every phrase the engine says → what it puts into it; a language's `interface.toml` must have them all
+PHRASES: dict[str, tuple[str, ...]] = {
+    **dict.fromkeys(
+        (
+            "at_end", "back_none", "cannot_be_unknown", "cannot_skip", "change_none", "change_stop", "change_which",
+            "close_first", "close_leave", "echo_none", "echo_unknown", "empty", "go_on", "hazard_again", "hazard_no",
+            "hazard_not", "hazard_unnamed", "hazard_yes", "help", "hint_choose", "hint_choose_several", "hint_confirm",
+            "hint_date", "hint_length", "hint_note", "hint_number", "hint_say", "hint_volume", "left", "left_open",
+            "level_caution", "level_danger", "level_note", "level_stop", "no", "no_how", "no_match_again",
+            "no_match_free", "no_match_list", "no_match_options", "no_why", "not_asked", "not_in_guide", "not_known",
+            "note_kept", "odd_again", "odd_ask", "odd_kept", "odd_no", "odd_yes", "review_right", "several",
+            "several_ask", "several_no", "skipped", "stay", "still_no", "still_yes", "trouble_ask", "trouble_none",
+            "trouble_over", "welcome_back", "which", "which_unit", "yes",
+        ),
+        (),
+    ),
+    "back_to": ("name",),
+    "caution": ("hazard", "harm", "avoid"),
+    "change_old": ("name", "value"),
+    "changed": ("name", "value", "old"),
+    "echo": ("value",),
+    "give_or_take": ("value", "error"),
+    "hazard_check": ("told",),
+    "healthy": ("healthy",),
+    "hint_example": ("hint", "example"),
+    "no_match_example": ("example",),
+    "odd_range": ("value", "least", "most"),
+    "odd_usual": ("value", "least", "most"),
+    "review_item": ("name", "value"),
+    "review_line": ("name", "value"),
+    "several_line": ("name", "value"),
+    "several_rest": ("rest",),
+    "still_true": ("name", "value"),
+}  # fmt: skip
+
 
 def fill(name: str) -> Callable[[Fill], Fill]:
     """Registers a fill under `name`; ValueError when the name is taken."""

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import date
+from datetime import date, timedelta
 from typing import Literal
 
 from selfcheck.domain.quantities import show_date, show_length, show_length_error, show_volume
@@ -13,14 +13,14 @@ from selfcheck.interview.script import Script
 Units = Literal["us", "metric"]
 
 
-def show_value(script: Script, node: Node, value: Value, units: Units) -> str:
-    """A value as people say it: in both units, by its label, or as it was typed."""
+def show_value(script: Script, node: Node, value: Value, units: Units, error: float | None = None) -> str:
+    """A value as people say it: in both units, by its label, or as it was typed. `error`: of a date, in days."""
     if isinstance(value, tuple):
         if not value:
             return _phrase(script, "echo_none").rstrip(".")
         return "; ".join(script.label_of(node.id, option) for option in value)
     if isinstance(value, date):
-        return show_date(value, units)
+        return _show_date(value, error, units)
     if isinstance(value, (int, float)):
         if node.kind == "length":
             return show_length(float(value), units)
@@ -35,7 +35,7 @@ def show_answer(script: Script, answer: Answer, units: Units) -> str:
         return _phrase(script, "not_known")
     if answer.state == "skipped" or node is None:
         return _phrase(script, "not_asked")
-    return show_value(script, node, answer.value, units)
+    return show_value(script, node, answer.value, units, answer.error)
 
 
 def show_error(answer: Answer, node: Node, units: Units) -> str:
@@ -43,6 +43,15 @@ def show_error(answer: Answer, node: Node, units: Units) -> str:
     if node.kind != "length" or answer.error is None or not isinstance(answer.value, (int, float)):
         return ""
     return show_length_error(float(answer.value), answer.error, units).partition("± ")[2]
+
+
+def _show_date(day: date, error: float | None, units: Units) -> str:
+    """A date as wide as it was told: the error is that of a span with the day at its middle."""
+    if error is None:
+        return show_date(day, units)
+    span = round(error * 12**0.5)
+    first = day - timedelta(days=span // 2)
+    return show_date(day, units, first, first + timedelta(days=span))
 
 
 def _phrase(script: Script, name: str) -> str:

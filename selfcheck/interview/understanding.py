@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 from datetime import date
+from functools import lru_cache
 
 from selfcheck.domain.quantities import (
     read_count,
@@ -30,7 +31,7 @@ MEASURES = ("length", "volume", "number", "date")
 class Reading:
     """What a line may mean as an answer to one question.
 
-    Exactly one of: `answer`; `meanings` (each with its label), to ask which; `fits`, options that fit alike; or nothing.
+    Exactly one of: `answer`; `meanings` (with labels), to ask which; `fits`, options that fit alike; or nothing.
     """
 
     answer: Answer | None = None
@@ -46,6 +47,7 @@ class Reading:
 NOTHING = Reading()
 
 
+@lru_cache(maxsize=4096)
 def normal(text: str) -> str:
     """A line for comparing: lower case, plain apostrophes, single spaces, no marks at its ends."""
     plain = text.casefold().replace("’", "'").replace("‘", "'").replace("`", "'")
