@@ -91,13 +91,20 @@ class Check(Record):
 
 
 class PumpOut(Record):
-    """`pump_outs/YYYY-MM-DD.json`: one pump-out. `sludge_left_m`: depth of residue left on the floor; null when not known."""
+    """`pump_outs/YYYY-MM-DD.json`: one pump-out.
+
+    `sludge_left_m`: depth of residue left on the floor; null when not known. `through`: the opening the hose went in
+    by. `parts`: which compartments were emptied. `backflow`: water that ran back into the tank from the outlet pipe.
+    """
 
     format: Literal["selfcheck-pump-out"] = "selfcheck-pump-out"
     version: Literal[1] = 1
     tank: str = "main"
     on: date
     sludge_left_m: Metres | None = None
+    through: Literal["manhole", "small_pipe"] | None = None
+    parts: Literal["both", "one_of_two", "only_one"] | None = None
+    backflow: Literal["none", "slight", "strong"] | None = None
     by: str = ""
     note: str = ""
     replaces: str | None = None

@@ -18,6 +18,8 @@ if TYPE_CHECKING:
 
 #: Below and above these chances of being over, knowing the outlet's true depth can hardly turn the call. Our choice.
 SETTLED_UNDER, SETTLED_OVER = 0.02, 0.98
+#: A sludge layer that lost more than this since last time is questioned. Our choice.
+SHRINKS_M = 0.05
 OUTLET_LIMITS = ("sludge_to_outlet", "scum_to_outlet", "sludge_to_outlet_by_table")
 BEFORE_GOING_OUT = ("way_in", "house_signs", "yard_signs", "alarm")
 SCUM = ("scum_total", "scum_above", "scum_below")
@@ -54,6 +56,12 @@ def gate_wanted(answered: Answered, context: Context) -> bool:
 def tank_uncovered(answered: Answered, context: Context) -> bool:
     """Somebody stood at the opening, today or when the sheet was filled in."""
     return on_paper(answered, context) or "lid_off" in answered or "lid_off" in answered.before
+
+
+@predicate("opened_today", reads=("lid_off",))
+def opened_today(answered: Answered, context: Context) -> bool:
+    """The step that opens the tank was reached in this conversation, whether or not it is shut again."""
+    return answered.open or "lid_off" in answered or "lid_off" in answered.before
 
 
 @predicate("tank_seen", reads=("way_in", "ready", "lid_off", "level"))
@@ -212,6 +220,81 @@ def filter_may_matter(answered: Answered, context: Context) -> bool:
     """A filter is fitted, or the water stands high and one may be the cause."""
     fitted = _tank(context).filter
     return bool(fitted) or (fitted is None and answered.chosen("level", "above_outlet"))
+
+
+# ------------------------------------------------------------------------------ what is odd
+
+
+@predicate("sludge_over_water", reads=("wet_line", "level", *SLUDGE))
+def sludge_over_water(answered: Answered, context: Context) -> bool:
+    """The last sludge reading is higher than the water is deep."""
+    depth, sludge = _depth(answered, context), _last_told(answered)
+    return depth is not None and sludge is not None and sludge > depth
+
+
+@predicate("sludge_shrank", reads=("sludge_1",))
+def sludge_shrank(answered: Answered, context: Context) -> bool:
+    """The sludge is well below that of the last check, and no pump-out came between."""
+    now, last = answered.number("sludge_1"), _sludge_on_record(context)
+    return now is not None and last is not None and now < last - SHRINKS_M and "last_pump_out" not in answered
+
+
+@predicate("pump_out_ahead", reads=())
+def pump_out_ahead(answered: Answered, context: Context) -> bool:
+    """The pump-out is dated later than today."""
+    return _later(context.draft().get("pump_out", {}).get("on"), context)
+
+
+@predicate("check_ahead", reads=())
+def check_ahead(answered: Answered, context: Context) -> bool:
+    """The check is dated later than today."""
+    return _later(context.draft().get("check", {}).get("on"), context)
+
+
+@fill("depth_told")
+def depth_told(answered: Answered, context: Context) -> str | None:
+    """How deep the water is, as told now or as on record."""
+    from selfcheck.domain.quantities import show_length
+
+    depth = _depth(answered, context)
+    return None if depth is None else show_length(depth, context.units)
+
+
+@fill("last_sludge")
+def last_sludge(answered: Answered, context: Context) -> str | None:
+    """The sludge of the last check since the last pump-out."""
+    from selfcheck.domain.quantities import show_length
+
+    last = _sludge_on_record(context)
+    return None if last is None else show_length(last, context.units)
+
+
+def _later(day: Any, context: Context) -> bool:
+    return isinstance(day, str) and day > context.today.isoformat()
+
+
+def _depth(answered: Answered, context: Context) -> float | None:
+    told = answered.number("wet_line")
+    return _tank(context).liquid_depth_m if told is None else told
+
+
+def _last_told(answered: Answered) -> float | None:
+    told = [length for question in SLUDGE if (length := answered.number(question)) is not None]
+    return told[-1] if told else None
+
+
+def _sludge_on_record(context: Context) -> float | None:
+    from selfcheck.domain.agreement import sludge_that_counts
+    from selfcheck.domain.check import standing
+
+    pumped = max((one.on for one in context.pump_outs), default=None)
+    for check in reversed(standing(list(context.checks))):
+        if pumped is not None and check.on <= pumped:
+            return None
+        counted = sludge_that_counts(check.seen.readings.sludge)[0]
+        if counted is not None:
+            return counted.m
+    return None
 
 
 def _household(context: Context) -> Household:
