@@ -14,7 +14,8 @@ from selfcheck.domain.check import Check, PumpOut
 from selfcheck.domain.conversions import INCH
 from selfcheck.domain.findings import Facts, Finding, Verdict, rank, worst
 from selfcheck.domain.forecast import Forecast
-from selfcheck.domain.limits import CLOSE_FROM, OVER_FROM, Limit
+from selfcheck.domain.household import Tank
+from selfcheck.domain.limits import CLOSE_FROM, OVER_FROM, Limit, RuleSet
 from selfcheck.domain.signs import FIELDS, MAY_BE_LEFT_OUT, Observed, Sign, observed, worst_possible
 from selfcheck.domain.weighing import deciding
 
@@ -85,15 +86,16 @@ def _last_known(name: str, check: Check, earlier: Sequence[Check]) -> tuple[str,
 def unread(missing: Sequence[str], limits: Sequence[Limit], forecast: Forecast, today: date) -> list[Finding]:
     """Layers that were not read: what the record says of them, and what that allows.
 
-    Under 10 % the record stands in, but only where it knows when the tank was last empty; from 50 % on it says "call"
-    by estimate; between them nothing can be told.
+    Under 10 % the record stands in, but only where it knows when the tank was last empty, and never for the depth of
+    the tank itself; from 50 % on it says "call" by estimate; between them nothing can be told.
     """
     if not missing:
         return []
     chance = forecast.chance_over(limits, today)
     what = tuple(f"seen.readings.{name}" for name in missing)
     facts: Facts = {"what": ", ".join(missing), "chance": chance}
-    if chance < CLOSE_FROM and "pump_out_date" not in forecast.assumed:
+    speaks = "pump_out_date" not in forecast.assumed and "liquid_depth" not in missing
+    if chance < CLOSE_FROM and speaks:
         return [Finding("rests_on_record", "carry_on", facts=facts, uses=what, chance_over=chance)]
     found = [Finding("not_read", "cannot_tell", facts=facts, uses=what, kind="not_seen")]
     if chance >= OVER_FROM:
@@ -144,3 +146,25 @@ def wrong_dates(checks: Sequence[Check], pump_outs: Sequence[PumpOut], today: da
 
 def _wrong_date(ident: str, path: str, on: date) -> Finding:
     return Finding(ident, "cannot_tell", facts={"on": on}, uses=(path,), kind="readings_clash")
+
+
+def not_checked(check: Check | None, tank: Tank, rules: RuleSet) -> tuple[str, ...]:
+    """Ids of what was not looked at, whether or not it matters."""
+    if check is None:
+        return ("everything",)
+    missing = [name for name in FIELDS if getattr(check.seen, name) in (None, "unknown")]
+    readings = check.seen.readings
+    if not readings.sludge:
+        missing.append("sludge")
+    if not (readings.scum_total or readings.scum_above or readings.scum_below) and check.seen.surface != "no_crust":
+        missing.append("scum")
+    if not readings.liquid_depth:
+        missing.append("liquid_depth")
+    if tank.outlet_bottom_below_surface_m is None and not readings.outlet_bottom_below_surface:
+        missing.append("outlet_height")
+    asks_top = any(one.kind == "scum_top_to_outlet_top" for one in rules.limits)
+    if asks_top and tank.outlet_top_above_surface_m is None:
+        missing.append("outlet_top")
+    if (tank.compartments or 1) > 1 and check.seen.second_compartment is None:
+        missing.append("second_compartment")
+    return tuple(missing)

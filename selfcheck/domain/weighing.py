@@ -28,13 +28,18 @@ SCUM_ABOVE_UNSEEN_TOP_M = 2 * INCH
 
 @dataclass(frozen=True, slots=True)
 class Scene:
-    """One tank with what the readings need around them. `level`: where the water stood, as in the check."""
+    """One tank with what the readings need around them.
+
+    `level`: where the water stood, as in the check. `filling`: so soon after a pump-out that it is still rising; the
+    crust will rise with it, so distances to the outlet are judged as they will be in the full tank.
+    """
 
     tank: Tank
     vessel: Vessel
     rules: RuleSet
     level: str | None
     years: float | None
+    filling: bool = False
 
     def layers(self, readings: Readings) -> Layers:
         """The layers these readings tell of."""
@@ -42,7 +47,11 @@ class Scene:
 
     def stand(self, readings: Readings) -> tuple[Standing, ...]:
         """How they stand against the deciding rule set."""
-        return stand(self.rules, self.layers(readings), self.vessel, self.years)
+        found = self.layers(readings)
+        if self.filling:
+            as_full = readings.model_copy(update={"liquid_depth": []})
+            found = layers(self.tank, self.vessel, as_full, "at_outlet")
+        return stand(self.rules, found, self.vessel, self.years)
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,7 +93,7 @@ def weigh(scene: Scene, readings: Readings) -> Weighed:
     """Every limit of the deciding rule set as a finding, and what keeps the readings from settling it."""
     counted, highest = deciding(readings), with_sludge(readings, sorted(readings.sludge, key=_height)[-1:])
     found, standings = scene.layers(counted), scene.stand(counted)
-    odd = tuple(dict.fromkeys((*found.odd, *scene.layers(highest).odd)))
+    odd = tuple(dict.fromkeys((*found.odd, *scene.layers(highest).odd, *_too_thick(found))))
     missing = _missing(found, readings)
     findings: list[Finding] = []
     if IMPOSSIBLE & set(odd):
@@ -180,9 +189,17 @@ def _over_whichever_is_wrong(scene: Scene, counted: Readings) -> bool:
     for fewer in one_less:
         lacking = _missing(scene.layers(fewer), fewer)
         filled = _least(fewer, lacking)
-        if IMPOSSIBLE & set(scene.layers(filled).odd) or not calls(scene.stand(filled)):
+        then = scene.layers(filled)
+        if IMPOSSIBLE & {*then.odd, *_too_thick(then)} or not calls(scene.stand(filled)):
             return False
     return True
+
+
+def _too_thick(found: Layers) -> tuple[str, ...]:
+    """A crust thicker than the liquid it floats on is a slip, whatever share of it hangs below."""
+    if found.scum and found.liquid_depth and found.scum.value > found.liquid_depth.value:
+        return ("layers_do_not_fit",)
+    return ()
 
 
 def _missing(found: Layers, readings: Readings) -> tuple[str, ...]:

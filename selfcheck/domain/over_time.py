@@ -1,0 +1,80 @@
+"""What the days gone by since the last look make of a record, and how each rule set sees the tank."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date, timedelta
+
+from selfcheck.domain.check import Check
+from selfcheck.domain.findings import Facts, Finding
+from selfcheck.domain.forecast import Forecast
+from selfcheck.domain.gaps import by_estimate
+from selfcheck.domain.history import years_between
+from selfcheck.domain.limits import OVER_FROM, Limit, RuleSet, Standing, call_of, stand
+from selfcheck.domain.outlook import Outlook
+from selfcheck.domain.shapes import Vessel
+from selfcheck.domain.verdict import RuleRow
+from selfcheck.domain.weighing import Weighed, greatest
+
+#: Readings speak for themselves this long before the forecast is asked as well. Our choice.
+FRESH_DAYS = 30
+
+
+def outlook(ahead: Forecast, weighed: Weighed | None, check: Check | None) -> Outlook:
+    """From the last readings where they are whole and undisputed, else from the forecast."""
+    if weighed is None or check is None or weighed.missing or weighed.disputed:
+        return Outlook(ahead)
+    return Outlook(ahead, weighed.layers, check.on)
+
+
+def look_again(
+    view: Outlook,
+    limits: Sequence[Limit],
+    standings: Sequence[Standing],
+    check: Check | None,
+    last: date | None,
+    today: date,
+) -> tuple[date, str]:
+    """The day to measure again. Fresh readings or a fresh pump-out speak for at least `FRESH_DAYS`."""
+    look, reason = view.look_again(limits, standings)
+    known = [one for one in (check.on if check else None, last) if one is not None]
+    if known and (today - max(known)).days <= FRESH_DAYS:
+        look = max(look, max(known) + timedelta(days=FRESH_DAYS))
+    return look, reason
+
+
+def over_time(
+    chance: float, check: Check | None, last: date | None, pumped_since: bool, look: date, today: date
+) -> list[Finding]:
+    """What the days gone by since the last look or pump-out make of it. `chance`: of being over today."""
+    known = [one for one in (check.on if check else None, last) if one is not None]
+    if check is not None and known and (today - max(known)).days <= FRESH_DAYS:
+        if pumped_since:
+            since: Facts = {"on": last, "chance": chance}
+            return [Finding("pumped_since", "carry_on", facts=since, uses=("record.pump_outs",), chance_over=chance)]
+        return []
+    if chance >= OVER_FROM:
+        return [by_estimate(chance)]
+    if check is None:
+        return []
+    facts: Facts = {"on": max(known), "chance": chance}
+    if today >= look:
+        return [Finding("time_to_look", "cannot_tell", facts=facts, uses=("record.forecast",), kind="not_seen")]
+    ident = "pumped_since" if pumped_since else "forecast_under"
+    return [Finding(ident, "carry_on", facts=facts, uses=("record.forecast",), chance_over=chance)]
+
+
+def rule_row(
+    rules: RuleSet, view: Outlook, weighed: Weighed | None, fresh: bool, body: Vessel, last: date | None, today: date
+) -> RuleRow:
+    """One rule set: by the readings where they are fresh and tell of all layers, else by what lies ahead of them."""
+    years = years_between(last, today) if last else None
+    if weighed is not None and weighed.disputed:
+        return RuleRow(rules, None, "cannot_tell", view.due(rules.limits, ()), (), "readings")
+    standings = stand(rules, weighed.layers, body, years) if weighed is not None else ()
+    due = view.due(rules.limits, standings)
+    now = greatest(standings)
+    if weighed is not None and fresh and not weighed.missing and now is not None:
+        return RuleRow(rules, now, call_of(now), due, standings, "readings")
+    chance = view.chance_over(rules.limits, standings, today)
+    return RuleRow(rules, chance, call_of(chance), due, standings, "forecast")
