@@ -64,8 +64,7 @@ class Forecast:
     residue_m: float
     occupancy: tuple[Occupancy, ...]
     last_look: date | None
-    sludge_readings: int
-    scum_readings: int
+    evidence: tuple[tuple[Seen, ...], tuple[Seen, ...]] = field(repr=False)
     posterior: Posterior = field(repr=False)
     packing: Packing = field(repr=False)
 
@@ -73,6 +72,16 @@ class Forecast:
     def assumed(self) -> tuple[str, ...]:
         """Ids of what had to be assumed about the past."""
         return self.past.assumed
+
+    @property
+    def sludge_readings(self) -> int:
+        """How many readings of the sludge the household's own rate rests on."""
+        return len(self.evidence[0])
+
+    @property
+    def scum_readings(self) -> int:
+        """How many readings of the scum it rests on."""
+        return len(self.evidence[1])
 
     @property
     def rests_on(self) -> Literal["readings", "published"]:
@@ -273,8 +282,7 @@ def forecast(
         residue_m=current.residue_m,
         occupancy=tuple(sorted(household.occupancy, key=lambda one: one.from_)),
         last_look=max([*known, *looks], default=None),
-        sludge_readings=len(sludge),
-        scum_readings=len(scum),
+        evidence=(tuple(sludge), tuple(scum)),
         posterior=Posterior(sludge, scum, vessel.relative_error),
         packing=packed,
     )

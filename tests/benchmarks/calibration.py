@@ -1,0 +1,129 @@
+"""How often the forecast's 80 % band holds the truth, on invented households whose truth is known.
+
+    python -m tests.benchmarks.calibration [households]
+
+Each household draws its rates from what the forecast takes as known beforehand (`rate_factor` makes all rates higher than
+that), lives for some years, and is read once a year with errors of the size that the layers carry. The truth is worked out
+here in closed form for a box, apart from the program's own tables and grid.
+"""
+
+from __future__ import annotations
+
+import math
+import random
+import sys
+from dataclasses import dataclass
+from datetime import date, timedelta
+
+from selfcheck.domain.check import Check, PumpOut, Reading, Readings, Seen
+from selfcheck.domain.forecast import Forecast, forecast
+from selfcheck.domain.household import Box, Household, Occupancy, Tank
+from selfcheck.domain.limits import Limit
+from selfcheck.domain.shapes import vessel
+
+PUMPED = date(2020, 5, 20)
+INCH = 0.0254
+LIMITS = (Limit("sludge_to_outlet", inches=12), Limit("scum_to_outlet", inches=6), Limit("solids_by_depth", share=0.25))
+#: standard errors of a cloth reading and of a scum stick, a quarter inch for the mark and half an inch for each other cause
+SLUDGE_ERROR = math.hypot(0.25, 0.5, 0.5) * INCH
+SCUM_ERROR = 0.5 * INCH
+OUTLET_ERROR = 0.5 * INCH
+
+
+@dataclass(frozen=True)
+class Truth:
+    """One household as it truly is."""
+
+    people: float
+    rate: float  # m³ a person in the first year
+    power: float
+    scum_share: float
+    length: float
+    width: float
+    depth: float
+    outlet_below: float  # true depth of the outlet device's bottom edge below the water
+
+    def layers(self, t: float) -> tuple[float, float]:
+        """Sludge and scum thickness [m] after `t` years."""
+        grown = self.rate * self.people * t**self.power / (self.length * self.width)
+        return (1 - self.scum_share) * grown, self.scum_share * grown
+
+    def crossing(self) -> float:
+        """Years until the first of `LIMITS` is crossed: closed form for a box."""
+        grown = min(
+            (self.depth - self.outlet_below - 12 * INCH) / (1 - self.scum_share),
+            (self.outlet_below - 6 * INCH) * 1.5 / self.scum_share,
+            0.25 * self.depth,
+        )
+        return (grown * self.length * self.width / (self.rate * self.people)) ** (1 / self.power)
+
+
+def draw(dice: random.Random, rate_factor: float = 1.0) -> Truth:
+    """A household from what is known beforehand, in a box of common size."""
+    power = 0.0
+    while not 0.5 <= power <= 1.1:
+        power = dice.gauss(0.80, 0.12)
+    depth = dice.uniform(1.0, 1.4)
+    return Truth(
+        people=dice.choice((1, 2, 3, 4, 5)),
+        rate=0.140 * rate_factor * math.exp(dice.gauss(0.0, 0.55)),
+        power=power,
+        scum_share=1 / (1 + math.exp(-dice.gauss(-1.0, 0.7))),
+        length=dice.uniform(2.0, 3.2),
+        width=dice.uniform(1.2, 1.8),
+        depth=depth,
+        outlet_below=0.35 * depth + dice.gauss(0.0, OUTLET_ERROR),
+    )
+
+
+def look(truth: Truth, readings: int, dice: random.Random) -> Forecast:
+    """The forecast after one reading a year."""
+    checks = []
+    for year in range(1, readings + 1):
+        day = PUMPED + timedelta(days=365 * year)
+        sludge, scum = truth.layers((day - PUMPED).days / 365.25)
+        seen = Readings(
+            sludge=[Reading(m=max(sludge + dice.gauss(0.0, SLUDGE_ERROR), 0.0))],
+            scum_total=[Reading(m=max(scum + dice.gauss(0.0, SCUM_ERROR), 0.0))],
+        )
+        checks.append(Check(id=day.isoformat(), on=day, seen=Seen(readings=seen)))
+    tank = Tank(
+        shape=Box(length_m=truth.length, width_m=truth.width),
+        liquid_depth_m=truth.depth,
+        outlet_bottom_below_surface_m=0.35 * truth.depth,
+    )
+    household = Household(occupancy=[Occupancy(from_=date(2010, 1, 1), people=truth.people)])
+    today = PUMPED + timedelta(days=365 * readings)
+    return forecast(household, tank, vessel(tank), checks, [PumpOut(on=PUMPED, sludge_left_m=0.0)], today)
+
+
+def held(found: Forecast, truth: Truth) -> bool:
+    """Whether the 10 to 90 % dates hold the true date; beyond the horizon counts as one far date."""
+    dates = found.due(LIMITS)
+    horizon = (found.today - PUMPED).days / 365.25 + 40.0
+    crossing = min(truth.crossing(), horizon + 1.0)
+    low, high = (horizon + 1.0 if day is None else (day - PUMPED).days / 365.25 for day in (dates.p10, dates.p90))
+    return low <= crossing <= high
+
+
+def coverage(households: int, readings: int, seed: int, rate_factor: float = 1.0) -> float:
+    """Share of the households whose true date the band holds."""
+    dice = random.Random(seed)
+    hits = 0
+    for _ in range(households):
+        truth = draw(dice, rate_factor)
+        hits += held(look(truth, readings, dice), truth)
+    return hits / households
+
+
+def main() -> None:
+    """Print the share held for each number of readings."""
+    households = int(sys.argv[1]) if len(sys.argv) > 1 else 4000
+    for factor in (1.0, 1.8):
+        for readings in (0, 1, 2, 3, 5):
+            share = coverage(households, readings, seed=1000 + readings, rate_factor=factor)
+            print(f"rates x {factor}: {readings} readings, {households} households: {100 * share:.1f} % held", flush=True)
+
+
+if __name__ == "__main__":
+    main()
