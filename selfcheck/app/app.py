@@ -16,7 +16,6 @@ from textual.screen import Screen
 from selfcheck.app import themes
 from selfcheck.app.screens.home import HomeScreen
 from selfcheck.app.words import FaceWords
-from selfcheck.domain.showing import show_day
 from selfcheck.errors import SelfcheckError
 
 if TYPE_CHECKING:
@@ -101,6 +100,8 @@ class SelfcheckApp(App[int]):
         if facts.verdict_line:
             lines.append((facts.verdict_line, "strong"))
         units = self.sitting.household.units
+        from selfcheck.domain.showing import show_day
+
         if facts.last_check:
             lines.append((f"{words.last_seen}: {show_day(facts.last_check, units)}", "text"))
         else:
@@ -117,6 +118,8 @@ class SelfcheckApp(App[int]):
         return lines
 
     def _half_done(self, unfinished: Unfinished, form: str) -> str:
+        from selfcheck.domain.showing import show_day
+
         title = self.home.label(unfinished.flow)
         assert self.sitting is not None
         try:

@@ -6,8 +6,8 @@ page read in grey says the same. Text stands at 4.5 to 1 or more against its gro
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import lru_cache
+from typing import NamedTuple
 
 from rich.style import Style
 from textual.theme import Theme
@@ -20,8 +20,7 @@ PARTS = (
 )  # fmt: skip
 
 
-@dataclass(frozen=True, slots=True)
-class Palette:
+class Palette(NamedTuple):
     """The colours of one page."""
 
     name: str

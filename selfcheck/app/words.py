@@ -3,12 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, fields
 
 
-@dataclass(frozen=True, slots=True)
 class FaceWords:
-    """Names of keys, titles of pages, and the few lines that no conversation says."""
+    """Names of keys, titles of pages, and the few lines that no conversation says. A plain class: it is quick to load."""
 
     opening: str = "Opening the record."
     working: str = "Working it out."
@@ -77,5 +75,8 @@ class FaceWords:
     @classmethod
     def from_table(cls, table: Mapping[str, object]) -> FaceWords:
         """The words of another language; a key it does not have keeps its English."""
-        known = {field.name for field in fields(cls)}
-        return cls(**{key: value for key, value in table.items() if key in known and isinstance(value, str)})
+        words = cls()
+        for key, value in table.items():
+            if key in cls.__annotations__ and isinstance(value, str):
+                setattr(words, key, value)
+        return words

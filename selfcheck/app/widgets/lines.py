@@ -13,7 +13,7 @@ from textual.strip import Strip
 from textual.widget import Widget
 
 from selfcheck.app import themes
-from selfcheck.app.content_text import shown
+from selfcheck.app.content_text import shown, wrapped
 
 
 class Piece(NamedTuple):
@@ -88,8 +88,6 @@ class Block(Lines):
         self.changed()
 
     def pieces(self, width: int) -> Sequence[PieceLine]:
-        from selfcheck.app.content_text import wrapped
-
         lines: list[PieceLine] = []
         for text, part in self._paragraphs:
             lines.extend([Piece(line, part)] for line in wrapped(text, min(width, 76)))

@@ -3,11 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from typing import TYPE_CHECKING
 
 from textual.reactive import reactive
 
 from selfcheck.app.widgets.lines import Lines, Piece, PieceLine
-from selfcheck.drawing.section import SectionPicture, as_lines, as_one_line, between
+
+if TYPE_CHECKING:
+    from selfcheck.drawing.section import SectionPicture
 
 _SETTLING = 0.4  # seconds a layer takes to settle
 
@@ -51,6 +54,8 @@ class TankPanel(Lines):
     def pieces(self, width: int) -> Sequence[PieceLine]:
         if self._picture is None:
             return []
+        from selfcheck.drawing.section import as_lines, between  # not needed for the first frame
+
         picture = self._picture
         if self._before is not None and self.settled < 1:
             picture = between(self._before, picture, self.settled)
@@ -68,6 +73,8 @@ class TankLine(Lines):
 
     def set(self, picture: SectionPicture, units: str = "us") -> None:
         """Show this picture."""
+        from selfcheck.drawing.section import as_one_line
+
         text = as_one_line(picture, "metric" if units == "metric" else "us")
         if text != self._text:
             self._text = text
