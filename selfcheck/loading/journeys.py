@@ -8,19 +8,20 @@ from pathlib import Path
 from typing import Any
 
 from selfcheck.errors import ContentProblem, UsageProblem
+from selfcheck.interview.nodes import STRICT
 from selfcheck.loading.files import read_toml
 from selfcheck.loading.place import Place
 
 
 @dataclass(frozen=True, slots=True)
 class Turn:
-    """One line that is typed. `expect_question`: id of the question it answers. `expect`: a pattern that the replies hold."""
+    """One line that is typed. `expect_question`: id of the question it answers. `expect`: a pattern in the replies."""
 
     type: str
     expect_question: str = ""
     expect: str = ""
 
-    __pydantic_config__ = {"extra": "forbid"}
+    __pydantic_config__ = STRICT
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,12 +32,17 @@ class Expected:
     outcome: str | tuple[str, ...] = ()
     behaviour: str | tuple[str, ...] = ()
 
-    __pydantic_config__ = {"extra": "forbid"}
+    __pydantic_config__ = STRICT
 
     @property
     def verdicts(self) -> tuple[str, ...]:
         """The verdicts that are right; none named: any."""
         return (self.verdict,) if isinstance(self.verdict, str) else self.verdict
+
+    @property
+    def outcomes(self) -> tuple[str, ...]:
+        """The outcomes that are right; none named: any."""
+        return (self.outcome,) if isinstance(self.outcome, str) else self.outcome
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,7 +67,7 @@ class Journey:
     expect: Expected = field(default_factory=Expected)
     folder: str = ""  # where the journey lies; set when it is read
 
-    __pydantic_config__ = {"extra": "forbid"}
+    __pydantic_config__ = STRICT
 
     @property
     def typed(self) -> tuple[Turn, ...]:

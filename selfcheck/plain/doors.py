@@ -8,7 +8,8 @@ from datetime import date
 from pathlib import Path
 
 from selfcheck.loading.place import content_place
-from selfcheck.sitting import Sitting
+from selfcheck.sitting.verdicts import judged, verdict_words
+from selfcheck.storage.folder import read
 
 
 def judge(folder: Path, today: date, rules: str | None, content: Path | None, *, as_json: bool) -> bool:
@@ -16,22 +17,25 @@ def judge(folder: Path, today: date, rules: str | None, content: Path | None, *,
 
     Raises FolderProblem when the folder cannot be used, UsageProblem for a rule set that is not there.
     """
-    sitting = Sitting.look(folder, content_place(content), today, rules)
-    judgement = sitting.judgement()
+    place = content_place(content)
+    record = read(folder)
+    judgement = judged(place, record.household, record.checks, record.pump_outs, today, rules)
+    told = verdict_words(place)
     if as_json:
         from selfcheck.report.summary import judgement_json
 
-        shown = judgement_json(judgement, sitting.verdict_words())
-        shown["problems"] = [str(problem) for problem in sitting.problems]
+        shown = judgement_json(judgement, told)
+        shown["problems"] = [str(problem) for problem in record.problems]
         print(json.dumps(shown, indent=2, ensure_ascii=False, allow_nan=False))
         return judgement.call_professional
     from selfcheck.plain import pages
     from selfcheck.plain.phrases import Words
     from selfcheck.plain.speaking import Speaker
+    from selfcheck.report.wording import verdict_screen
 
     out = Speaker(sys.stdout)
-    pages.verdict(sitting.verdict(), out, Words(sitting.place))
-    for problem in sitting.problems:
+    pages.verdict(verdict_screen(judgement, told, record.household.units), out, Words(place))
+    for problem in record.problems:
         out.say(str(problem))
     return judgement.call_professional
 

@@ -1,13 +1,13 @@
-"""The whole assistant line by line: the start, the conversations, the verdict. For screen readers, plain terminals, pipes."""
+"""The whole assistant line by line: the start, the conversations, the verdict."""
 
 from __future__ import annotations
 
 import sys
-from datetime import UTC, date, datetime
+from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from selfcheck.errors import SelfcheckError
+from selfcheck.interview import hazards
 from selfcheck.loading.conversations import flow_ids, script
 from selfcheck.loading.place import Place, content_place
 from selfcheck.plain import pages
@@ -15,13 +15,14 @@ from selfcheck.plain.listening import Interrupted, Listener
 from selfcheck.plain.phrases import Words
 from selfcheck.plain.speaking import Speaker
 from selfcheck.plain.talking import Gone, Talk
-from selfcheck.sitting import Clock, Sitting, Unfinished
+from selfcheck.sitting import Sitting, Unfinished
 
 if TYPE_CHECKING:
     from selfcheck.interview.dialogue import Conversation
 
 HOME = "home"
 WHAT_NOW = "what_now"
+TROUBLE = "trouble"
 
 
 def run(
@@ -38,7 +39,7 @@ def run(
     `begin`: the folder may be new. `fixed_day`: `today` was given, so that it stands for the clock in the record too.
     """
     place = content_place(content)
-    sitting = Sitting.open(folder, place, today, rules, begin=begin, clock=_clock(today) if fixed_day else None)
+    sitting = Sitting.open(folder, place, today, rules, begin=begin, fixed_day=fixed_day)
     listener = Listener(sys.stdin)
     face = Face(sitting, Speaker(sys.stdout), listener)
     try:
@@ -48,6 +49,14 @@ def run(
         return gone.code
     finally:
         sitting.close()
+
+
+class Danger(Exception):
+    """Something was typed, outside of any conversation, that tells of danger. `line`: what."""
+
+    def __init__(self, line: str) -> None:
+        super().__init__(line)
+        self.line = line
 
 
 class Face:
@@ -62,16 +71,14 @@ class Face:
         self._talk = Talk(sitting, speaker, listener, self._words)
 
     def run(self) -> int:
-        """Start screen, what the person picks, and back again. Raises Gone when there is nobody left."""
+        """Start screen, what the person picks, and back again, until they leave. Gives the exit code."""
         while True:
-            self._say_home()
-            if not self._offer_unfinished():
-                continue
-            wish = self._what_now()
-            if wish is None:
-                self._out.say(self._words("menu", "bye"))
-                return 0
-            self._open(wish)
+            try:
+                self._say_home()
+                if self._offer_unfinished():
+                    self._open(self._what_now())
+            except Danger as danger:
+                self._converse(self._sitting.begin(TROUBLE), danger.line)
 
     def _open(self, wish: str) -> None:
         """Do what was picked at the start: a conversation, or a page to read."""
@@ -89,11 +96,11 @@ class Face:
             page(self._sitting, self._out, self._words)
         self._wait()
 
-    def _converse(self, conversation: Conversation) -> None:
-        """Talk to the end, then finish the files and show the verdict, if the end was reached."""
-        self._talk.run(conversation)
+    def _converse(self, conversation: Conversation, first: str = "") -> None:
+        """Talk to the end, then finish the files and show the verdict. Raises Gone when the person leaves before it."""
+        self._talk.run(conversation, first=first)
         if conversation.ending is None or conversation.ending.left:
-            return
+            raise Gone(0)
         found = self._sitting.conclude(conversation)
         if self._sitting.trouble:
             self._out.gap()
@@ -123,18 +130,19 @@ class Face:
                 self._out.say(f"{problem.what} {problem.mend}", indent="  ", first="- ")
         self._out.gap()
 
-    def _what_now(self) -> str | None:
-        """What the person picks at the start; None when they leave."""
+    def _what_now(self) -> str:
+        """What the person picks at the start. Raises Gone when they leave."""
         from selfcheck.interview.context import Context
         from selfcheck.interview.dialogue import Conversation
 
         context = Context(today=self._sitting.today, household=self._sitting.household)
-        conversation = Conversation(script(self._place, HOME), context, ())
+        conversation = Conversation(script(self._place, HOME), context, (), ask_back=self._sitting.ask_back)
         self._talk.run(conversation, until=WHAT_NOW)
-        if conversation.ending is not None and conversation.ending.left:
-            return None
         picked = [one.value for one in conversation.answers if one.question == WHAT_NOW and one.state == "value"]
-        return str(picked[-1]) if picked else None
+        if not picked:
+            self._out.say(self._words("menu", "bye"))
+            raise Gone(0)
+        return str(picked[-1])
 
     def _offer_unfinished(self) -> bool:
         """Offer to go on where the person stopped. False: that was done, and the start comes again."""
@@ -176,6 +184,7 @@ class Face:
             if line.isdecimal() and 1 <= int(line) <= len(options):
                 return options[int(line) - 1]
             if line.lower() in ("quit", "leave", "exit", "save and leave"):
+                self._out.say(self._words("menu", "bye"))
                 raise Gone(0)
             self._out.say(self._words("menu", "pick", most=len(options)))
 
@@ -196,13 +205,6 @@ class Face:
             raise Gone(0)
         if not self._in.shows_typing:
             self._out.heard(line)
+        if hazards.find(line) is not None:
+            raise Danger(line)
         return line
-
-
-def _clock(day: date) -> Clock:
-    """The time of now on a given day."""
-
-    def now() -> datetime:
-        return datetime.combine(day, datetime.now(UTC).time(), UTC)
-
-    return now

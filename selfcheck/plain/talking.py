@@ -6,7 +6,7 @@ import signal
 from collections.abc import Sequence
 
 from selfcheck.interview.dialogue import Conversation
-from selfcheck.interview.messages import Message
+from selfcheck.interview.messages import Message, Prompt
 from selfcheck.plain.listening import Interrupted, Listener
 from selfcheck.plain.phrases import Words
 from selfcheck.plain.speaking import Speaker
@@ -32,16 +32,35 @@ class Talk:
         self._stage = ""
         self._trouble = ""
 
-    def run(self, conversation: Conversation, until: str = "") -> None:
+    def run(self, conversation: Conversation, until: str = "", first: str = "") -> None:
         """Talk until the conversation has ended, or until the question `until` has its answer.
 
-        Raises Gone when there is nobody left to talk to; everything said is saved then.
+        `first`: a line that was typed before it began. Raises Gone when there is nobody left to talk to; all that was
+        said is saved then.
         """
-        self._stage = ""
-        self._show(conversation, conversation.start())
+        self.open(conversation)
+        if first:
+            self.hear(conversation, first)
         while conversation.ending is None and not (until and _answered(conversation, until)):
-            line = self._ask(conversation)
-            self._show(conversation, conversation.hear(line))
+            said = conversation.hear(self._ask(conversation))
+            if until and _answered(conversation, until):
+                said = [message for message in said if message.kind != "echo"]
+            self._show(conversation, said)
+
+    def open(self, conversation: Conversation) -> list[Message]:
+        """Begin a conversation and show what is said; it is given back as well."""
+        self._stage = ""
+        said = conversation.start()
+        self._show(conversation, said)
+        return said
+
+    def hear(self, conversation: Conversation, line: str) -> list[Message]:
+        """A line that is known beforehand: shown as if it were typed, then answered."""
+        self._out.ask()
+        self._out.heard(line)
+        said = conversation.hear(line)
+        self._show(conversation, said)
+        return said
 
     def _ask(self, conversation: Conversation) -> str:
         """The next line; on the way out, what must be asked before leaving is asked first."""
@@ -85,14 +104,15 @@ class Talk:
     def _show(self, conversation: Conversation, messages: Sequence[Message]) -> None:
         self._say_trouble()
         prompt = conversation.prompt
-        if prompt is not None and prompt.stage and prompt.stage != self._stage:
-            self._stage = prompt.stage
-            place = next((number for number, one in enumerate(prompt.stages, 1) if one.state == "now"), 0)
-            if place:
-                title = prompt.stages[place - 1].title
-                self._out.gap()
-                self._out.say(self._words("talk", "part", now=place, all=len(prompt.stages), title=title))
-        for message in messages:
+        looking_back = [
+            place for place, one in enumerate(messages, 1) if one.kind in ("said", "echo", "note", "trouble")
+        ]
+        turn = looking_back[-1] if looking_back else 0
+        for message in messages[:turn]:
+            self._message(message)
+        if prompt is not None:
+            self._say_part(prompt)
+        for message in messages[turn:]:
             self._message(message)
         if prompt is None:
             return
@@ -100,6 +120,17 @@ class Talk:
             self._out.choice(choice.number, choice.label)
         if prompt.hint:
             self._out.say(f"({prompt.hint})")
+
+    def _say_part(self, prompt: Prompt) -> None:
+        """Which part of the conversation begins here, when another one does."""
+        if not prompt.stage or prompt.stage == self._stage:
+            return
+        self._stage = prompt.stage
+        place = next((number for number, one in enumerate(prompt.stages, 1) if one.state == "now"), 0)
+        if place:
+            title = prompt.stages[place - 1].title
+            self._out.gap()
+            self._out.say(self._words("talk", "part", now=place, all=len(prompt.stages), title=title))
 
     def _message(self, message: Message) -> None:
         if message.kind == "said":

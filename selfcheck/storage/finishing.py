@@ -1,6 +1,6 @@
 """What a conversation collected → records that can be written.
 
-A value that a record cannot hold is left out of it and named; what was typed stays in the record's `answers` all the same.
+A value that a record cannot hold is left out of it and named; what was typed stays in the `answers` all the same.
 """
 
 from __future__ import annotations
@@ -81,7 +81,7 @@ def kept(answer: Answer) -> Raw:
 
 
 def _whole_occupancy(rows: Any, day: date) -> list[Raw]:
-    """Each stretch of living there with a beginning and a number of people, taken from the one before where not said."""
+    """Each stretch of living there whole: what was not said of one is taken from the one before."""
     whole: list[Raw] = []
     for row in rows if isinstance(rows, list) else []:
         if not isinstance(row, dict):
@@ -113,9 +113,8 @@ def _take_out(whole: Any, path: tuple[int | str, ...]) -> None:
     holder: Any = None
     last: int | str = ""
     for step in path:
-        if isinstance(here, dict) and step in here:
-            holder, last, here = here, step, here[step]
-        elif isinstance(here, list) and isinstance(step, int) and step < len(here):
+        known: Any = here if isinstance(here, dict) else range(len(here)) if isinstance(here, list) else ()
+        if step in known:
             holder, last, here = here, step, here[step]
     if holder is not None:
         del holder[last]

@@ -16,7 +16,7 @@ from pathlib import Path
 from typing import Any
 
 from selfcheck.errors import RecordProblem
-from selfcheck.interview.answers import Answer, Value
+from selfcheck.interview.answers import BREAK, LEAVING, Answer, Value
 from selfcheck.storage.reading import MEND, read_bytes
 from selfcheck.storage.writing import make_folder, sync_folder, write_all
 
@@ -157,6 +157,11 @@ class Opened:
     journal: Journal
     answers: tuple[Answer, ...]
     problems: tuple[RecordProblem, ...]
+
+    @property
+    def told_something(self) -> bool:
+        """Whether anything was said in it but that the person leaves."""
+        return any(answer.question not in (BREAK, LEAVING) for answer in self.answers)
 
 
 def find(folder: Path) -> tuple[list[Opened], list[RecordProblem]]:

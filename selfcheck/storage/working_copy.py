@@ -3,13 +3,19 @@
 from __future__ import annotations
 
 import hashlib
+import json
 import os
 import secrets
 import shutil
+from collections.abc import Iterator, Sequence
+from contextlib import contextmanager
 from pathlib import Path
+from tempfile import TemporaryDirectory
+from typing import Any
 
+from selfcheck.domain.household import HOUSEHOLD_FORMAT, HOUSEHOLD_VERSION
 from selfcheck.errors import FolderProblem
-from selfcheck.storage.folder import CHECKS, HOUSEHOLD, PUMP_OUTS
+from selfcheck.storage.folder import CHECKS, HOUSEHOLD, IDENT, PUMP_OUTS, holds_record
 from selfcheck.storage.journal import OPEN
 from selfcheck.storage.locations import working_copies
 from selfcheck.storage.writing import make_folder
@@ -72,3 +78,46 @@ def _fingerprint(folder: Path) -> str:
         sums.update(path.relative_to(folder).as_posix().encode() + b"\0")
         sums.update(hashlib.sha256(path.read_bytes()).digest())
     return sums.hexdigest()[:12]
+
+
+@contextmanager
+def passing_household(
+    household: str | dict[str, Any], checks: Sequence[dict[str, Any]], pump_outs: Sequence[dict[str, Any]], beside: Path
+) -> Iterator[Path]:
+    """A household folder that is gone afterwards, for a conversation that is only played.
+
+    `household`: "demo", "none", a folder seen from `beside`, or what `household.json` should hold, with `checks` and
+    `pump_outs` as their files. Raises FolderProblem when there is no such folder.
+    """
+    with TemporaryDirectory(prefix="selfcheck-") as passing:
+        folder = Path(passing) / "household"
+        if isinstance(household, dict):
+            _lay_out(folder, household, checks, pump_outs)
+        elif household != "none":
+            original = demo_household() if household == "demo" else beside / household
+            if not holds_record(original):
+                raise FolderProblem(
+                    f"There is no household record in {original}.", "Mend the household of the journey."
+                )
+            copy_record(original, folder)
+        yield folder
+
+
+def _lay_out(
+    folder: Path, household: dict[str, Any], checks: Sequence[dict[str, Any]], pump_outs: Sequence[dict[str, Any]]
+) -> None:
+    for part in (CHECKS, PUMP_OUTS):
+        (folder / part).mkdir(parents=True)
+    _dump(folder / HOUSEHOLD, {"format": HOUSEHOLD_FORMAT, "version": HOUSEHOLD_VERSION, **household})
+    for number, check in enumerate(checks):
+        _dump(folder / CHECKS / f"{_name(check.get('id') or check.get('on'), number)}.json", check)
+    for number, pump_out in enumerate(pump_outs):
+        _dump(folder / PUMP_OUTS / f"{_name(pump_out.get('on'), number)}.json", pump_out)
+
+
+def _name(wanted: object, number: int) -> str:
+    return str(wanted) if IDENT.fullmatch(str(wanted)) else f"record-{number}"
+
+
+def _dump(path: Path, content: dict[str, Any]) -> None:
+    path.write_text(json.dumps(content, default=str), encoding="utf-8")

@@ -1,4 +1,4 @@
-"""One household at the table: what both faces do with it, from opening its folder to the verdict.
+"""One household that is open: its record, its conversations, its verdict.
 
 Answers go to the journal one by one; a conversation that comes to its end becomes finished files and a verdict.
 """
@@ -11,21 +11,23 @@ from datetime import UTC, date, datetime
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+from selfcheck import __version__
 from selfcheck.domain.check import Check, PumpOut
 from selfcheck.domain.household import Household
-from selfcheck.errors import FolderProblem, RecordProblem, UsageProblem
+from selfcheck.errors import RecordProblem, UsageProblem
 from selfcheck.interview.answers import Answer
+from selfcheck.sitting.keeping import Keeper
+from selfcheck.sitting.verdicts import judged, verdict_words
 from selfcheck.storage import folder as folders
-from selfcheck.storage import journal as journals
 from selfcheck.storage.finishing import make_check, make_household, make_pump_out
 from selfcheck.storage.locations import default_household
-from selfcheck.storage.lock import Lock
 from selfcheck.storage.working_copy import working_copy
-from selfcheck.storage.writing import make_folder, write_check, write_household, write_pump_out
+from selfcheck.storage.writing import write_check, write_household, write_pump_out
 
 if TYPE_CHECKING:
-    from selfcheck.domain.judging import Judgement
+    from selfcheck.domain.verdict import Judgement
     from selfcheck.interview.dialogue import Conversation
+    from selfcheck.interview.side_questions import Guide, Reply
     from selfcheck.loading.place import Place
     from selfcheck.report.finding_text import VerdictWords
     from selfcheck.report.wording import VerdictPage
@@ -35,10 +37,10 @@ Clock = Callable[[], datetime]
 
 @dataclass(frozen=True)
 class Unfinished:
-    """A conversation that was left open."""
+    """A conversation that was left open. `started`: ISO time."""
 
     flow: str
-    started: str  # ISO time
+    started: str
     answers: tuple[Answer, ...]
     problems: tuple[RecordProblem, ...]
 
@@ -56,7 +58,10 @@ class HomeFacts:
 
 
 class Sitting:
-    """A household that is open. Make one with `Sitting.open`."""
+    """A household that is open. Make one with `Sitting.open`.
+
+    `problems` names each file that could not be used. `demonstration`: an invented household, opened as a copy.
+    """
 
     def __init__(self, folder: Path, place: Place, today: date, rules: str | None, clock: Clock) -> None:
         self.folder = folder
@@ -69,12 +74,11 @@ class Sitting:
         self.problems: tuple[RecordProblem, ...] = ()
         self.demonstration = False
         self._clock = clock
-        self._lock = Lock(folder)
-        self._journal: journals.Journal | None = None
-        self._unsaved: list[str] = []
+        self._keeper = Keeper(folder)
         self._household_read = True
         self._began_with = self.household
         self._judged: Judgement | None = None
+        self._guide: Guide | None = None
 
     @classmethod
     def open(
@@ -85,61 +89,46 @@ class Sitting:
         rules: str | None = None,
         *,
         begin: bool = False,
+        fixed_day: bool = False,
+        in_place: bool = False,
         clock: Clock | None = None,
     ) -> Sitting:
         """Open the household in `folder`; None: the user's own, which may not exist yet.
 
-        `begin`: an empty or missing folder is the start of a new household; it is made with the first answer.
-        A household with `demonstration: true` is opened as a working copy. Raises FolderProblem when the folder cannot
-        be used, UsageProblem for a rule set that is not there.
+        `begin`: an empty or missing folder is the start of a new household; it is made with the first conversation.
+        A household with `demonstration: true` is opened as a working copy, but not `in_place`. `fixed_day`: `today` was
+        given, so that the times in the record lie on that day too; `clock` gives them otherwise. Raises FolderProblem
+        when the folder cannot be used.
         """
         begin = begin or folder is None
         where = folder if folder is not None else default_household()
-        sitting = cls(where, place, today, rules, clock or (lambda: datetime.now(UTC)))
+        sitting = cls(where, place, today, rules, clock or (_clock_of(today) if fixed_day else _now))
         sitting._read(begin)
-        if sitting.demonstration:
+        if sitting.demonstration and not in_place:
             sitting.folder = working_copy(where)
-            sitting._lock = Lock(sitting.folder)
+            sitting._keeper = Keeper(sitting.folder)
             sitting._read(begin)
-        return sitting
-
-    @classmethod
-    def look(cls, folder: Path, place: Place, today: date, rules: str | None = None) -> Sitting:
-        """Open a folder only to judge what is in it: no copy is made and nothing is written. Raises FolderProblem."""
-        sitting = cls(folder, place, today, rules, lambda: datetime.now(UTC))
-        sitting._read(begin=False)
         return sitting
 
     def close(self) -> None:
         """Let go of the folder. Nothing needs to be saved here: every answer already is."""
-        if self._journal is not None:
-            self._journal.close()
-        self._lock.release()
+        self._keeper.close()
 
     @property
     def read_only(self) -> str:
         """Why nothing can be saved in this folder, in words; empty when it can. Tries to become its one writer."""
-        if not self._lock.held:
-            try:
-                make_folder(self.folder)
-            except OSError as error:
-                return f"The folder cannot be made ({error.strerror})."
-            self._lock.take()
-        return self._lock.reason
+        return self._keeper.read_only()
 
     @property
     def trouble(self) -> str:
         """What is not saved and why, in words; empty while all is well. A face shows it whenever it is not empty."""
-        said = list(self._unsaved)
-        if self._journal is not None and self._journal.trouble:
-            waiting = len(self._journal.waiting)
-            some = "The last answer is" if waiting == 1 else f"The last {waiting} answers are"
-            said.append(f"{some} not saved ({self._journal.trouble}). It is tried again with the next answer.")
-        return " ".join(said)
+        return self._keeper.trouble
 
     def unfinished(self) -> Unfinished | None:
         """The newest conversation that was left open."""
-        opened = self._opened()
+        opened, problems = self._keeper.opened(self._written())
+        known = {str(problem) for problem in self.problems}
+        self.problems = (*self.problems, *(one for one in problems if str(one) not in known))
         if opened is None:
             return None
         header = opened.journal.header
@@ -149,29 +138,27 @@ class Sitting:
         """Begin a conversation. One of the same kind that was left open is put aside; its answers stay on disk.
 
         In a folder that cannot be written the conversation goes all the same, and `trouble` says that nothing is kept.
+        `about` is kept with the answers: `replaces` names a check that this one corrects.
         """
-        writes = self._come_to_the_table()
-        opened = self._opened()
-        if writes and opened is not None and opened.journal.header.flow == flow_id:
-            opened.journal.put_aside()
-        day = self.today.isoformat()
-        from selfcheck import __version__
-
-        self._journal = journals.Journal.begin(self.folder, flow_id, self._now(), __version__, day=day, **about)
+        if self._come_to_the_table():
+            opened, _ = self._keeper.opened(self._written())
+            if opened is not None and opened.journal.header.flow == flow_id:
+                opened.journal.put_aside()
+        self._keeper.begin(flow_id, self._time(), __version__, day=self.today.isoformat(), **about)
         return self._conversation(flow_id, ())
 
     def resume(self) -> Conversation:
         """Go on with the newest conversation that was left open. Raises UsageProblem when there is none."""
         self._come_to_the_table()
-        opened = self._opened()
+        opened, _ = self._keeper.opened(self._written())
         if opened is None:
             raise UsageProblem("There is nothing left open here.", "Begin a new one.")
-        self._journal = opened.journal
+        self._keeper.journal = opened.journal
         return self._conversation(opened.journal.header.flow, opened.answers)
 
     def discard(self) -> None:
         """Do not offer the newest open conversation again. Its answers stay on disk under another ending."""
-        opened = self._opened()
+        opened, _ = self._keeper.opened(self._written())
         if opened is not None and not self.read_only:
             opened.journal.put_aside()
 
@@ -181,47 +168,33 @@ class Sitting:
         Gives the verdict page when a check was made, else "". When a file cannot be saved, `trouble` says so, the
         answers stay in the journal, and the verdict is given all the same.
         """
-        journal = self._journal
+        keeper, journal = self._keeper, self._keeper.journal
         if journal is None:
             raise UsageProblem("This conversation has been concluded already.", "Begin a new one.")
         records = conversation.script.flow.records
         draft = {name: part for name, part in conversation.draft().items() if name in records}
-        self._unsaved = []
-        saved = not self.read_only and journal.flush()
-        saved &= self._finish_household(draft.get("household", {}), records)
+        keeper.forget_trouble()
+        saved = keeper.writes and journal.flush()
+        if not keeper.writes:
+            keeper.cannot("Nothing was saved: the folder cannot be written by this program.")
+        saved &= not records or self._finish_household(draft.get("household", {}))
         if "pump_out" in draft:
             saved &= self._finish_pump_out(draft["pump_out"])
-        seen = draft.get("check", {}).get("seen")
-        made_check = bool(seen) or records[:1] == ("check",)
+        made_check = records[:1] == ("check",) or bool(draft.get("check", {}).get("seen"))
         if made_check:
-            saved &= self._finish_check(draft.get("check", {}), conversation, journal)
-        if saved:
-            journal.remove() if records else journal.put_aside()
-        self._journal = None
+            saved &= self._finish_check(draft.get("check", {}), conversation)
+        if saved and records:
+            journal.remove()
+        elif saved:
+            journal.put_aside()
+        keeper.leave_journal()
         self._judged = None
         return self.verdict() if made_check else ""
 
     def judgement(self) -> Judgement:
-        """The whole record judged, as of today."""
+        """The whole record judged, as of today. Raises UsageProblem when the rule set asked for is not there."""
         if self._judged is None:
-            from selfcheck.domain.judging import Case, judge
-            from selfcheck.loading.content import rules, signs
-
-            rule_sets = rules(self.place)
-            if self.rules is not None and self.rules not in rule_sets:
-                known = ", ".join(rule_sets)
-                raise UsageProblem(f'There is no set of limits "{self.rules}".', f"Name one of these: {known}.")
-            self._judged = judge(
-                Case(
-                    household=self.household,
-                    checks=list(self.checks),
-                    pump_outs=list(self.pump_outs),
-                    rule_sets=rule_sets,
-                    signs=signs(self.place),
-                    today=self.today,
-                    rules=self.rules,
-                )
-            )
+            self._judged = judged(self.place, self.household, self.checks, self.pump_outs, self.today, self.rules)
         return self._judged
 
     def verdict(self) -> VerdictPage:
@@ -232,26 +205,20 @@ class Sitting:
 
     def verdict_words(self) -> VerdictWords:
         """The words that a judgement is told in."""
-        from selfcheck.loading.content import sources
-        from selfcheck.loading.conversations import texts
-        from selfcheck.report.finding_text import VerdictWords
-
-        tables = {name: texts(self.place, name) for name in ("findings", "signs", "verdicts")}
-        return VerdictWords(**tables, sources=sources(self.place))
+        return verdict_words(self.place)
 
     def home(self) -> HomeFacts:
         """What the start screen says. It judges the record, so it is not for the first frame of a big one."""
-        judged = self.checks or self.pump_outs
+        unfinished = self.unfinished()
+        on_record = bool(self.checks or self.pump_outs)
         return HomeFacts(
             name=self.household.name,
             last_check=max((check.on for check in self.checks), default=None),
-            verdict_line=self.verdict().headline if judged else "",
-            look_again=self.judgement().look_again if judged else None,
-            unfinished=self.unfinished(),
+            verdict_line=self.verdict().headline if on_record else "",
+            look_again=self.judgement().look_again if on_record else None,
+            unfinished=unfinished,
             problems=(*self.problems, *self._clock_problem()),
         )
-
-    # ------------------------------------------------------------------ the folder
 
     def _read(self, begin: bool) -> None:
         """Take in what the folder holds now. `begin`: nothing there is the start of a new household, not a fault."""
@@ -263,37 +230,18 @@ class Sitting:
         self._household_read = found.household_read or not (self.folder / folders.HOUSEHOLD).exists()
         self.demonstration = found.household.demonstration
         self._judged = None
-        self._take_away_concluded()
 
-    def _opened(self) -> journals.Opened | None:
-        """The newest open conversation that did not end in a record yet."""
-        written = {(check.model_extra or {}).get("sitting") for check in self.checks}
-        found, problems = journals.find(self.folder)
-        known = set(self.problems)
-        self.problems = (*self.problems, *(one for one in problems if str(one) not in {str(old) for old in known}))
-        return next((one for one in found if one.answers and one.journal.header.sitting not in written), None)
+    def _written(self) -> set[str]:
+        """The sittings that ended in a check on record."""
+        return {str((check.model_extra or {}).get("sitting")) for check in self.checks}
 
     def _come_to_the_table(self) -> bool:
         """Become the one writer of the folder and see what others wrote meanwhile. False: nothing can be saved."""
-        if self._journal is not None:
-            self._journal.close()
-            self._journal = None
-        self._unsaved = []
-        reason = self.read_only
-        if reason:
-            self._unsaved = [f"Nothing is saved in this folder. {reason}"]
+        if not self._keeper.come_to_the_table():
             return False
         self._read(begin=True)
+        self._keeper.take_away(self._written())
         return True
-
-    def _take_away_concluded(self) -> None:
-        """Remove a journal whose check was written just before a crash; only as the writer of the folder."""
-        if not self._lock.held:
-            return
-        written = {(check.model_extra or {}).get("sitting") for check in self.checks}
-        for opened in journals.find(self.folder)[0]:
-            if opened.journal.header.sitting in written:
-                opened.journal.remove()
 
     def _clock_problem(self) -> list[RecordProblem]:
         """A clock that stands before the last record was surely set back; said, because every date rests on it."""
@@ -302,8 +250,6 @@ class Sitting:
             return []
         what = f"a day in it, {max(days)}, lies after today, {self.today}."
         return [RecordProblem("the record", what, "Check the clock of this computer.")]
-
-    # ------------------------------------------------------------------ the conversation
 
     def _conversation(self, flow_id: str, answers: tuple[Answer, ...]) -> Conversation:
         from selfcheck.interview.context import Context
@@ -319,70 +265,62 @@ class Sitting:
             rule_sets=rules(self.place),
             units=self.household.units,
         )
-        return Conversation(script(self.place, flow_id), context, answers, keep=self._keep, now=self._now)
+        return Conversation(
+            script(self.place, flow_id), context, answers, self._keeper.keep, self._time, ask_back=self.ask_back
+        )
 
-    def _keep(self, answer: Answer) -> None:
-        if self._lock.held and self._journal is not None:
-            self._journal.keep(answer)
+    def ask_back(self, text: str) -> Reply | None:
+        """The guide's answer to a question about the job; None when it is not in the guide."""
+        if self._guide is None:
+            from selfcheck.loading.guide import guide
 
-    def _now(self) -> str:
+            self._guide = guide(self.place)
+        return self._guide.answer(text)
+
+    def _time(self) -> str:
         return self._clock().isoformat(timespec="seconds").replace("+00:00", "Z")
 
-    # ------------------------------------------------------------------ finished files
-
-    def _finish_household(self, draft: dict[str, Any], records: tuple[str, ...]) -> bool:
+    def _finish_household(self, draft: dict[str, Any]) -> bool:
         """Write the facts about the house where they changed, and in a new folder where there are none yet."""
         household, left_out = make_household(draft, self._began_with, self.household, self.today)
-        self._name_left_out("household.json", left_out)
-        missing = bool(records) and not (self.folder / folders.HOUSEHOLD).exists()
-        if household == self.household and not missing:
+        self._name_left_out(folders.HOUSEHOLD, left_out)
+        if household == self.household and (self.folder / folders.HOUSEHOLD).exists():
             return True
         self.household = household
         if not self._household_read:
-            self._unsaved.append("household.json is damaged, so it was left as it is: the new facts are not in it.")
+            self._keeper.cannot("household.json is damaged and was left as it is: the new facts are not in it.")
             return False
-        return self._saved(lambda: write_household(self.folder, household, self.today))
+        return self._keeper.save(lambda: write_household(self.folder, household, self.today))
 
     def _finish_pump_out(self, draft: dict[str, Any]) -> bool:
         pump_out, left_out = make_pump_out({"tank": self.household.tank().id, **draft})
-        self._name_left_out("pump_outs", left_out)
+        self._name_left_out(folders.PUMP_OUTS, left_out)
         if pump_out is None or pump_out in self.pump_outs:
             return True
         self.pump_outs = tuple(sorted((*self.pump_outs, pump_out), key=lambda one: one.on))
-        return self._saved(lambda: write_pump_out(self.folder, pump_out))
+        return self._keeper.save(lambda: write_pump_out(self.folder, pump_out))
 
-    def _finish_check(self, draft: dict[str, Any], conversation: Conversation, journal: journals.Journal) -> bool:
-        about = journal.header.about
+    def _finish_check(self, draft: dict[str, Any], conversation: Conversation) -> bool:
+        assert self._keeper.journal is not None
+        header = self._keeper.journal.header
         check, left_out = make_check(
             {"tank": self.household.tank().id, **draft},
             conversation.answers,
-            _day(about.get("day")) or self.today,
+            _day(header.about.get("day")) or self.today,
             self._clock(),
-            journal.header.sitting,
-            about.get("replaces"),
+            header.sitting,
+            header.about.get("replaces"),
         )
-        self._name_left_out("checks", left_out)
+        self._name_left_out(folders.CHECKS, left_out)
         written: list[Check] = []
-        saved = self._saved(lambda: written.append(write_check(self.folder, check)))
+        saved = self._keeper.save(lambda: written.append(write_check(self.folder, check)))
         self.checks = (*self.checks, written[0] if written else check)
         return saved
-
-    def _saved(self, write: Callable[[], object]) -> bool:
-        if self.read_only:
-            return False
-        try:
-            write()
-        except FolderProblem as problem:
-            self._unsaved.append(f"{problem.what} Your answers are kept. {problem.mend}")
-            return False
-        return True
 
     def _name_left_out(self, name: str, paths: list[str]) -> None:
         if paths:
             listed = ", ".join(dict.fromkeys(paths))
-            self._unsaved.append(
-                f"{name} cannot hold what was said about: {listed}. The words are kept with the check."
-            )
+            self._keeper.cannot(f"{name} cannot hold what was said about: {listed}. The words are kept with the check.")
 
 
 def _day(text: Any) -> date | None:
@@ -390,3 +328,12 @@ def _day(text: Any) -> date | None:
         return date.fromisoformat(text)
     except (TypeError, ValueError):
         return None
+
+
+def _now() -> datetime:
+    return datetime.now(UTC)
+
+
+def _clock_of(day: date) -> Clock:
+    """The time of now, on a given day."""
+    return lambda: datetime.combine(day, _now().time(), UTC)

@@ -1,0 +1,49 @@
+"""A record → a judgement, and the words it is told in."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date
+from typing import TYPE_CHECKING
+
+from selfcheck.domain.check import Check, PumpOut
+from selfcheck.domain.household import Household
+from selfcheck.errors import UsageProblem
+
+if TYPE_CHECKING:
+    from selfcheck.domain.verdict import Judgement
+    from selfcheck.loading.place import Place
+    from selfcheck.report.finding_text import VerdictWords
+
+
+def judged(
+    place: Place,
+    household: Household,
+    checks: Sequence[Check],
+    pump_outs: Sequence[PumpOut],
+    today: date,
+    rules: str | None = None,
+) -> Judgement:
+    """The record judged as of `today`, by the set of limits `rules` or else the household's own.
+
+    Raises UsageProblem for a set of limits that is not there.
+    """
+    from selfcheck.domain.judging import Case, judge
+    from selfcheck.loading.content import rules as all_rules
+    from selfcheck.loading.content import signs
+
+    rule_sets = all_rules(place)
+    if rules is not None and rules not in rule_sets:
+        known = ", ".join(rule_sets)
+        raise UsageProblem(f'There is no set of limits "{rules}".', f"Name one of these: {known}.")
+    return judge(Case(household, checks, pump_outs, rule_sets, signs(place), today, rules))
+
+
+def verdict_words(place: Place) -> VerdictWords:
+    """The words that a judgement is told in."""
+    from selfcheck.loading.content import sources
+    from selfcheck.loading.conversations import texts
+    from selfcheck.report.finding_text import VerdictWords
+
+    tables = {name: texts(place, name) for name in ("findings", "signs", "verdicts")}
+    return VerdictWords(**tables, sources=sources(place))
