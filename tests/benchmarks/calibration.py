@@ -2,9 +2,9 @@
 
     python -m tests.benchmarks.calibration [households]
 
-Each household draws its rates from what the forecast takes as known beforehand (`rate_factor` makes all rates higher than
-that), lives for some years, and is read once a year with errors of the size that the layers carry. The truth is worked out
-here in closed form for a box, apart from the program's own tables and grid.
+Each household draws its rates from what the forecast takes as known beforehand (`rate_factor` makes all rates higher
+than that), lives for some years, and is read once a year with errors of the size that the layers carry. The truth is
+worked out here in closed form for a box, apart from the program's own tables and grid.
 """
 
 from __future__ import annotations
@@ -24,7 +24,8 @@ from selfcheck.domain.shapes import vessel
 PUMPED = date(2020, 5, 20)
 INCH = 0.0254
 LIMITS = (Limit("sludge_to_outlet", inches=12), Limit("scum_to_outlet", inches=6), Limit("solids_by_depth", share=0.25))
-#: standard errors of a cloth reading and of a scum stick, a quarter inch for the mark and half an inch for each other cause
+#: standard errors of a cloth reading and of a scum stick, a quarter inch for the mark and half an inch for each other
+#: cause
 SLUDGE_ERROR = math.hypot(0.25, 0.5, 0.5) * INCH
 SCUM_ERROR = 0.5 * INCH
 OUTLET_ERROR = 0.5 * INCH
@@ -122,7 +123,9 @@ def main() -> None:
     for factor in (1.0, 1.8):
         for readings in (0, 1, 2, 3, 5):
             share = coverage(households, readings, seed=1000 + readings, rate_factor=factor)
-            print(f"rates x {factor}: {readings} readings, {households} households: {100 * share:.1f} % held", flush=True)
+            print(
+                f"rates x {factor}: {readings} readings, {households} households: {100 * share:.1f} % held", flush=True
+            )
 
 
 if __name__ == "__main__":
