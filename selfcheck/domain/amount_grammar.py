@@ -56,7 +56,27 @@ class Line:
     broken: bool = False
 
 
-_FOLLOWS_A_PLACE = frozenset("the a an my our this that there it his her their which total all each both".split())
+_FOLLOWS_A_PLACE = frozenset(
+    [
+        "the",
+        "a",
+        "an",
+        "my",
+        "our",
+        "this",
+        "that",
+        "there",
+        "it",
+        "his",
+        "her",
+        "their",
+        "which",
+        "total",
+        "all",
+        "each",
+        "both",
+    ]
+)
 _SIGNS = frozenset("-/,.;:()?!'\"=~≈±+&#%$°<>") | {"+/-", "+-"}
 
 
@@ -81,7 +101,13 @@ def read_line(text: str, dimension: Dimension) -> Line:
             words.append(token.text)
             at += 1
             continue
-        if token.kind == "number" and token.glued and words and words[-1] not in _SIGNS and not _ends_in_unit(words[-1]):
+        if (
+            token.kind == "number"
+            and token.glued
+            and words
+            and words[-1] not in _SIGNS
+            and not _ends_in_unit(words[-1])
+        ):
             broken = True  # letters run into the digits, as in `x8` or `h2s`
         if token.glued and words and words[-1] == "-" and not (len(words) > 1 and parts[at - 1].glued):
             words[-1] = "-" if len(words) > 1 and words[-2] == "#" else "minus"
@@ -177,7 +203,9 @@ def _amount_at(line: list[Token], at: int, dimension: Dimension) -> tuple[Amount
     doubtful = False
     if number is not None and number[0].comma and unit[0].system == "us" and value.denominator not in (2, 4, 8):
         doubtful = True  # `6,8 in` may be two readings
-    amount = Amount(value * size, value * size, unit[0], unit[0], other * size if other is not None else None, loose, doubtful)
+    amount = Amount(
+        value * size, value * size, unit[0], unit[0], other * size if other is not None else None, loose, doubtful
+    )
     return _with_smaller_parts(line, end, amount, dimension)
 
 
@@ -229,8 +257,12 @@ def _with_smaller_parts(line: list[Token], at: int, amount: Amount, dimension: D
         return amount, at
     if whole is FOOT and 0 < value < 12 and value.denominator in (1, 2, 4, 8, 16):
         if 0 < value < 1:
-            return replace(amount, low=amount.low + value * INCH.size, high=amount.high + value * INCH.size, doubtful=True), end
-        return replace(amount, low=amount.low + value * INCH.size, high=amount.high + value * INCH.size, finest=INCH), end
+            return replace(
+                amount, low=amount.low + value * INCH.size, high=amount.high + value * INCH.size, doubtful=True
+            ), end
+        return replace(
+            amount, low=amount.low + value * INCH.size, high=amount.high + value * INCH.size, finest=INCH
+        ), end
     if whole is METRE and value.denominator == 1 and 10 <= value < 100:
         more = value * CENTIMETRE.size
         return replace(amount, low=amount.low + more, high=amount.high + more, finest=CENTIMETRE), end
@@ -241,14 +273,21 @@ def _of_a_unit(line: list[Token], at: int, dimension: Dimension) -> bool:
     """Whether `of an inch` follows."""
     if _text(line, at) not in ("of", "de"):
         return False
-    return unit_at(line, at + 2 if _text(line, at + 1) in ARTICLES or _text(line, at + 1) == "one" else at + 1, dimension) is not None
+    return (
+        unit_at(line, at + 2 if _text(line, at + 1) in ARTICLES or _text(line, at + 1) == "one" else at + 1, dimension)
+        is not None
+    )
 
 
 _RANGE = re.compile(
-    r"(?:(?:some ?where )?(?:between|btwn|betwen|from|entre|de|desde|del) )?# (-|to|or|thru|through|till|until|a|o|hasta|and|y|&) #"
+    r"(?:(?:some ?where )?(?:between|btwn|betwen|from|entre|de|desde|del) )?# (-|to|or|thru|through|"
+    r"till|until|a|o|hasta|and|y|&) #"
 )
 _BETWEEN = re.compile(r"(?:between|btwn|betwen|entre) # (?:and|y|&|-|to|or) #")
-_PLUS_MINUS = re.compile(r"# [(,]? ?(?:±|\+/-|\+-|\+ / -|plus or minus|plus/minus|plus minus|give or take|mas o menos) # ?\)?")
+_PLUS_MINUS = re.compile(
+    r"# [(,]? ?(?:±|\+/-|\+-|\+ / -|plus or minus|plus/minus|plus minus|give or take|mas o menos) # "
+    r"?\)?"
+)
 
 
 def link(line: Line) -> Line:
@@ -288,7 +327,9 @@ def _alike(first: Amount, second: Amount) -> tuple[Amount, Amount] | None:
         finest = first.finest or first.unit
         if finest is not first.unit:
             return None
-        second = replace(second, low=second.low * finest.size, high=second.high * finest.size, unit=first.unit, finest=finest)
+        second = replace(
+            second, low=second.low * finest.size, high=second.high * finest.size, unit=first.unit, finest=finest
+        )
     if first.unit and second.unit and first.unit.dimension != second.unit.dimension:
         return None
     return first, second
@@ -312,10 +353,20 @@ def _range(first: Amount, second: Amount, words: str) -> Amount | None:
     low, high = sorted((pair[0].low, pair[1].low))
     if pair[0].low > pair[1].low and ("-" in words or " a " in words):
         return None
-    if low == 0 == high or (" or " in words and low > 0 and high > 2 * low and pair[0].unit is not None and high - low > Fraction("0.08")):
+    if low == 0 == high or (
+        " or " in words and low > 0 and high > 2 * low and pair[0].unit is not None and high - low > Fraction("0.08")
+    ):
         return None
     finest = pair[1].finest or pair[0].finest
-    return Amount(low, high, pair[0].unit or pair[1].unit, finest, None, first.loose or second.loose, first.doubtful or second.doubtful)
+    return Amount(
+        low,
+        high,
+        pair[0].unit or pair[1].unit,
+        finest,
+        None,
+        first.loose or second.loose,
+        first.doubtful or second.doubtful,
+    )
 
 
 def _same_twice(line: Line) -> Line:

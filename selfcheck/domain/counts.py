@@ -33,14 +33,23 @@ class NumberReading:
     said: str = ""
 
 
-_PEOPLE = r"(?:people|persons?|adults?|grown ?ups?|kids?|child(?:ren)?|children|teens?|teenagers?|bab(?:y|ies)|toddlers?|infants?|residents?|occupants?|boys?|girls?|sons?|daughters?|parents?|grandparents?|grandkids?|roommates?|tenants?|guests?|lodgers?|personas?|ninos?|adultos?|hijos?|of us|old folks)"
+_PEOPLE = (
+    r"(?:people|persons?|adults?|grown ?ups?|kids?|child(?:ren)?|children|teens?|teenagers?|bab(?:y|"
+    r"ies)|toddlers?|infants?|residents?|occupants?|boys?|girls?|sons?|daughters?|parents?|"
+    r"grandparents?|grandkids?|roommates?|tenants?|guests?|lodgers?|personas?|ninos?|adultos?|hijos?|"
+    r"of us|old folks)"
+)
 _ALONE = re.compile(
-    r"(?:it'?s |its )?(?:just|only|solo|myself|me)(?: for)?(?: me| myself| yo| the one of us)?(?: (?:here|now|alone|living here|at home|and my (?:dog|dogs|cat|cats|pets?)|in the house))*|"
+    r"(?:it'?s |its )?(?:just|only|solo|myself|me)(?: for)?(?: me| myself| yo| the one of us)?(?: "
+    r"(?:here|now|alone|living here|at home|and my (?:dog|dogs|cat|cats|pets?)|in the house))*|"
     r"i live (?:alone|by myself|on my own)|(?:solo )?yo|vivo sol[oa]|by myself|on my own"
 )
 _TWO = re.compile(
-    r"(?:(?:it'?s |its )?(?:just |only )?)?(?:(?:me|myself|i) (?:and|&|n|plus) (?:my |the )?(?:wife|husband|partner|spouse|girlfriend|boyfriend|son|daughter|mom|mum|dad|mother|father|sister|brother|roommate|hubby|him|her)|"
-    r"(?:my )?(?:wife|husband|partner|spouse) (?:and|&|n) (?:me|i|myself)|the two of us|(?:a|one) couple|both of us|us two|we two)(?: (?:here|now|living here|at home|in the house))*"
+    r"(?:(?:it'?s |its )?(?:just |only )?)?(?:(?:me|myself|i) (?:and|&|n|plus) (?:my |the )?(?:wife|"
+    r"husband|partner|spouse|girlfriend|boyfriend|son|daughter|mom|mum|dad|mother|father|sister|"
+    r"brother|roommate|hubby|him|her)|"
+    r"(?:my )?(?:wife|husband|partner|spouse) (?:and|&|n) (?:me|i|myself)|the two of us|(?:a|one) "
+    r"couple|both of us|us two|we two)(?: (?:here|now|living here|at home|in the house))*"
 )
 _MINUS = re.compile(r"\b(?:minus|negative|not|n't|isn't|aren't|used to|will be|going to be|soon|last year|ago)\b")
 _NOISE = re.compile(r"# ?(?:dogs?|cats?|pets?|horses?|chickens?|cows?|cars?|fish|bathrooms?|baths?)\b")
@@ -123,7 +132,9 @@ def read_number(text: str) -> NumberReading:
     amount = line.amounts[0]
     if len(line.amounts) > 1 or (amount.other is not None and "." in text):
         return NumberReading("ask", said=said)
-    rough = re.search(r"\b(?:about|around|roughly|approx|maybe|or so|ish)\b|~", line.skeleton) is not None or amount.loose
+    rough = (
+        re.search(r"\b(?:about|around|roughly|approx|maybe|or so|ish)\b|~", line.skeleton) is not None or amount.loose
+    )
     error = max(float(amount.high - amount.low) / 2, 0.1 * float(amount.middle) if rough else 0.0)
     return NumberReading("value", float(amount.middle), error, said)
 
@@ -135,7 +146,9 @@ _YES = frozenset(
     claro que si|si claro|hecho|listo|por supuesto|correcto|i think so|i believe so|there is|there are|there was|it was|he is|she is|yes there is|yes there are|yes we are|yes we did|yes it was|yes he is|
     yes she is|yes i am|yes i do|yes done|yes did it|yep done|yep did it|yes yes|yes absolutely|yes definitely|yes of course|looks right|sounds right|that is correct|good|i can|we can|yes i can|i will|yes i will|yes that's right|yes thats right|ready|i'm ready|im ready""".replace(
         "\n", ""
-    ).replace("    ", "").split("|")
+    )
+    .replace("    ", "")
+    .split("|")
 )
 _NO = frozenset(
     """no|n|nope|nah|naw|noo|nop|not yet|no not yet|not really|no not really|not at all|no not at all|never|negative|no way|i did not|i didn't|i didnt|didn't|didnt|did not|haven't|havent|i haven't|i havent|
@@ -144,7 +157,9 @@ _NO = frozenset(
     no it isn't|no it isnt|no it is not|no it's not|no its not|no it doesn't|no it doesnt|no it wasn't|no there isn't|no there isnt|no there is not|there isn't|there isnt|there is not|there are not|there aren't|no i don't|no i dont|no we didn't|no we haven't|no they aren't|no they are not|
     no i am not|no i'm not|no im not|i don't think so|i dont think so|no i don't think so|todavia no|aun no|no todavia|para nada|claro que no|no no|no thanks|no thank you|can't|cannot|i can't|i cant|i can not|no i can't|no i cant|not now|not ready|i'm not ready|nobody|no one|none|won't|i won't|i wont""".replace(
         "\n", ""
-    ).replace("    ", "").split("|")
+    )
+    .replace("    ", "")
+    .split("|")
 )
 _TAIL = re.compile(r" (?:thanks|thank you|sir|ma'am|now|already|just now|tbh|for sure|i think|gracias|please)$")
 

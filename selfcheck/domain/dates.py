@@ -44,9 +44,19 @@ _MONTHS = {
     for name in names.split()
 }  # fmt: skip
 _MONTH = "(?:" + "|".join(sorted(_MONTHS, key=len, reverse=True)) + r")\b\.?"
-_SEASONS = {"spring": 3, "primavera": 3, "summer": 6, "verano": 6, "fall": 9, "autumn": 9, "otono": 9, "winter": 12, "invierno": 12}
+_SEASONS = {
+    "spring": 3,
+    "primavera": 3,
+    "summer": 6,
+    "verano": 6,
+    "fall": 9,
+    "autumn": 9,
+    "otono": 9,
+    "winter": 12,
+    "invierno": 12,
+}
 _SEASON = "(?:" + "|".join(_SEASONS) + ")"
-_WEEKDAYS = "monday tuesday wednesday thursday friday saturday sunday".split()
+_WEEKDAYS = ["monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"]
 _YEAR = r"(?:(?:19|20)\d\d)"
 _UNIT_DAYS = {"day": 1.0, "week": 7.0, "month": 365.25 / 12, "year": 365.25}
 _UNIT = {
@@ -54,9 +64,15 @@ _UNIT = {
     "month": "month", "months": "month", "mo": "month", "mos": "month", "mes": "month", "meses": "month",
     "year": "year", "years": "year", "yr": "year", "yrs": "year", "yeas": "year", "yaers": "year", "ano": "year", "anos": "year",
 }  # fmt: skip
-_AGO = re.compile(r"\b(?:ago|back|before now|earlier|prior|since|hace|it's been|its been|been)\b|^[~#]|^(?:about|around|roughly|maybe|over|more than|almost|nearly|at least|a good|like) #")
+_AGO = re.compile(
+    r"\b(?:ago|back|before now|earlier|prior|since|hace|it's been|its been|been)\b|^[~#]|^(?:about|"
+    r"around|roughly|maybe|over|more than|almost|nearly|at least|a good|like) #"
+)
 _AHEAD = re.compile(r"\b(?:in (?:about )?# \w+|from now|hence|every|each|per|old|lasts?|until|within|dentro de)\b")
-_ROUGH = re.compile(r"\b(?:about|around|arround|round|roughly|approx|approximately|circa|ca|maybe|probably|perhaps|guess|think|or so|ish|sometime|unos|como|near|close to|believe)\b|~|\bc\. ?(?=\d)|\d ?-?ish\b")
+_ROUGH = re.compile(
+    r"\b(?:about|around|arround|round|roughly|approx|approximately|circa|ca|maybe|probably|perhaps|"
+    r"guess|think|or so|ish|sometime|unos|como|near|close to|believe)\b|~|\bc\. ?(?=\d)|\d ?-?ish\b"
+)
 _MORE = re.compile(r"\b(?:over|more than|at least|longer than|mas de|well over|beyond)\b|#\+|# ?(?:plus|or more)")
 _LESS = re.compile(r"\b(?:under|less than|within|not even|menos de)\b")
 _DENIED = re.compile(r"\b(?:not|wasn't|wasnt|isn't|isnt|didn't|didnt|before|after|since|until|every|by|except)\b")
@@ -74,12 +90,21 @@ def read_date(text: str, today: date) -> DateReading:
         return DateReading("unclear", said=said)
     bare = " ".join(re.sub(r"[!?;:\"()]", " ", line).split()).strip(" .,")
     if re.fullmatch(
-        r"(?:(?:i|we|it|it's|its|has|have|was|he|they|as far as i know|to my knowledge) )*(?:never|nunca|has never been|never been|never has|never have|hasn't(?: ever)? been|not once|not yet|no never|still waiting)"
-        r"(?: (?:been |was |were |got |had it )?(?:pumped|done|emptied|cleaned|checked|opened|looked|measured|ever|at all|before|it|out|that i know(?: of)?|afaik|as far as i know))*",
+        (
+            r"(?:(?:i|we|it|it's|its|has|have|was|he|they|as far as i know|to my knowledge) )*(?:never|nunca|"
+            r"has never been|never been|never has|never have|hasn't(?: ever)? been|not once|not yet|no never|"
+            r"still waiting)"
+            r"(?: (?:been |was |were |got |had it )?(?:pumped|done|emptied|cleaned|checked|opened|looked|"
+            r"measured|ever|at all|before|it|out|that i know(?: of)?|afaik|as far as i know))*"
+        ),
         bare.replace(",", ""),
     ):
         return DateReading("none", said=said, never=True)
-    if not bare or says_unknown(bare.replace("-", " ")) or re.fullmatch(r"(?:no one|nobody) (?:knows|remembers)|before (?:my|our) time|ages ago|long ago", bare):
+    if (
+        not bare
+        or says_unknown(bare.replace("-", " "))
+        or re.fullmatch(r"(?:no one|nobody) (?:knows|remembers)|before (?:my|our) time|ages ago|long ago", bare)
+    ):
         return DateReading("none", said=said)
     spans = _spans(bare, today)
     if spans is None:
@@ -140,7 +165,10 @@ def _rest_is_talk(rest: str) -> bool:
 def _numeric(line: str, _today: date) -> list[Span] | None:
     """Dates in digits: `2019-05-04`, `5/4/2024`, `5/2024`, `20240504`."""
     found: list[list[Span]] = []
-    pattern = r"(?<![\d/.-])(?:(\d{4})[-/.](\d{1,2})(?:[-/.](\d{1,2}))?|(\d{1,2}) ?[-/.] ?(\d{1,2}) ?[-/.] ?(\d{4}|\d\d)|(\d{1,2})[-/.](\d{4})|((?:19|20)\d{6}))(?![\d/-])"
+    pattern = (
+        r"(?<![\d/.-])(?:(\d{4})[-/.](\d{1,2})(?:[-/.](\d{1,2}))?|(\d{1,2}) ?[-/.] ?(\d{1,2}) ?[-/.] "
+        r"?(\d{4}|\d\d)|(\d{1,2})[-/.](\d{4})|((?:19|20)\d{6}))(?![\d/-])"
+    )
     rest = re.sub(pattern, " ", line)
     for match in re.finditer(pattern, line):
         y, m, d, a, b, year, month, only_year, packed = match.groups()
@@ -174,11 +202,17 @@ def _back(today: date, count: float, unit: str) -> date:
 
 def _relative_word(line: str, today: date) -> list[Span] | None:
     """Days and stretches named from today: `yesterday`, `last week`, `this year`, `last Friday`."""
-    talk = r"(?:(?:it was|was|they came|just|earlier|early|late|only|done|pumped|emptied|checked|right|sometime|i did it|we did it|in|on|about|around|i think|,) )*"
+    talk = (
+        r"(?:(?:it was|was|they came|just|earlier|early|late|only|done|pumped|emptied|checked|right|"
+        r"sometime|i did it|we did it|in|on|about|around|i think|,) )*"
+    )
     tail = r"(?: (?:morning|afternoon|evening|night|actually|i think|or so|sometime))*"
     match = re.fullmatch(
-        rf"{talk}(today|now|just now|right now|this morning|this afternoon|this evening|tonight|hoy|ahora|yesterday|yesterdays?|last night|ayer|(?:the )?day before yesterday|anteayer|tomorrow|manana|"
-        rf"(?:last|this|next|past|previous|the past|the last|the other|el ultimo|este|esta) (?:day|week|month|year|weekend|decade|{'|'.join(_WEEKDAYS)})|(?:el )?(?:ano|mes) pasado|(?:la )?semana pasada|este ano|este mes|"
+        rf"{talk}(today|now|just now|right now|this morning|this afternoon|this evening|tonight|hoy|ahora|"
+        rf"yesterday|yesterdays?|last night|ayer|(?:the )?day before yesterday|anteayer|tomorrow|manana|"
+        rf"(?:last|this|next|past|previous|the past|the last|the other|el ultimo|este|esta) (?:day|week|"
+        rf"month|year|weekend|decade|{'|'.join(_WEEKDAYS)})|(?:el )?(?:ano|mes) pasado|(?:la )?semana "
+        rf"pasada|este ano|este mes|"
         rf"{'|'.join(_WEEKDAYS)}){tail}",
         line,
     )
@@ -186,7 +220,9 @@ def _relative_word(line: str, today: date) -> list[Span] | None:
         return None
     said = match.group(1)
     one = timedelta(days=1)
-    if said in ("today", "now", "just now", "right now", "tonight", "hoy", "ahora") or said.startswith("this ") and said.split()[1] in ("morning", "afternoon", "evening"):
+    if said in ("today", "now", "just now", "right now", "tonight", "hoy", "ahora") or (
+        said.startswith("this ") and said.split()[1] in ("morning", "afternoon", "evening")
+    ):
         return [(today, today)]
     if said in ("yesterday", "yesterdays", "last night", "ayer"):
         return [(today - one, today - one)]
@@ -226,10 +262,16 @@ def _named(line: str, today: date) -> list[Span] | None:
     """Dates with a year or the name of a month, a season or a decade."""
     line = re.sub(r"(?<!\w)'(\d\d)(?!\d|s)", lambda two: str(_full_year(two.group(1), today)), line)
     line = re.sub(r"(\d)(?:st|nd|rd|th)\b", r"\1", line)
-    line = re.sub(rf"\b({_MONTH}) (?:of |de |del )?(\d\d)$", lambda two: two.group() if int(two.group(2)) <= 31 else f"{two.group(1)} {_full_year(two.group(2), today)}", line)
+    line = re.sub(
+        rf"\b({_MONTH}) (?:of |de |del )?(\d\d)$",
+        lambda two: two.group() if int(two.group(2)) <= 31 else f"{two.group(1)} {_full_year(two.group(2), today)}",
+        line,
+    )
     pieces: list[Span] = []
     rest = line
-    decade = re.search(r"\b(early |mid |mid-|late |the )*(?:(19|20)?(\d)0'?s|(nineties|eighties|seventies|sixties))\b", rest)
+    decade = re.search(
+        r"\b(early |mid |mid-|late |the )*(?:(19|20)?(\d)0'?s|(nineties|eighties|seventies|sixties))\b", rest
+    )
     if decade:
         start = {"nineties": 1990, "eighties": 1980, "seventies": 1970, "sixties": 1960}.get(decade.group(4) or "", 0)
         if not start:
@@ -244,8 +286,20 @@ def _named(line: str, today: date) -> list[Span] | None:
     forms = (
         (rf"\b({_MONTH}) (?:the )?(\d{{1,2}})(?:,? ?(?:of |in )?({_YEAR}))?(?!\d)", "mdy"),
         (rf"\b(?:the )?(\d{{1,2}}) (?:of |de )?({_MONTH})(?:,? ?(?:of |de |del |in )?({_YEAR}))?(?!\d)", "dmy"),
-        (rf"\b(?:(last|this|next|past|in|the|early|mid|late|end of|beginning of|start of|back in) )*({_MONTH}),? ?(?:of |de |del |in )?({_YEAR})?(?!\d)", "my"),
-        (rf"\b(?:(last|this|next|past|in|the|early|mid|late|back in) )*({_SEASON})(?:,? ?(?:of |de |del |in )?({_YEAR}))?", "sy"),
+        (
+            (
+                rf"\b(?:(last|this|next|past|in|the|early|mid|late|end of|beginning of|start of|back in) "
+                rf")*({_MONTH}),? ?(?:of |de |del |in )?({_YEAR})?(?!\d)"
+            ),
+            "my",
+        ),
+        (
+            (
+                rf"\b(?:(last|this|next|past|in|the|early|mid|late|back in) )*({_SEASON})(?:,? ?(?:of |de |del |in "
+                rf")?({_YEAR}))?"
+            ),
+            "sy",
+        ),
         (rf"\b(?:(early|mid|mid-|middle of|late|end of|beginning of|start of)[ -]?(?:in )?)?({_YEAR})\b(?!s)", "y"),
     )
     for pattern, form in forms:
@@ -255,7 +309,9 @@ def _named(line: str, today: date) -> list[Span] | None:
                 return []
             pieces.append(span)
         rest = re.sub(pattern, " ~~ ", rest)
-    holiday = re.search(r"\b(?:christmas|xmas|thanksgiving|new year'?s?|easter|labor day|memorial day|halloween)\b", rest)
+    holiday = re.search(
+        r"\b(?:christmas|xmas|thanksgiving|new year'?s?|easter|labor day|memorial day|halloween)\b", rest
+    )
     if not pieces and holiday:
         month = {"c": 12, "x": 12, "t": 11, "n": 1, "e": 4, "l": 9, "m": 5, "h": 10}[holiday.group()[0]]
         year = today.year if month < today.month else today.year - 1
@@ -265,7 +321,9 @@ def _named(line: str, today: date) -> list[Span] | None:
         return None
     words = rest.replace("~~", " ")
     if len(pieces) > 1:
-        join = re.search(r"~~ (?:-|to|or|and|through|y|o|a|hasta) ~~", " ".join(rest.split())) or re.search(r"\d{4} ?(?:-|to|or|and) ?\d{4}", line)
+        join = re.search(r"~~ (?:-|to|or|and|through|y|o|a|hasta) ~~", " ".join(rest.split())) or re.search(
+            r"\d{4} ?(?:-|to|or|and) ?\d{4}", line
+        )
         if join and not re.search(r"\d", words) and not re.search(r"\b(?:not|every)\b", words):
             return [(min(first for first, _ in pieces), max(last for _, last in pieces))]
         return list(dict.fromkeys(pieces)) if not re.search(r"\d", words) else []

@@ -13,16 +13,61 @@ from typing import Literal
 
 LONGEST = 80
 
-_ONES = (
-    "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen "
-    "seventeen eighteen nineteen"
-).split()
-_TENS = "twenty thirty forty fifty sixty seventy eighty ninety".split()
-_SPANISH = (
-    "cero uno dos tres cuatro cinco seis siete ocho nueve diez _ doce trece catorce quince dieciseis diecisiete "
-    "dieciocho diecinueve veinte veintiuno veintidos veintitres veinticuatro veinticinco veintiseis veintisiete "
-    "veintiocho veintinueve"
-).split()
+_ONES = [
+    "zero",
+    "one",
+    "two",
+    "three",
+    "four",
+    "five",
+    "six",
+    "seven",
+    "eight",
+    "nine",
+    "ten",
+    "eleven",
+    "twelve",
+    "thirteen",
+    "fourteen",
+    "fifteen",
+    "sixteen",
+    "seventeen",
+    "eighteen",
+    "nineteen",
+]
+_TENS = ["twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety"]
+_SPANISH = [
+    "cero",
+    "uno",
+    "dos",
+    "tres",
+    "cuatro",
+    "cinco",
+    "seis",
+    "siete",
+    "ocho",
+    "nueve",
+    "diez",
+    "_",
+    "doce",
+    "trece",
+    "catorce",
+    "quince",
+    "dieciseis",
+    "diecisiete",
+    "dieciocho",
+    "diecinueve",
+    "veinte",
+    "veintiuno",
+    "veintidos",
+    "veintitres",
+    "veinticuatro",
+    "veinticinco",
+    "veintiseis",
+    "veintisiete",
+    "veintiocho",
+    "veintinueve",
+]
 WHOLE: dict[str, int] = {word: value for value, word in enumerate(_ONES)}
 WHOLE |= {word: value for value, word in enumerate(_SPANISH) if word != "_"}
 WHOLE |= {"ate": 8, "fourty": 40, "ninty": 90, "fiften": 15, "twelv": 12, "eigth": 8, "forteen": 14}
@@ -136,7 +181,13 @@ def part_at(line: list[Token], at: int) -> tuple[Fraction, int] | None:
     """A fraction smaller than one: `3/4`, `half`, `a quarter`, `three eighths`, and where it ends."""
     if at + 2 < len(line) and line[at].kind == "number" and line[at + 1].text == "/" and line[at + 2].kind == "number":
         top, bottom = line[at].text, line[at + 2].text
-        if top.isdigit() and bottom.isdigit() and len(top) <= 2 and len(bottom) <= 2 and 0 < int(top) < int(bottom) <= 64:
+        if (
+            top.isdigit()
+            and bottom.isdigit()
+            and len(top) <= 2
+            and len(bottom) <= 2
+            and 0 < int(top) < int(bottom) <= 64
+        ):
             return Fraction(int(top), int(bottom)), at + 3
         return None
     count = 1
@@ -148,7 +199,7 @@ def part_at(line: list[Token], at: int) -> tuple[Fraction, int] | None:
         shift = 0
     if first in ARTICLES:
         at += 1
-    elif first in WHOLE and WHOLE[first]:
+    elif WHOLE.get(first):
         count, at = WHOLE[first], at + 1
     elif first.isdigit() and len(first) == 1 and first != "0":
         count, at = int(first), at + 1

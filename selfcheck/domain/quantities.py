@@ -74,7 +74,9 @@ class VolumeReading:
     meanings: tuple[tuple[str, float], ...] = ()
 
 
-def read_length(text: str, units: System = "us", least: float | None = None, most: float | None = None) -> LengthReading:
+def read_length(
+    text: str, units: System = "us", least: float | None = None, most: float | None = None
+) -> LengthReading:
     """Read a length as people type it; `units` is the household's system, `least` and `most` (m) the question's range.
 
     Status `value`; `ask` (no unit, two lengths, a length of another time, "over 8 in"); `none` (nothing typed, or not
@@ -106,7 +108,9 @@ def read_length(text: str, units: System = "us", least: float | None = None, mos
     return LengthReading("ask", said=said, meanings=listed, errors_m=tuple(error for _, _, error in meanings[:4]))
 
 
-def read_volume(text: str, units: System = "us", least: float | None = None, most: float | None = None) -> VolumeReading:
+def read_volume(
+    text: str, units: System = "us", least: float | None = None, most: float | None = None
+) -> VolumeReading:
     """Read a volume as people type it: `1000 gal`, `3.8 m3`, `1k gallons`; `least` and `most` in m³.
 
     A bare number is taken when only one of gallons, litres and cubic metres makes a tank that stands at a house (0.8 to 40 m³
@@ -160,13 +164,17 @@ def _lengths(amount: Amount, units: System, least: float | None, most: float | N
             return [amount]
         whole, small = amount, replace(amount, low=amount.other, high=amount.other)
         if amount.unit.system == "us" or amount.unit is MILLIMETRE:
-            return [one for one in (whole, small) if one is whole and one.high <= 12 or one is small and amount.unit is not MILLIMETRE]
+            return [
+                one
+                for one in (whole, small)
+                if (one is whole and one.high <= 12) or (one is small and amount.unit is not MILLIMETRE)
+            ]
         return [small] if amount.unit is METRE else [whole, small]
     if amount.high == 0:
         return [replace(amount, unit=INCH if units == "us" else CENTIMETRE)]
     low = least if least is not None else 0.0
     high = most if most is not None else LONGEST_M
-    guesses = _US_GUESSES if units == "us" else _METRIC_GUESSES
+    guesses: tuple[Unit, ...] = _US_GUESSES if units == "us" else _METRIC_GUESSES
     if least is None and most is None:
         guesses = guesses[:2]
     value = amount.other if amount.other is not None and units == "metric" else None
@@ -180,13 +188,23 @@ def _lengths(amount: Amount, units: System, least: float | None, most: float | N
 def _in_unit(amount: Amount, unit: Unit) -> Amount:
     spread = None if amount.spread is None else amount.spread * unit.size
     return replace(
-        amount, low=amount.low * unit.size, high=amount.high * unit.size, unit=unit, finest=unit, other=None, spread=spread
+        amount,
+        low=amount.low * unit.size,
+        high=amount.high * unit.size,
+        unit=unit,
+        finest=unit,
+        other=None,
+        spread=spread,
     )
 
 
 def _volumes(amount: Amount, units: System, least: float | None, most: float | None) -> Sequence[Amount]:
     if amount.unit is not None:
-        made = [amount] if amount.other is None else [amount, replace(amount, low=amount.other, high=amount.other, other=None)]
+        made = (
+            [amount]
+            if amount.other is None
+            else [amount, replace(amount, low=amount.other, high=amount.other, other=None)]
+        )
         return [one for one in made if one.high >= SMALLEST_M3] or made[:1]
     low = least if least is not None else 0.8
     high = most if most is not None else 40.0

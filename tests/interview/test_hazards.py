@@ -1,0 +1,136 @@
+"""Danger is heard in any wording; denials, the past, questions and everyday lines are not taken for it."""
+
+import time
+import tomllib
+from pathlib import Path
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from selfcheck.interview.hazard_patterns import VERDICTS
+from selfcheck.interview.hazards import asked, find
+
+LINES = tomllib.loads((Path(__file__).parent / "hazard_lines.toml").read_text(encoding="utf-8"))
+TOLD = [(hazard, line) for part in LINES.values() for hazard, lines in part["told"].items() for line in lines]
+HARMLESS = [line for part in LINES.values() for line in part["harmless"]]
+HARMLESS_SHARE = 0.02
+
+
+def test_the_corpus_is_large_enough() -> None:
+    assert len(TOLD) >= 600
+    assert len(HARMLESS) >= 700
+    assert {hazard for hazard, _ in TOLD} == set(VERDICTS)
+
+
+def test_every_told_danger_is_heard() -> None:
+    assert [line for _, line in TOLD if find(line) is None] == []
+
+
+def test_it_is_never_taken_for_something_milder() -> None:
+    milder = []
+    for hazard, line in TOLD:
+        found = find(line)
+        if VERDICTS[hazard] == "danger" and found is not None and found.verdict != "danger":
+            milder.append(line)
+    assert milder == []
+
+
+def test_capitals_and_missing_punctuation_change_nothing() -> None:
+    for _, line in TOLD:
+        assert find(line.upper()) is not None, line
+        assert find(line.rstrip("!?. ")) is not None, line
+
+
+def test_harmless_lines_seldom_fire() -> None:
+    fired = [line for line in HARMLESS if find(line) is not None]
+    assert len(fired) <= HARMLESS_SHARE * len(HARMLESS), fired
+
+
+@pytest.mark.parametrize(
+    ("line", "hazard"),
+    [
+        ("not kidding, he fell in", "fell_in"),
+        ("not kidding he fell in", "fell_in"),
+        ("the dog is fine but my son fell in", "fell_in"),
+        ("no he fell in", "fell_in"),
+        ("no no no he fell in", "fell_in"),
+        ("nobody is here my son fell in", "fell_in"),
+        ("I don't know what to do she passed out", "feeling_ill"),
+        ("I can't believe it the lid cracked", "lid_broken"),
+        ("no smell, but the lid is cracked", "lid_broken"),
+        ("nobody fell in but I feel dizzy", "feeling_ill"),
+    ],
+)
+def test_a_denial_elsewhere_hides_nothing(line: str, hazard: str) -> None:
+    found = find(line)
+    assert found is not None
+    assert found.id == hazard
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "nobody fell in", "no one has fallen in", "he did not fall in", "none of the kids fell in", "we are not dizzy", "the lid isn't cracked",
+        "lid cracked? no", "sewage in the house: none", "any sewage in the house? no", "there is no crack in the lid", "no sewage in the house or yard",
+    ],
+)  # fmt: skip
+def test_a_denial_is_heard(line: str) -> None:
+    assert find(line) is None
+
+
+@pytest.mark.parametrize(
+    ("line", "hazard"),
+    [
+        ("what do I do if someone falls in?", "fell_in"),
+        ("what if my dog falls in", "fell_in"),
+        ("what if the lid breaks", "lid_broken"),
+        ("is it ok to smoke near it", "fire"),
+        ("what happens if sewage backs up", "sewage_in_house"),
+        ("what should I do if I feel dizzy", "feeling_ill"),
+        ("can I go in to get my phone", "going_in"),
+        ("can my kids watch", "child_near"),
+    ],
+)
+def test_a_question_ahead_names_its_danger(line: str, hazard: str) -> None:
+    assert find(line) is None
+    assert asked(line) == hazard
+
+
+def test_everyday_questions_name_none() -> None:
+    for line in ("what does it cost", "tell me a joke", "8 inches", "what is sludge", "who won the game last night"):
+        assert asked(line) is None
+
+
+def test_a_doubtful_telling_is_not_sure() -> None:
+    plain, doubtful = find("the lid is cracked"), find("I think the lid might be cracked")
+    assert plain is not None
+    assert doubtful is not None
+    assert plain.sure
+    assert not doubtful.sure
+
+
+def test_the_worst_of_two_is_given() -> None:
+    found = find("the lid is cracked and my son fell in")
+    assert found is not None
+    assert (found.id, found.verdict) == ("fell_in", "danger")
+
+
+@pytest.mark.parametrize("hostile", ["no " * 4000, "he fell in " * 500, "a" * 5000, "\x00\u202e" * 3000, "(" * 5000, "lid is a an " * 600, "|" * 5000, "' " * 5000])
+def test_hostile_text_is_read_in_bounded_time(hostile: str) -> None:
+    start = time.perf_counter()
+    find(hostile)
+    asked(hostile)
+    assert time.perf_counter() - start < 5  # a catastrophic pattern would take minutes
+
+
+def test_hidden_characters_do_not_hide_a_danger() -> None:
+    assert find("he f\u200bell in") is not None
+    assert find("he \u202efell in") is not None
+
+
+@given(st.text(max_size=120))
+def test_any_text_gets_an_answer(text: str) -> None:
+    found = find(text)
+    assert found is None or VERDICTS[found.id] == found.verdict
+    assert asked(text) in {None, *VERDICTS}
