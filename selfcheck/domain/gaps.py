@@ -65,8 +65,7 @@ def open_answers(
         left_out = not known and name in MAY_BE_LEFT_OUT and not (name == "filter" and filter_fitted)
         if left_out or rank(worst_possible(name, seen, signs, facts)) < rank("call_soon"):
             continue
-        uses = (f"seen.{name}",)
-        findings.append(Finding("not_seen", "cannot_tell", facts={"field": name}, uses=uses, kind="not_seen"))
+        findings.append(Finding("not_seen", "cannot_tell", facts={"field": name}, kind="not_seen"))
     return Gaps(seen, tuple(findings), rests)
 
 
@@ -86,18 +85,20 @@ def _last_known(name: str, check: Check, earlier: Sequence[Check]) -> tuple[str,
 def unread(missing: Sequence[str], limits: Sequence[Limit], forecast: Forecast, today: date) -> list[Finding]:
     """Layers that were not read: what the record says of them, and what that allows.
 
-    Under 10 % the record stands in, but only where it knows when the tank was last empty, and never for the depth of
-    the tank itself; from 50 % on it says "call" by estimate; between them nothing can be told.
+    Under 10 % the record stands in, but only where it knows when the tank was last empty; never for the depth of the
+    tank itself, nor for one layer from readings of the other alone. From 50 % on it says "call" by estimate; between them
+    nothing can be told.
     """
     if not missing:
         return []
     chance = forecast.chance_over(limits, today)
-    what = tuple(f"seen.readings.{name}" for name in missing)
     facts: Facts = {"what": ", ".join(missing), "chance": chance}
-    speaks = "pump_out_date" not in forecast.assumed and "liquid_depth" not in missing
+    read = {"sludge": forecast.sludge_readings, "scum": forecast.scum_readings}
+    own_past = not any(read.values()) or all(read.get(name) for name in missing)
+    speaks = own_past and "pump_out_date" not in forecast.assumed and "liquid_depth" not in missing
     if chance < CLOSE_FROM and speaks:
-        return [Finding("rests_on_record", "carry_on", facts=facts, uses=what, chance_over=chance)]
-    found = [Finding("not_read", "cannot_tell", facts=facts, uses=what, kind="not_seen")]
+        return [Finding("rests_on_record", "carry_on", facts=facts, uses=("record.forecast",), chance_over=chance)]
+    found = [Finding("not_read", "cannot_tell", facts=facts, kind="not_seen")]
     if chance >= OVER_FROM:
         found.append(by_estimate(chance))
     return found

@@ -78,7 +78,7 @@ def _judge_tank(case: Case, tank: Tank, strange: bool) -> Judgement:
             if check.seen.second_compartment is not None:
                 second = weigh(scene, _filled(check.seen.second_compartment, readings))
                 found += [_of_second(one) for one in second.findings]
-        facts = circumstances(tank, body, check, emptied, ahead, deciding(readings), weighed and weighed.layers)
+        facts = circumstances(tank, body, check, emptied, ahead, deciding(readings), weighed.layers if weighed else None)
         gaps = open_answers(check, earlier, case.signs, facts, tank.filter)
         rests = gaps.rests_on_record
         found += gaps.findings

@@ -1,0 +1,170 @@
+"""The verdict in words: everything has words, they are short and plain, and the page says all it must."""
+
+from __future__ import annotations
+
+import re
+from typing import Any
+
+import pytest
+import textstat
+
+from selfcheck.domain.limits import LENGTHS, SHARES
+from selfcheck.errors import ContentProblem
+from selfcheck.report.finding_text import VerdictWords, chance_in_words, text_of
+from selfcheck.report.summary import judgement_json
+from selfcheck.report.wording import VerdictPage, verdict_screen
+from tests.cases import all_signs, judged, verdict_words, written_cases
+
+BANNED = re.compile(r"!|\b(invalid|please|sorry|oops|great|well done|perfect)\b", re.IGNORECASE)
+
+
+def texts() -> list[tuple[str, str]]:
+    """Every sentence in the three files with its place."""
+    words = verdict_words()
+    found: list[tuple[str, str]] = []
+    for name, tables in (("findings", words.findings), ("signs", words.signs), ("verdicts", words.verdicts)):
+        for ident, table in tables.items():
+            for key, value in table.items():
+                lines = value if isinstance(value, list) else [value]
+                found += [(f"{name}.{ident}.{key}", line) for line in lines if line]
+    return found
+
+
+def page_text(page: VerdictPage) -> str:
+    parts: list[str] = []
+    for name in ("headline", "do", "by", "sure", "kind"):
+        parts.append(getattr(page, name))
+    for name in ("seen", "why", "when_next", "would_change", "always"):
+        parts += getattr(page, name)
+    return " ".join(part for part in parts if part)
+
+
+@pytest.mark.parametrize(("place", "text"), texts(), ids=lambda value: str(value)[:40])
+def test_words_are_short_and_plain(place: str, text: str) -> None:
+    assert not BANNED.search(text), place
+    for sentence in re.split(r"(?<=[.:;])\s+", text):
+        assert len(sentence.split()) <= 20, place
+
+
+@pytest.mark.parametrize("case", written_cases(), ids=lambda case: case["id"])
+def test_every_case_has_a_whole_page(case: dict[str, Any]) -> None:
+    found = judged(case)
+    page = verdict_screen(found, verdict_words())
+    assert page.headline
+    assert page.do
+    assert page.sure
+    assert page.when_next
+    assert page.because
+    assert bool(page.kind) == (found.verdict == "cannot_tell")
+    assert bool(page.by) == (found.verdict != "carry_on")
+    assert any("not an inspection" in line for line in page.always)
+    assert any("local code" in line for line in page.always)
+    assert len(page.rule_rows) == len(found.by_rule_set)
+    assert "{" not in page_text(page)
+    assert len(re.split(r"(?<=\.)\s+", page.headline)) <= 2
+
+
+def test_a_page_reads_at_grade_six_or_under() -> None:
+    for ident in ("low", "over", "tee", "backup", "unknown"):
+        seen = {
+            "low": {},
+            "over": {"sludge": [14, 14]},
+            "tee": {"outlet_tee": "missing"},
+            "backup": {"house": ["sewage_backup"]},
+            "unknown": {"level": "unknown"},
+        }[ident]
+        page = verdict_screen(judged(**seen), verdict_words())
+        told = " ".join([page.headline, page.do, *page.seen, *page.why, *page.would_change, *page.always])
+        assert textstat.flesch_kincaid_grade(told) <= 6.0, (ident, textstat.flesch_kincaid_grade(told))
+
+
+def test_every_sign_has_words_with_a_next_step() -> None:
+    words = verdict_words()
+    for sign in all_signs():
+        table = words.signs[sign.id]
+        assert table["seen"]
+        assert table["do"]
+        assert table["means"]
+        assert (len(table["means"]) > 1) == bool(table.get("tell")), sign.id
+        if sign.verdict == "cannot_tell":
+            assert table["short"], sign.id
+        if sign.verdict == "call_now":
+            assert "today" in table["do"], sign.id
+        if sign.verdict in ("call_soon", "call_now"):
+            assert re.search(r"professional|service", table["do"]), sign.id
+    assert set(words.signs) == {sign.id for sign in all_signs()}
+
+
+def test_every_kind_of_limit_has_words() -> None:
+    words = verdict_words()
+    for kind in (*LENGTHS, *SHARES, "sludge_to_outlet_by_table", "years"):
+        assert {"{now}", "{limit}", "{rule}"} <= set(re.findall(r"\{\w+\}", words.findings[kind]["text"]))
+
+
+def test_nobody_is_told_to_open_or_enter_a_tank() -> None:
+    for place, text in texts():
+        assert not re.search(
+            r"\b(climb|enter|lean over|reach in|lift the lid|take the lid off|open the (tank|lid))\b", text
+        ), place
+
+
+def test_figures_are_in_the_households_units() -> None:
+    words = verdict_words()
+    us = verdict_screen(judged(sludge=[14, 14]), words, "us")
+    metric = verdict_screen(judged(sludge=[14, 14]), words, "metric")
+    assert "14 ± 1 in" in " ".join(us.seen) or "14 ± 0.5 in" in " ".join(us.seen)
+    assert re.search(r"35\.5 ± [0-9.]+ cm", " ".join(metric.seen))
+    assert "May 18, 2026" in us.seen[0]
+    assert "18 May 2026" in metric.seen[0]
+
+
+def test_two_faults_are_both_told() -> None:
+    page = verdict_screen(judged(sludge=[14, 14], outlet_tee="missing"), verdict_words())
+    assert "pump the tank out" in page.do
+    assert "put in a new one" in page.do
+
+
+def test_missing_words_are_named() -> None:
+    words = verdict_words()
+    fewer = VerdictWords(words.findings, {}, words.verdicts, words.sources)
+    found = judged(lid="cracked")
+    with pytest.raises(ContentProblem, match="lid_cracked"):
+        text_of(found.findings[0], fewer, "us", {})
+
+
+@pytest.mark.parametrize(
+    ("chance", "said"), [(0.0, "under 1 %"), (0.004, "under 1 %"), (0.1, "10 %"), (0.999, "over 99 %")]
+)
+def test_chances_in_words(chance: float, said: str) -> None:
+    assert chance_in_words(chance) == said
+
+
+@pytest.mark.parametrize("case", written_cases()[::4], ids=lambda case: case["id"])
+def test_the_json_has_its_form(case: dict[str, Any]) -> None:
+    import json
+
+    found = judged(case)
+    told = json.loads(json.dumps(judgement_json(found, verdict_words())))
+    assert told["verdict"] == found.verdict
+    assert told["call_professional"] == (found.verdict in ("call_soon", "call_now", "danger"))
+    assert set(told["layers"]) == {
+        "liquid_depth_m", "sludge_m", "scum_m", "scum_below_m", "clear_zone_m", "solids_by_depth", "solids_by_volume",
+        "sludge_to_outlet_m", "scum_to_outlet_m", "detention_days",
+    }  # fmt: skip
+    assert told["because"].endswith(".")
+    assert all({"id", "verdict", "text", "source", "chance_over"} <= set(one) for one in told["findings"])
+    assert all({"id", "title", "chance_over", "over", "due"} <= set(one) for one in told["by_rule_set"])
+    assert {"litres_per_person_year", "due", "check_again_by"} <= set(told["forecast"])
+    assert isinstance(told["missing"], list)
+    assert isinstance(told["questionable"], list)
+
+
+def test_the_json_layers_by_hand() -> None:
+    # 4½ in of sludge, 1 in of crust above the water: 3 in whole, 2 in below; outlet edge 17 in under 48 in of liquid
+    told = judgement_json(judged(), verdict_words())["layers"]
+    inches = {name: value / 0.0254 for name, value in told.items() if name.endswith("_m")}
+    assert inches == pytest.approx(
+        {"liquid_depth_m": 48, "sludge_m": 4.5, "scum_m": 3, "scum_below_m": 2, "clear_zone_m": 41.5,
+         "sludge_to_outlet_m": 26.5, "scum_to_outlet_m": 15}, abs=0.01
+    )  # fmt: skip
+    assert told["solids_by_depth"] == pytest.approx(7.5 / 48, abs=1e-3)
