@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import gc
 from collections.abc import Callable, Iterable, Mapping, Sequence
-from datetime import date
 from pathlib import PurePath
 from typing import TYPE_CHECKING, Any, ClassVar
 
@@ -14,16 +13,18 @@ from textual.binding import Binding, BindingType
 from textual.screen import Screen
 
 from selfcheck.app import themes
+from selfcheck.app.at_home import AtHome
 from selfcheck.app.screens.home import HomeScreen
 from selfcheck.app.words import FaceWords
 from selfcheck.errors import SelfcheckError
 
 if TYPE_CHECKING:
+    from selfcheck.app.pages import Paragraph
     from selfcheck.app.screens.sheet import Picture
     from selfcheck.app.widgets.log import Said
     from selfcheck.drawing.section import SectionPicture
     from selfcheck.interview.dialogue import Conversation
-    from selfcheck.sitting import HomeFacts, Sitting, Unfinished
+    from selfcheck.sitting import HomeFacts, Sitting
 
 READING = ("record", "look_ahead")  # choices of the start that are pages, not conversations
 
@@ -45,6 +46,7 @@ class SelfcheckApp(App[int]):
     def __init__(
         self,
         start: Mapping[str, Any],
+        words: FaceWords,
         open_sitting: Callable[[], Sitting],
         play: Sequence[str] = (),
         play_flow: str = "",
@@ -52,7 +54,7 @@ class SelfcheckApp(App[int]):
         """`start`: the tables of the start's words. `open_sitting` reads the record, in a thread. `play`: lines of a
         prepared conversation of the flow `play_flow`."""
         super().__init__()
-        self.words = FaceWords.from_table(start.get("face", {}))
+        self.words = words
         self.sitting: Sitting | None = None
         self.fault: Exception | None = None
         self._start = start
@@ -61,12 +63,22 @@ class SelfcheckApp(App[int]):
         self._play_flow = play_flow
         self._about_to_leave = False
         self._after: Callable[[], None] | None = None
+        self.at_home = AtHome(self)
         for theme in themes.themes():
             self.register_theme(theme)
         self.theme = themes.PLAIN.name if self.no_color else themes.DARK.name
 
     def get_default_screen(self) -> Screen[None]:
         return HomeScreen(self._start, self.words)
+
+    @property
+    def home(self) -> HomeScreen:
+        """The page of the start."""
+        screen = self.screen_stack[0]
+        assert isinstance(screen, HomeScreen)
+        return screen
+
+    # ------------------------------------------------------------------------------------------------- the record
 
     def on_ready(self) -> None:
         """The first page is painted; now the rest may load."""
@@ -88,63 +100,31 @@ class SelfcheckApp(App[int]):
         self.call_from_thread(self._opened, sitting, facts, picture)
 
     def _opened(self, sitting: Sitting, facts: HomeFacts, picture: SectionPicture) -> None:
+        from selfcheck.app import pages
+
         first, self.sitting = self.sitting is None, sitting
-        self.home.show_record(facts.name, self._facts(facts), picture, sitting.household.units)
+        half_done = self.home.label(facts.unfinished.flow) if facts.unfinished is not None else ""
+        lines = pages.home_facts(facts, sitting, half_done, self.words)
+        self.home.show_record(facts.name, lines, picture, sitting.household.units)
         if first and self._play:
             self.begin(self._play_flow)
 
-    def _facts(self, facts: HomeFacts) -> list[tuple[str, str]]:
-        words = self.words
-        assert self.sitting is not None
-        lines: list[tuple[str, str]] = []
-        if facts.verdict_line:
-            lines.append((facts.verdict_line, "strong"))
-        units = self.sitting.household.units
-        from selfcheck.domain.showing import show_day
-
-        if facts.last_check:
-            lines.append((f"{words.last_seen}: {show_day(facts.last_check, units)}", "text"))
-        else:
-            lines.append((words.never_seen, "text"))
-        if facts.look_again:
-            lines.append((f"{words.look_again}: {show_day(facts.look_again, units)}", "text"))
-        if facts.unfinished is not None:
-            lines.append((f"{words.half_done}: {self._half_done(facts.unfinished, words.half_done_line)}", "open"))
-        lines += [(f"{problem.what} {problem.mend}", "trouble") for problem in facts.problems]
-        if self.sitting.read_only:
-            lines.append((self.sitting.read_only, "trouble"))
-        if self.sitting.demonstration:
-            lines.append((words.demonstration, "muted"))
-        return lines
-
-    def _half_done(self, unfinished: Unfinished, form: str) -> str:
-        from selfcheck.domain.showing import show_day
-
-        title = self.home.label(unfinished.flow)
-        assert self.sitting is not None
-        try:
-            day = show_day(date.fromisoformat(unfinished.started[:10]), self.sitting.household.units)
-        except ValueError:
-            day = unfinished.started
-        return form.format(title=title, count=len(unfinished.answers), day=day)
-
-    @property
-    def home(self) -> HomeScreen:
-        """The page of the start."""
-        screen = self.screen_stack[0]
-        assert isinstance(screen, HomeScreen)
-        return screen
-
-    def picture_of(self, conversation: Conversation | None = None) -> tuple[SectionPicture, str]:
+    def picture_of(self, conversation: Conversation | None = None) -> Picture:
         """The tank as the conversation under way, or the record, has it; and the household's units."""
         assert self.sitting is not None
         return self._picture(self.sitting, conversation), self.sitting.household.units
 
     def _picture(self, sitting: Sitting, conversation: Conversation | None = None) -> SectionPicture:
-        from selfcheck.app.picture import picture_of
+        from selfcheck.app import picture
 
-        draft = conversation.draft() if conversation is not None else None
-        return picture_of(sitting.household, list(sitting.checks), draft)
+        household, checks, words = sitting.household, sitting.checks, self.words.picture
+        if conversation is None:
+            judged = sitting.judgement() if checks else None
+            return picture.of_record(household, checks, judged.rules if judged is not None else None, words)
+        rules = conversation.context.rule_sets.get(sitting.rules or household.rules)
+        return picture.of_draft(household, checks, conversation.draft(), rules, words)
+
+    # ------------------------------------------------------------------------------------------ from page to page
 
     def open_choice(self, choice: str) -> None:
         """Open what a choice of the start stands for: a page, or a conversation."""
@@ -156,38 +136,38 @@ class SelfcheckApp(App[int]):
         if unfinished is None or unfinished.flow != choice:
             self.begin(choice)
             return
+        from selfcheck.app import pages
         from selfcheck.app.screens.sheet import AskScreen
 
         def answered(number: int | None) -> None:
-            if number == 1:
-                self.begin(choice, resume=True)
-            elif number == 2 and self.sitting is not None:
-                self.sitting.discard()
-                self.begin(choice)
+            if number in (1, 2):
+                self.begin(choice, resume=number == 1)
 
         words = self.words
-        question = self._half_done(unfinished, words.half_done_ask)
-        ask = AskScreen(question, (words.go_on, words.start_again, words.not_now), words)
-        self.push_screen(ask, answered)
+        question = words("half_done_ask", day=pages.started(unfinished, self.sitting))
+        self.push_screen(AskScreen(question, [words("go_on"), words("start_again"), words("not_now")], words), answered)
 
     @work(thread=True, exclusive=True, group="conversation")
-    def begin(self, flow: str, resume: bool = False) -> None:
-        """Start a conversation, or take one up again."""
+    def begin(self, flow: str, resume: bool = False, line: str = "") -> None:
+        """Start a conversation, or take one up again. `line`: what was typed before it began."""
         assert self.sitting is not None
         try:
             conversation = self.sitting.resume() if resume else self.sitting.begin(flow)
+            first = conversation.start()
+            if line:
+                first = [*first, *conversation.hear(line)]
         except Exception as error:
             self.call_from_thread(self._failed, error)
             return
-        self.call_from_thread(self._talk, conversation)
+        self.call_from_thread(self.talk, conversation, first)
 
-    def _talk(self, conversation: Conversation, first: Sequence[Said] = ()) -> None:
+    def talk(self, conversation: Conversation, first: Sequence[Said]) -> None:
+        """Open the page of a conversation that has begun with `first`."""
         from selfcheck.app.screens.conversation import ConversationScreen
 
-        assert self.sitting is not None
         self._about_to_leave = False
         self.home.note("")
-        screen = ConversationScreen(conversation, self.sitting.home().name, self.words, first, self._play)
+        screen = ConversationScreen(conversation, self.home.title_now, self.words, first, self._play)
         self._play = ()
         self.push_screen(screen)
 
@@ -199,25 +179,19 @@ class SelfcheckApp(App[int]):
         assert self.sitting is not None
         try:
             result = self.sitting.conclude(conversation)
-            if isinstance(result, str):
-                paragraphs = [(result, "text")] if result else []
-            else:
-                paragraphs = pages.verdict(result, self.words)
-            if self.sitting.trouble:
-                paragraphs = [(self.sitting.trouble, "trouble"), ("", "text"), *paragraphs]
         except Exception as error:
             self.call_from_thread(self._failed, error)
             return
+        paragraphs = [] if isinstance(result, str) else pages.verdict(result, self.words)
+        if self.sitting.trouble:
+            paragraphs = [(self.words("not_saved", trouble=self.sitting.trouble), "trouble"), pages.GAP, *paragraphs]
         self.call_from_thread(self._concluded, paragraphs)
 
-    def _concluded(self, paragraphs: list[tuple[str, str]]) -> None:
+    def _concluded(self, paragraphs: list[Paragraph]) -> None:
         def show() -> None:
-            from selfcheck.app.screens.sheet import SheetScreen
-
-            picture = self.picture_of()
             self.go_home()
             if paragraphs:
-                self.push_screen(SheetScreen(self.home.title_now, paragraphs, self.words, picture))
+                self.open_sheet(self.home.title_now, paragraphs, self.picture_of())
 
         self._after = show
 
@@ -237,43 +211,22 @@ class SelfcheckApp(App[int]):
         from selfcheck.app import pages
 
         assert self.sitting is not None
-        sitting = self.sitting
         try:
             if name == "record":
-                title = self.words.record_title
-                paragraphs = pages.record(sitting.checks, sitting.pump_outs, sitting.problems, self.words)
+                paragraphs = pages.record(self.sitting, self.words)
             else:
-                title = self.words.when_next
-                paragraphs = pages.verdict(sitting.verdict(), self.words)
+                paragraphs = pages.look_ahead(self.sitting.verdict(), self.words)
             picture = self.picture_of()
         except Exception as error:
             self.call_from_thread(self._failed, error)
             return
-        self.call_from_thread(self._open_sheet, title, paragraphs, picture)
+        self.call_from_thread(self.open_sheet, self.words(f"{name}_title"), paragraphs, picture)
 
-    def _open_sheet(self, title: str, paragraphs: Sequence[tuple[str, str]], picture: Picture | None = None) -> None:
+    def open_sheet(self, title: str, paragraphs: Sequence[Paragraph], picture: Picture | None = None) -> None:
+        """Open a page of paragraphs."""
         from selfcheck.app.screens.sheet import SheetScreen
 
         self.push_screen(SheetScreen(title, paragraphs, self.words, picture))
-
-    def hear_at_home(self, line: str) -> None:
-        """A line typed at the start: a choice in words, danger, or a way out."""
-        assert self.sitting is not None
-        if line.strip().casefold() == self.words.quit:
-            self.exit(0)
-            return
-        try:
-            conversation = self.sitting.begin("home")
-            conversation.start()
-            messages = conversation.hear(line)
-        except Exception as error:
-            self._failed(error)
-            return
-        chosen = [answer.value for answer in conversation.answers if answer.question == "what_now"]
-        if chosen and isinstance(chosen[0], str):
-            self.open_choice(chosen[0])
-        else:
-            self._talk(conversation, messages)
 
     def go_home(self) -> None:
         """Close every page above the start, and look at the record again."""
@@ -281,31 +234,23 @@ class SelfcheckApp(App[int]):
             self.pop_screen()
         self.read_record()
 
-    def _failed(self, error: Exception) -> None:
-        if not isinstance(error, SelfcheckError):
-            raise error
-        if self.sitting is None:
-            self.fault = error
-            self.exit(error.exit_code)
-        else:
-            self.home.note(f"{error.what} {error.mend}", "trouble")
+    # ------------------------------------------------------------------------------------------------------- keys
 
     def action_leave(self) -> None:
         """The way out: through the open conversation, so that a lid is not forgotten."""
         from selfcheck.app.screens.conversation import ConversationScreen
 
         talking = [screen for screen in self.screen_stack if isinstance(screen, ConversationScreen)]
+        back_to = talking[-1] if talking else self.home
+        while self.screen is not back_to:
+            self.pop_screen()
         if talking:
-            while self.screen is not talking[-1]:
-                self.pop_screen()
             talking[-1].leave()
         elif self._about_to_leave:
             self.exit(0)
         else:
-            while len(self.screen_stack) > 1:
-                self.pop_screen()
             self._about_to_leave = True
-            self.home.note(self.words.ready_to_leave)
+            self.home.note(self.words("ready_to_leave"))
 
     def action_help(self) -> None:
         """What one can do here."""
@@ -313,7 +258,7 @@ class SelfcheckApp(App[int]):
         from selfcheck.app.screens.sheet import SheetScreen
 
         if not isinstance(self.screen, SheetScreen):
-            self._open_sheet(self.words.help_title, pages.help_sheet(self.words))
+            self.open_sheet(self.words("help_title"), pages.help_sheet(self.words))
 
     def action_tank(self) -> None:
         """The tank as large as the terminal."""
@@ -323,20 +268,29 @@ class SelfcheckApp(App[int]):
         if self.sitting is None or isinstance(self.screen, TankScreen):
             return
         conversation = self.screen.conversation if isinstance(self.screen, ConversationScreen) else None
-        picture, units = self.picture_of(conversation)
-        self.push_screen(TankScreen(picture, units, self.words))
+        self.push_screen(TankScreen(*self.picture_of(conversation), self.words))
 
     def get_system_commands(self, screen: Screen[Any]) -> Iterable[SystemCommand]:
         words = self.words
-        yield SystemCommand(words.help_title, "f1", self.action_help)
-        yield SystemCommand(words.tank_title, "f7", self.action_tank)
-        names = (words.dark_page, words.light_page, words.plain_page)
-        for title, palette in zip(names, themes.PALETTES.values(), strict=True):
-            yield SystemCommand(title, words.page_colours, lambda name=palette.name: self._turn_page(name))
-        yield SystemCommand(words.quit, "ctrl+c", self.action_leave)
+        yield SystemCommand(words("help_title"), "f1", self.action_help)
+        yield SystemCommand(words("tank_title"), "f7", self.action_tank)
+        for name, palette in zip(("dark_page", "light_page", "plain_page"), themes.PALETTES, strict=True):
+            yield SystemCommand(words(name), words("page_colours"), lambda chosen=palette: self._turn_page(chosen))
+        yield SystemCommand(words("quit"), "ctrl+c", self.action_leave)
 
     def _turn_page(self, name: str) -> None:
         self.theme = name
+
+    # ------------------------------------------------------------------------------------------------------ faults
+
+    def _failed(self, error: Exception) -> None:
+        if not isinstance(error, SelfcheckError):
+            raise error
+        if self.sitting is None:
+            self.fault = error
+            self.exit(error.exit_code)
+        else:
+            self.home.note(f"{error.what} {error.mend}", "trouble")
 
     def _fatal_error(self) -> None:
         """Stop without printing what was held in memory; `run` hands the fault on."""

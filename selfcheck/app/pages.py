@@ -2,74 +2,99 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
+from datetime import date
 from typing import TYPE_CHECKING
 
 from selfcheck.app.words import FaceWords
+from selfcheck.domain.showing import show_day
 
 if TYPE_CHECKING:
-    from selfcheck.domain.check import Check, PumpOut
-    from selfcheck.errors import RecordProblem
     from selfcheck.report.wording import VerdictPage
+    from selfcheck.sitting import HomeFacts, Sitting, Unfinished
 
 Paragraph = tuple[str, str]
 GAP: Paragraph = ("", "text")
+#: how the band behind the one large sentence looks, by verdict
+BANDS = {"carry_on": "band_calm", "cannot_tell": "band_soon", "call_soon": "band_soon"}
+
+
+def home_facts(facts: HomeFacts, sitting: Sitting, half_done: str, words: FaceWords) -> list[Paragraph]:
+    """The start's lines about the household. `half_done`: the name of what was left open, if anything was."""
+    units = sitting.household.units
+    lines: list[Paragraph] = []
+    if facts.verdict_line:
+        lines.append((facts.verdict_line, "strong"))
+    if facts.last_check is None:
+        lines.append((words("no_check"), "text"))
+    else:
+        lines.append((words("last_check", day=show_day(facts.last_check, units)), "text"))
+    if facts.look_again is not None:
+        lines.append((words("look_again", day=show_day(facts.look_again, units)), "text"))
+    if facts.unfinished is not None:
+        day = started(facts.unfinished, sitting)
+        lines.append((words("half_done", title=half_done, day=day), "open"))
+    lines += [(f"{problem.what} {problem.mend}", "trouble") for problem in facts.problems]
+    if sitting.read_only:
+        lines.append((sitting.read_only, "trouble"))
+    if sitting.demonstration:
+        lines.append((words("demonstration"), "muted"))
+    return lines
+
+
+def started(unfinished: Unfinished, sitting: Sitting) -> str:
+    """The day on which a conversation was begun, as the household writes days."""
+    try:
+        return show_day(date.fromisoformat(unfinished.started[:10]), sitting.household.units)
+    except ValueError:
+        return unfinished.started
 
 
 def verdict(page: VerdictPage, words: FaceWords) -> list[Paragraph]:
-    """One sentence first, what to do and by when; then how sure and why, the rules, the next look, what is missing."""
-    lines: list[Paragraph] = [(page.headline, "strong"), GAP, (page.do, "text")]
-    if page.by:
-        lines.append((page.by, "text"))
-    lines += _section(words.how_sure, [page.sure])
-    lines += _section(words.because, _each(page.because))
-    lines += _section(words.seen, _each(page.seen))
-    lines += _section(words.whose_rule, _each(page.rule_rows))
-    lines += _section(words.when_next, _each(page.when_next))
-    lines += _section(words.not_checked, _each(page.not_checked))
-    lines += _section(words.would_change, _each(page.would_change))
-    return [*lines, GAP, (words.first_note, "muted")]
+    """One sentence first, what to do and by when, how sure; then why, whose rule, when next, what is missing."""
+    lines: list[Paragraph] = [(page.headline, BANDS.get(page.verdict, "band_now")), GAP, (page.do, "text")]
+    lines += [(line, "text") for line in (page.by, page.kind) if line]
+    lines += [GAP, (page.sure, "strong"), *((line, "text") for line in page.because)]
+    sections = (
+        ("because", page.why), ("by_rule", page.rule_rows), ("when_next", page.when_next), ("seen", page.seen),
+        ("not_checked", page.not_checked), ("questionable", page.questionable), ("would_change", page.would_change),
+    )  # fmt: skip
+    for name, texts in sections:
+        lines += _section(words(name), texts)
+    return [*lines, GAP, *((line, "muted") for line in page.always)]
 
 
-def _section(title: str, lines: Sequence[str]) -> list[Paragraph]:
-    kept = [line for line in lines if line]
-    return [GAP, (title, "key"), *((line, "text") for line in kept)] if kept else []
-
-
-def _each(value: object) -> list[str]:
-    if isinstance(value, str):
-        return [value]
-    if isinstance(value, Iterable):
-        return [line if isinstance(line, str) else " · ".join(str(part) for part in line if part) for line in value]
-    return []
+def look_ahead(page: VerdictPage, words: FaceWords) -> list[Paragraph]:
+    """When to look again, and when each set of limits is reached."""
+    lines = _section(words("when_next"), page.when_next) + _section(words("by_rule"), page.rule_rows)
+    return [*lines[1:], GAP, *((line, "muted") for line in page.always)]
 
 
 def help_sheet(words: FaceWords) -> list[Paragraph]:
     """Keys and what one may type."""
     keys = (
-        ("f1", words.help), ("f2", words.why), ("f3", words.how), ("f4", words.back), ("f5", words.change),
-        ("f6", words.unknown), ("f7", words.tank), ("f8", words.trouble), ("f9", words.repeat), ("f10", words.leave),
-        ("ctrl+p", words.page_colours.lower()), ("ctrl+c", words.quit),
+        ("f1", "help"), ("f2", "why"), ("f3", "how"), ("f4", "back"), ("f5", "change"), ("f6", "unknown"),
+        ("f7", "tank"), ("f8", "trouble"), ("f9", "repeat"), ("f10", "leave"), ("ctrl+p", "page_colours"), ("ctrl+c", "quit"),
     )  # fmt: skip
-    rows = [(f"  {key.ljust(8)}{word}", "text") for key, word in keys]
-    end = [GAP, (words.help_saved, "text"), GAP, (words.first_note, "muted")]
-    return [(words.help_typing, "text"), GAP, (words.help_keys, "text"), GAP, *rows, *end]
+    rows = [(f"  {key.ljust(8)}{words(name)}", "text") for key, name in keys]
+    first = [(words("help_typing"), "text"), GAP, (words("help_keys"), "text"), GAP]
+    return [*first, *rows, GAP, (words("help_reading"), "text"), (words("help_saved"), "text")]
 
 
-def record(
-    checks: Sequence[Check], pump_outs: Sequence[PumpOut], problems: Sequence[RecordProblem], words: FaceWords
-) -> list[Paragraph]:
-    """Checks and pump-outs, the latest first, then what could not be read."""
-    rows = [
-        (check.on, words.record_check, f"{words.record_replaces} {check.replaces}" if check.replaces else "")
-        for check in checks
-    ]
-    rows += [(pump_out.on, words.record_pump_out, pump_out.by) for pump_out in pump_outs]
+def record(sitting: Sitting, words: FaceWords) -> list[Paragraph]:
+    """Checks and pump-outs, the latest first, then what could not be read, and where it all lies."""
+    units = sitting.household.units
+    replaced = {check.replaces for check in sitting.checks}
+    rows = [(check.on, words("corrected" if check.id in replaced else "check")) for check in sitting.checks]
+    rows += [(pump_out.on, words("pump_out")) for pump_out in sitting.pump_outs]
     lines: list[Paragraph] = [
-        (f"{day.isoformat()}  {kind}{'  ' + more if more else ''}", "text")
-        for day, kind, more in sorted(rows, key=lambda row: row[0], reverse=True)
+        (f"{show_day(day, units).ljust(20)}{kind}", "text")
+        for day, kind in sorted(rows, key=lambda row: row[0], reverse=True)
     ]
-    if not lines:
-        lines = [(words.record_empty, "text")]
-    lines += [(f"{problem.what} {problem.mend}", "trouble") for problem in problems]
-    return lines
+    lines = lines or [(words("no_check"), "text")]
+    lines += [(f"{problem.what} {problem.mend}", "trouble") for problem in sitting.problems]
+    return [*lines, GAP, (str(sitting.folder), "muted")]
+
+
+def _section(title: str, lines: Sequence[str]) -> list[Paragraph]:
+    return [GAP, (title, "key"), *((line, "text") for line in lines)] if lines else []

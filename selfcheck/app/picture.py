@@ -2,69 +2,77 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from typing import TYPE_CHECKING, Any
 
-from selfcheck.drawing.section import SectionPicture, describe
+from selfcheck.drawing.section import SectionPicture, SectionWords, describe
 
 if TYPE_CHECKING:
     from selfcheck.domain.check import Check
-    from selfcheck.domain.household import Household
+    from selfcheck.domain.household import Household, Tank
     from selfcheck.domain.layers import Layers
     from selfcheck.domain.limits import RuleSet
+    from selfcheck.domain.shapes import Vessel
 
 
-def picture_of(
-    household: Household,
-    checks: list[Check],
-    draft: Mapping[str, Any] | None = None,
-    rules: RuleSet | None = None,
+def of_record(
+    household: Household, checks: Sequence[Check], rules: RuleSet | None, words: Mapping[str, str]
 ) -> SectionPicture:
-    """The tank with the layers of `draft`, the last check's beside it; without a draft the last check's layers.
+    """The tank as last seen, with the marks of the check before."""
+    tank, vessel, done = _tank(household, checks)
+    now = _layers(tank, vessel, done[-1]) if done else None
+    last = _layers(tank, vessel, done[-2]) if len(done) > 1 else None
+    return _describe(vessel, now, last, rules, words)
 
-    `draft` as `Conversation.draft` gives it. A draft that does not yet make a whole record counts as not known.
+
+def of_draft(
+    household: Household,
+    checks: Sequence[Check],
+    draft: Mapping[str, Any],
+    rules: RuleSet | None,
+    words: Mapping[str, str],
+) -> SectionPicture:
+    """The tank as a conversation under way has it so far, with the marks of the last check.
+
+    `draft` as `Conversation.draft` gives it. A part that does not yet make a whole record counts as not known.
     """
-    from selfcheck.domain.check import standing
-    from selfcheck.domain.limits import stand
-    from selfcheck.domain.shapes import vessel as vessel_of
-
-    done = standing(checks)
-    if draft is not None:
-        household = _with(household, draft.get("household", {}))
-    tank = household.tank()
-    vessel = vessel_of(tank, household.bedrooms)
-    done = [check for check in done if check.tank == tank.id]
-    if draft is None:
-        now = _layers(household, done[-1]) if done else None
-        last = _layers(household, done[-2]) if len(done) > 1 else None
-    else:
-        now = _layers_of_draft(household, draft.get("check", {}))
-        last = _layers(household, done[-1]) if done else None
-    standings = stand(rules, now, vessel) if rules is not None and now is not None else ()
-    return describe(vessel, now, standings, last)
-
-
-def _layers(household: Household, check: Check) -> Layers:
-    from selfcheck.domain.layers import layers
-    from selfcheck.domain.shapes import vessel
-
-    tank = household.tank(check.tank)
-    return layers(tank, vessel(tank, household.bedrooms), check.seen.readings)
-
-
-def _layers_of_draft(household: Household, draft: Mapping[str, Any]) -> Layers | None:
     from pydantic import ValidationError
 
     from selfcheck.domain.check import Readings
     from selfcheck.domain.layers import layers
+
+    household = _with(household, draft.get("household", {}))
+    tank, vessel, done = _tank(household, checks)
+    last = _layers(tank, vessel, done[-1]) if done else None
+    try:
+        readings = Readings.model_validate(draft.get("check", {}).get("seen", {}).get("readings", {}))
+    except ValidationError:
+        readings = Readings()
+    return _describe(vessel, layers(tank, vessel, readings), last, rules, words)
+
+
+def _tank(household: Household, checks: Sequence[Check]) -> tuple[Tank, Vessel, list[Check]]:
+    from selfcheck.domain.check import standing
     from selfcheck.domain.shapes import vessel
 
     tank = household.tank()
-    try:
-        readings = Readings.model_validate(draft.get("seen", {}).get("readings", {}))
-    except ValidationError:
-        return None
-    return layers(tank, vessel(tank, household.bedrooms), readings)
+    done = [check for check in standing(list(checks)) if check.tank == tank.id]
+    return tank, vessel(tank, household.bedrooms), done
+
+
+def _layers(tank: Tank, vessel: Vessel, check: Check) -> Layers:
+    from selfcheck.domain.layers import layers
+
+    return layers(tank, vessel, check.seen.readings)
+
+
+def _describe(
+    vessel: Vessel, now: Layers | None, last: Layers | None, rules: RuleSet | None, words: Mapping[str, str]
+) -> SectionPicture:
+    from selfcheck.domain.limits import stand
+
+    standings = stand(rules, now, vessel) if rules is not None and now is not None else ()
+    return describe(vessel, now, standings, last, SectionWords(**words))
 
 
 def _with(household: Household, changes: Mapping[str, Any]) -> Household:

@@ -5,6 +5,11 @@ from __future__ import annotations
 import gc
 from datetime import date
 from pathlib import Path
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from selfcheck.app.app import SelfcheckApp
+    from selfcheck.sitting import Sitting
 
 
 def run(
@@ -16,28 +21,49 @@ def run(
     begin: bool = False,
     fixed_day: bool = False,
 ) -> int:
-    """Run until the person leaves; the exit code.
+    """Run until the person leaves; the exit code. The arguments are those of `Sitting.open`.
 
-    The arguments are those of `Sitting.open`. What went wrong is raised after the terminal is itself again.
+    What went wrong is raised after the terminal is itself again.
     """
     gc.disable()  # nothing that is made while starting is thrown away; switched on again when the record is open
     from selfcheck.app.app import SelfcheckApp
+    from selfcheck.app.words import FaceWords
     from selfcheck.loading import quick
     from selfcheck.loading.place import content_place
 
     place = content_place(content)
 
-    def open_sitting():  # type: ignore[no-untyped-def]
+    def open_sitting() -> Sitting:
         from selfcheck.sitting import Sitting
 
-        return Sitting.open(folder, place, today, rules)
+        return Sitting.open(folder, place, today, rules, begin=begin, fixed_day=fixed_day)
 
-    app = SelfcheckApp(quick.home(place), open_sitting)
-    return finish(app)
+    app = SelfcheckApp(quick.home(place), FaceWords(quick.words(place, "screen")), open_sitting)
+    try:
+        return _finish(app)
+    finally:
+        if app.sitting is not None:
+            app.sitting.close()
 
 
-def finish(app) -> int:  # type: ignore[no-untyped-def]
-    """Run the app and hand on what went wrong in it."""
+def rehearse(journey: Path, content: Path | None = None) -> int:
+    """Play a prepared conversation on a household that is gone afterwards: each enter gives its next line."""
+    from selfcheck.app.app import SelfcheckApp
+    from selfcheck.app.words import FaceWords
+    from selfcheck.loading import quick
+    from selfcheck.loading.journeys import load
+    from selfcheck.loading.place import content_place
+    from selfcheck.sitting.rehearsing import sitting_for
+
+    place = content_place(content)
+    prepared = load(journey)
+    with sitting_for(prepared, place) as sitting:
+        lines = [turn.type for turn in prepared.typed]
+        words = FaceWords(quick.words(place, "screen"))
+        return _finish(SelfcheckApp(quick.home(place), words, lambda: sitting, lines, prepared.flow))
+
+
+def _finish(app: SelfcheckApp) -> int:
     code = app.run()
     if app.fault is not None:
         raise app.fault

@@ -14,8 +14,8 @@ from textual.theme import Theme
 
 PARTS = (
     "text", "strong", "muted", "past", "said", "mark", "key", "chosen", "line", "stage", "open",
-    "caution", "stop", "danger", "note", "help", "trouble",
-    "plain", "label", "scum", "scum_edge", "clear", "sludge", "sludge_edge", "water", "wall", "tee", "limit", "last",
+    "caution", "stop", "danger", "note", "help", "trouble", "band_calm", "band_soon", "band_now",
+    "plain", "label", "scum", "scum_edge", "clear", "sludge", "sludge_edge", "water", "wall", "tee", "limit", "limit_line", "last",
     "earth", "air", "unknown",
 )  # fmt: skip
 
@@ -113,6 +113,9 @@ def colours(palette: Palette, part: str) -> tuple[str, str, str]:
         "caution": (palette.straw, ground, "bold"),
         "stop": (palette.brick, ground, "bold"),
         "danger": (ground, palette.brick, "bold"),
+        "band_calm": (ground, palette.water, "bold"),
+        "band_soon": (ground, palette.straw, "bold"),
+        "band_now": (ground, palette.brick, "bold"),
         "note": (palette.water, ground, "bold"),
         "help": (palette.water, ground, ""),
         "trouble": (palette.straw, ground, ""),
@@ -126,6 +129,7 @@ def colours(palette: Palette, part: str) -> tuple[str, str, str]:
         "wall": (palette.quiet, ground, ""),
         "tee": (palette.ink, palette.pool, ""),
         "limit": (palette.straw, ground, ""),
+        "limit_line": (palette.straw, palette.pool, ""),
         "last": (palette.ink, ground, "bold"),
         "earth": (palette.quiet, ground, ""),
         "air": (palette.quiet, palette.sky, ""),

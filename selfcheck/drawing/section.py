@@ -143,7 +143,7 @@ class _Drawing:
         for limit in self.picture.limits:
             line = self._row(limit.height)
             first, last = self._inside(line)
-            self.grid.put(first, line, _DOTS * (last - first + 1), "limit")
+            self.grid.put(first, line, _DOTS * (last - first + 1), "limit_line")
             if self.beside:
                 self.grid.put(last + 2, line, _DOTS, "limit")
 

@@ -10,9 +10,14 @@ from selfcheck.loading.place import Place
 
 def home(place: Place, language: str = "en") -> dict[str, Any]:
     """The tables of `words/home.toml` as they stand; checked only so far that they are tables."""
+    return words(place, "home", language)
+
+
+def words(place: Place, name: str, language: str = "en") -> dict[str, Any]:
+    """The tables of one words file as they stand; checked only so far that they are tables."""
     import tomllib
 
-    relative = f"{language}/words/home.toml"
+    relative = f"{language}/words/{name}.toml"
     try:
         tables = tomllib.loads(place.text(relative))
     except tomllib.TOMLDecodeError as error:

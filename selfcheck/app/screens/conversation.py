@@ -28,7 +28,9 @@ if TYPE_CHECKING:
 
 Command = Literal["why", "how", "back", "change", "repeat", "unknown", "skip", "leave", "trouble", "help", "quit"]
 #: kinds of question whose answer is one of the numbered choices, so that a number key alone is the answer
-PICKED_BY_KEY = ("choose", "confirm", "say", "gate")
+PICKED_BY_KEY = ("choose", "confirm", "say")
+#: the kind where number keys mark choices, and enter sends those that are marked
+SEVERAL = "choose_several"
 
 
 class ConversationScreen(Screen[None]):
@@ -55,10 +57,10 @@ class ConversationScreen(Screen[None]):
         conversation: Conversation,
         title: str,
         words: FaceWords,
-        first: Sequence[Said] = (),
+        first: Sequence[Said],
         play: Sequence[str] = (),
     ) -> None:
-        """`first`: what was said already. `play`: prepared lines; each enter on an empty line gives the next."""
+        """`first`: what it began with. `play`: prepared lines; each enter on an empty line gives the next."""
         super().__init__()
         self.conversation = conversation
         self._title = title
@@ -66,26 +68,31 @@ class ConversationScreen(Screen[None]):
         self._first = tuple(first)
         self._leaving = False
         self._script = list(play)
+        self._trouble = ""
+        self._concluded = False
 
     def compose(self) -> ComposeResult:
         words = self._words
-        yield StageLine(words.lid_open, id="stage")
+        yield StageLine(words("lid_open"), id="stage")
         yield TankLine(id="tank-line")
         with Horizontal(id="body"):
             yield MessageLog(id="log")
             yield TankPanel(id="tank")
         yield Across(id="rule")
-        yield Choices(more=words.more, id="choices")
+        yield Choices(more=words("more"), id="choices")
         with Horizontal(id="line"):
             yield Mark(id="mark")
             yield AnswerInput(id="answer")
         yield KeyRow((), id="keys")
 
     def on_mount(self) -> None:
-        """Begin, or go on with what was already heard."""
+        """Show how it began; what was said before a break steps back."""
         self.query_one(AnswerInput).cursor_blink = False
-        playing = [Own("note", self._words.playing)] if self._script else []
-        self._show([*playing, *(self._first or self.conversation.start())])
+        playing = [Own("note", self._words("playing"))] if self._script else []
+        before = _before_the_break(self._first)
+        if before:
+            self.query_one(MessageLog).add(self._first[:before])
+        self._show([*playing, *self._first[before:]])
 
     @property
     def selfcheck(self) -> SelfcheckApp:
@@ -98,7 +105,7 @@ class ConversationScreen(Screen[None]):
     def hear(self, line: str) -> None:
         """Pass a line on. What cannot be kept is said, and the line stays to be sent again."""
         answer = self.query_one(AnswerInput)
-        if line.strip().casefold() == self._words.quit:
+        if line.strip().casefold() == self._words("quit"):
             self._leaving = True
         try:
             messages = self.conversation.hear(line)
@@ -118,9 +125,9 @@ class ConversationScreen(Screen[None]):
             return
         self._leaving = True
         if prompt is not None and prompt.may_stand_open:
-            self._show([*self.conversation.do("leave"), Own(kind="note", text=self._words.answer_lid_first)])
+            self._show([*self.conversation.do("leave"), Own(kind="note", text=self._words("lid_first"))])
         else:
-            self.query_one(MessageLog).add([Own(kind="note", text=self._words.ready_to_leave)])
+            self.query_one(MessageLog).add([Own(kind="note", text=self._words("ready_to_leave"))])
 
     def action_tell(self, command: Command) -> None:
         """A command by key."""
@@ -139,12 +146,20 @@ class ConversationScreen(Screen[None]):
         """Empty the line one types on, and take back a first step out."""
         self.query_one(AnswerInput).value = ""
         self._leaving = False
+        choices = self.query_one(Choices)
+        for number in list(choices.marked):
+            choices.mark(number)
 
     def _refused(self, line: str, error: SelfcheckError) -> None:
         self.query_one(MessageLog).add([Own(kind="trouble", text=f"{error.what} {error.mend}")])
         self.query_one(AnswerInput).value = line
 
     def _show(self, messages: Sequence[Said]) -> None:
+        sitting = self.selfcheck.sitting
+        trouble = sitting.trouble if sitting is not None else ""
+        if trouble and trouble != self._trouble:
+            messages = [Own("trouble", self._words("not_saved", trouble=trouble)), *messages]
+        self._trouble = trouble
         self.query_one(MessageLog).add(messages)
         self._show_prompt()
         if self.conversation.ending is not None:
@@ -158,19 +173,20 @@ class ConversationScreen(Screen[None]):
             answer.picks, answer.placeholder = False, ""
             return
         self.query_one(StageLine).set(self._title, prompt.stages, prompt.may_stand_open)
-        choices.set([Option(choice.number, choice.label) for choice in prompt.choices])
-        answer.picks = prompt.kind in PICKED_BY_KEY and 0 < len(prompt.choices) <= 9
-        answer.placeholder = prompt.hint or words.answer_here
+        several = prompt.kind == SEVERAL
+        choices.set([Option(choice.number, choice.label) for choice in prompt.choices], several)
+        answer.picks = (several or prompt.kind in PICKED_BY_KEY) and 0 < len(prompt.choices) <= 9
+        answer.placeholder = prompt.hint or words("answer_here")
         hints = [
-            KeyHint("f2", words.why, "tell('why')"),
-            KeyHint("f3", words.how, "tell('how')"),
-            KeyHint("f6", words.unknown, "tell('unknown')") if prompt.unknown_allowed else None,
-            KeyHint("f4", words.back, "tell('back')") if prompt.can_go_back else None,
-            KeyHint("f8", words.trouble, "tell('trouble')"),
-            KeyHint("f1", words.help, "app.help"),
-            KeyHint("f7", words.tank, "app.tank"),
-            KeyHint("f5", words.change, "tell('change')") if prompt.can_go_back else None,
-            KeyHint("f10", words.leave, "tell('leave')"),
+            KeyHint("f2", words("why"), "tell('why')"),
+            KeyHint("f3", words("how"), "tell('how')"),
+            KeyHint("f6", words("unknown"), "tell('unknown')") if prompt.unknown_allowed else None,
+            KeyHint("f4", words("back"), "tell('back')") if prompt.can_go_back else None,
+            KeyHint("f8", words("trouble"), "tell('trouble')"),
+            KeyHint("f1", words("help"), "app.help"),
+            KeyHint("f7", words("tank"), "app.tank"),
+            KeyHint("f5", words("change"), "tell('change')") if prompt.can_go_back else None,
+            KeyHint("f10", words("leave"), "tell('leave')"),
         ]
         self.query_one(KeyRow).set([hint for hint in hints if hint is not None])
         self._show_tank()
@@ -183,9 +199,11 @@ class ConversationScreen(Screen[None]):
     def _ended(self) -> None:
         ending = self.conversation.ending
         assert ending is not None
-        self.query_one(KeyRow).set([KeyHint("enter", self._words.next, "app.after_ending")])
+        self.query_one(KeyRow).set([KeyHint("enter", self._words("next"), "app.after_ending")])
         if not ending.left:
-            self.selfcheck.conclude(self.conversation)
+            if not self._concluded:
+                self._concluded = True
+                self.selfcheck.conclude(self.conversation)
         elif self._leaving:
             self.app.exit(0)
         else:
@@ -193,12 +211,20 @@ class ConversationScreen(Screen[None]):
 
     @on(AnswerInput.Number)
     def _number(self, event: AnswerInput.Number) -> None:
-        if self.query_one(Choices).has(event.number):
-            self.hear(str(event.number))
+        self._pick(event.number)
 
     @on(Choices.Picked)
     def _picked(self, event: Choices.Picked) -> None:
-        self.hear(str(event.number))
+        self._pick(event.number)
+
+    def _pick(self, number: int) -> None:
+        choices = self.query_one(Choices)
+        if not choices.has(number):
+            return
+        if choices.several:
+            choices.mark(number)
+        else:
+            self.hear(str(number))
 
     @on(AnswerInput.Move)
     def _move(self, event: AnswerInput.Move) -> None:
@@ -207,15 +233,16 @@ class ConversationScreen(Screen[None]):
     @on(Input.Submitted)
     def _submitted(self, event: Input.Submitted) -> None:
         event.stop()
-        line = event.value
-        highlighted = self.query_one(Choices).highlighted
+        choices = self.query_one(Choices)
+        line = ", ".join(map(str, sorted(choices.marked))) + event.value
+        highlighted = choices.highlighted
         event.input.value = ""
-        if self.conversation.ending is not None:
-            self.selfcheck.after_ending()
-        elif line.strip():
+        if line.strip():
             self.hear(line)
+        elif self.conversation.ending is not None:
+            self.selfcheck.after_ending()
         elif highlighted is not None:
-            self.hear(str(highlighted))
+            self._pick(highlighted)
         elif self._script:
             self._play_next()
         elif self.conversation.prompt is not None and self.conversation.prompt.kind == "say":
@@ -224,4 +251,10 @@ class ConversationScreen(Screen[None]):
     def _play_next(self) -> None:
         self.hear(self._script.pop(0))
         if not self._script and self.conversation.ending is None:
-            self.query_one(MessageLog).add([Own(kind="note", text=self._words.played)])
+            self.query_one(MessageLog).add([Own(kind="note", text=self._words("played"))])
+
+
+def _before_the_break(messages: Sequence[Said]) -> int:
+    """How many of the first messages tell what was said before a break; none where there was no break."""
+    said = [place for place, message in enumerate(messages, 1) if message.kind in ("said", "echo")]
+    return said[-1] if said else 0

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from typing import TYPE_CHECKING, Any
 
 from textual import on
@@ -45,13 +45,13 @@ class HomeScreen(Screen[None]):
 
     def compose(self) -> ComposeResult:
         words = self._words
-        yield StageLine(words.lid_open, id="stage")
+        yield StageLine(words("lid_open"), id="stage")
         yield TankLine(id="tank-line")
         with Horizontal(id="body"):
             with Vertical(id="left"):
                 yield Block(id="facts")
                 yield Block(id="ask")
-                yield Choices(more=words.more, id="choices")
+                yield Choices(more=words("more"), id="choices")
                 yield Block(id="note")
             yield TankPanel(id="tank")
         yield Across(id="rule")
@@ -60,9 +60,9 @@ class HomeScreen(Screen[None]):
             yield AnswerInput(id="answer")
         yield KeyRow(
             [
-                KeyHint("f7", words.tank, "app.tank"),
-                KeyHint("f1", words.help, "app.help"),
-                KeyHint("ctrl+c", words.quit, "app.leave"),
+                KeyHint("f7", words("tank"), "app.tank"),
+                KeyHint("f1", words("help"), "app.help"),
+                KeyHint("ctrl+c", words("quit"), "app.leave"),
             ],
             id="keys",
         )
@@ -110,7 +110,11 @@ class HomeScreen(Screen[None]):
 
     def note(self, text: str, part: str = "muted") -> None:
         """A line of the program's own under the choices."""
-        self.query_one("#note", Block).set([(text, part)] if text else [])
+        self.say_back([(text, part)] if text else [])
+
+    def say_back(self, paragraphs: Sequence[tuple[str, str]]) -> None:
+        """What is said to a line that was typed here."""
+        self.query_one("#note", Block).set(paragraphs)
 
     def choose(self, number: int) -> None:
         """Open what the choice of that number stands for; kept until the record is there."""
@@ -118,7 +122,7 @@ class HomeScreen(Screen[None]):
             return
         if self.selfcheck.sitting is None:
             self._waiting = number
-            self.note(self._words.opening)
+            self.note(self._words("opening"))
             return
         self.selfcheck.open_choice(self.option_ids[number - 1])
 
@@ -126,9 +130,9 @@ class HomeScreen(Screen[None]):
         """A typed line: heard as in every conversation, danger words first; kept until the record is there."""
         if self.selfcheck.sitting is None:
             self._waiting = line
-            self.note(self._words.opening)
+            self.note(self._words("opening"))
             return
-        self.selfcheck.hear_at_home(line)
+        self.say_back(self.selfcheck.at_home.hear(line))
 
     @on(AnswerInput.Number)
     def _number(self, event: AnswerInput.Number) -> None:

@@ -39,7 +39,7 @@ class SheetScreen(Screen[None]):
 
     def compose(self) -> ComposeResult:
         words = self._words
-        yield StageLine(words.lid_open, id="title")
+        yield StageLine(words("lid_open"), id="title")
         with Horizontal(id="body"):
             with VerticalScroll(id="read"):
                 if self._picture is not None:
@@ -48,7 +48,7 @@ class SheetScreen(Screen[None]):
             if self._picture is not None:
                 yield TankPanel(id="tank")
         yield Across(id="rule")
-        yield KeyRow([KeyHint("enter", words.close, "shut"), KeyHint("↑ ↓", words.more, "shut")], id="keys")
+        yield KeyRow([KeyHint("enter", words("close"), "shut"), KeyHint("↑ ↓", words("more"), "shut")], id="keys")
 
     def on_mount(self) -> None:
         """Fill in the page."""
@@ -78,15 +78,15 @@ class TankScreen(Screen[None]):
         self._words = words
 
     def compose(self) -> ComposeResult:
-        yield StageLine(self._words.lid_open, id="title")
+        yield StageLine(self._words("lid_open"), id="title")
         yield TankPanel(id="whole")
         yield Block(id="spoken", classes="page")
         yield Across(id="rule")
-        yield KeyRow([KeyHint("enter", self._words.close, "shut")], id="keys")
+        yield KeyRow([KeyHint("enter", self._words("close"), "shut")], id="keys")
 
     def on_mount(self) -> None:
         """Show the tank; in words too where the terminal is too narrow for labels beside it."""
-        self.query_one(StageLine).set(self._words.tank_title)
+        self.query_one(StageLine).set(self._words("tank_title"))
         self.query_one(TankPanel).set(self._picture, self._units)
         self._speak(self.app.size.width)
 
@@ -119,7 +119,7 @@ class AskScreen(ModalScreen[int]):
     def compose(self) -> ComposeResult:
         with Vertical():
             yield Block(id="question")
-            yield Choices(more=self._words.more, id="choices")
+            yield Choices(more=self._words("more"), id="choices")
 
     def on_mount(self) -> None:
         """Show question and choices."""

@@ -35,14 +35,18 @@ class Choices(Lines, can_focus=False):
     def __init__(self, *, more: str = "", id: str | None = None) -> None:
         super().__init__(id=id)
         self.options: tuple[Option, ...] = ()
+        self.several = False
+        self.marked: list[int] = []
         self._more = more
         self._at: int | None = None
         self._top = 0
         self._places: list[tuple[int, int, int, int]] = []  # line, first cell, last cell, index of the option
 
-    def set(self, options: Sequence[Option]) -> None:
-        """Show these and highlight none."""
+    def set(self, options: Sequence[Option], several: bool = False) -> None:
+        """Show these and highlight none. `several`: any of them may be marked."""
         self.options = tuple(options)
+        self.several = several
+        self.marked = []
         self._at, self._top = None, 0
         self.display = bool(options)
         self.changed()
@@ -63,6 +67,14 @@ class Choices(Lines, can_focus=False):
         self.changed()
         self._bring_into_view()
 
+    def mark(self, number: int) -> None:
+        """Mark a choice, or take the mark off again."""
+        if number in self.marked:
+            self.marked.remove(number)
+        else:
+            self.marked.append(number)
+        self.changed()
+
     def has(self, number: int) -> bool:
         """True if one of the choices carries this number."""
         return any(option.number == number for option in self.options)
@@ -70,16 +82,18 @@ class Choices(Lines, can_focus=False):
     def pieces(self, width: int) -> Sequence[PieceLine]:
         self._places = []
         parts = [self._pieces_of(index) for index in range(len(self.options))]
-        if parts and sum(map(cells, parts)) + _GAP * (len(parts) - 1) <= width:
+        if parts and not self.several and sum(map(cells, parts)) + _GAP * (len(parts) - 1) <= width:
             return [self._on_one_row(parts)]
         lines: list[PieceLine] = []
         for index, option in enumerate(self.options):
             chosen = index == self._at
             indent = len(f"{option.number}") + 2
+            mark = ("■ " if option.number in self.marked else "□ ") if self.several else ""
+            indent += len(mark)
             texts = wrapped(option.label, width - indent - 1)
             for row, text in enumerate(texts):
                 self._places.append((len(lines), 0, width, index))
-                lead = f" {option.number}".ljust(indent) if row == 0 else " " * indent
+                lead = f"{option.number}  {mark}" if row == 0 else " " * indent
                 lines.append([Piece(lead, "chosen" if chosen else "key"), Piece(text, "chosen" if chosen else "text")])
         return lines
 
@@ -97,7 +111,7 @@ class Choices(Lines, can_focus=False):
 
     def _pieces_of(self, index: int) -> list[Piece]:
         option, chosen = self.options[index], index == self._at
-        lead = Piece(f" {option.number} ", "chosen" if chosen else "key")
+        lead = Piece(f"{option.number}  ", "chosen" if chosen else "key")
         return [lead, Piece(option.label, "chosen" if chosen else "text")]
 
     def render_line(self, y: int) -> Strip:

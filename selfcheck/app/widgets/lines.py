@@ -15,6 +15,8 @@ from textual.widget import Widget
 from selfcheck.app import themes
 from selfcheck.app.content_text import shown, wrapped
 
+_WIDEST = 76  # cells of text on a line
+
 
 class Piece(NamedTuple):
     """A run of text and its part, one of `themes.PARTS`."""
@@ -89,6 +91,12 @@ class Block(Lines):
 
     def pieces(self, width: int) -> Sequence[PieceLine]:
         lines: list[PieceLine] = []
+        room = min(width, _WIDEST)
         for text, part in self._paragraphs:
-            lines.extend([Piece(line, part)] for line in wrapped(text, min(width, 76)))
+            if part.startswith("band"):
+                lines.append([Piece(" " * room, part)])
+                lines.extend([Piece(f"  {line}".ljust(room), part)] for line in wrapped(text, room - 4))
+                lines.append([Piece(" " * room, part)])
+            else:
+                lines.extend([Piece(line, part)] for line in wrapped(text, room))
         return lines

@@ -47,6 +47,10 @@ class TankPanel(Lines):
             self.set_reactive(TankPanel.settled, 1.0)
         self.changed()
 
+    def on_resize(self) -> None:
+        """The picture depends on the height too."""
+        self._laid_out = None
+
     def watch_settled(self) -> None:
         """Paint the next step of a settling layer."""
         self._laid_out = None
