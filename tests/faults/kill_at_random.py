@@ -1,6 +1,6 @@
 """Kills the line-by-line face at random moments and looks for answers that were acknowledged and are gone.
 
-    python tests/faults/kill_at_random.py [--runs 300] [--seed 1]
+    python -m tests.faults.kill_at_random [--runs 300] [--seed 1]
 
 An answer is acknowledged when the next question is on the screen. Each run is killed (SIGKILL) a random moment after a
 random line was sent. Afterwards every acknowledged answer must be in the journal or in the finished record, and the
@@ -23,20 +23,17 @@ import traceback
 from datetime import date
 from pathlib import Path
 
+from selfcheck.__main__ import main as program
+from selfcheck.interview.answers import ENGINE, Answer
+from selfcheck.loading import content, conversations
+from selfcheck.loading.place import content_place
+from selfcheck.plain import face
+from selfcheck.sitting import Sitting
+from selfcheck.storage import journal
+from selfcheck.storage.folder import read
+from tests.faults.walking import lines_through
+
 ROOT = Path(__file__).resolve().parents[2]
-sys.path[:0] = [str(ROOT), str(Path(__file__).parent)]
-
-from walking import lines_through  # noqa: E402
-
-from selfcheck.__main__ import main as program  # noqa: E402
-from selfcheck.interview.answers import ENGINE, Answer  # noqa: E402
-from selfcheck.loading import content, conversations  # noqa: E402
-from selfcheck.loading.place import content_place  # noqa: E402
-from selfcheck.plain import face  # noqa: E402
-from selfcheck.sitting import Sitting  # noqa: E402
-from selfcheck.storage import journal  # noqa: E402
-from selfcheck.storage.folder import read  # noqa: E402
-
 TODAY = "2026-06-01"
 DEMO = ROOT / "demo_household"
 #: the check from a filled-in sheet, with a tee that hangs loose

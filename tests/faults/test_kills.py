@@ -9,13 +9,18 @@ from pathlib import Path
 
 import pytest
 
-SCRIPT = Path(__file__).with_name("kill_at_random.py")
+ROOT = Path(__file__).resolve().parents[2]
+SCRIPT = "tests.faults.kill_at_random"
 
 
 @pytest.mark.skipif(not hasattr(os, "fork"), reason="the kills are done in forked processes")
 def test_no_acknowledged_answer_is_lost() -> None:
     done = subprocess.run(
-        [sys.executable, str(SCRIPT), "--runs", "24", "--seed", "7"], capture_output=True, text=True, check=False
+        [sys.executable, "-m", SCRIPT, "--runs", "24", "--seed", "7"],
+        cwd=ROOT,
+        capture_output=True,
+        text=True,
+        check=False,
     )
     assert done.returncode == 0, done.stdout + done.stderr
     assert "24 kills" in done.stdout

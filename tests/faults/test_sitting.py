@@ -11,7 +11,6 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from walking import lines_through
 
 from selfcheck.errors import FolderProblem, UsageProblem
 from selfcheck.interview.dialogue import Conversation
@@ -19,6 +18,7 @@ from selfcheck.loading.place import content_place
 from selfcheck.sitting import Sitting
 from selfcheck.storage import journal, lock, writing
 from selfcheck.storage.working_copy import demo_household
+from tests.faults.walking import lines_through
 
 TODAY = date(2026, 6, 1)
 SHEET = {"way_in": "sheet"}

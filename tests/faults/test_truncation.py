@@ -37,6 +37,8 @@ def test_a_journal_cut_at_every_byte_gives_back_every_whole_answer(tmp_path: Pat
             continue
         acknowledged = sum(size <= cut for size in whole_after)
         assert opened.answers in (ANSWERS[:acknowledged], ANSWERS[: acknowledged + 1])  # one may lack its line end only
+        if cut % 9 and cut not in whole_after:
+            continue
         opened.journal.keep(Answer("later", "value", "z"))
         opened.journal.close()
         assert journal.load(book.path).answers == (*opened.answers, Answer("later", "value", "z"))
