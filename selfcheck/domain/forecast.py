@@ -32,6 +32,8 @@ from selfcheck.domain.shapes import Vessel
 HORIZON_YEARS = 40.0
 #: Chance of being over at which to look again.
 LOOK_AT = 0.10
+#: A size more doubtful than this tells nothing more: such facts contradict each other (our choice).
+MOST_SIZE_ERROR = 1.0
 #: Checks that count, newest first; older ones hardly add to it (our choice).
 CHECKS_USED = 60
 
@@ -283,7 +285,7 @@ def forecast(
         occupancy=tuple(sorted(household.occupancy, key=lambda one: one.from_)),
         last_look=max([*known, *looks], default=None),
         evidence=(tuple(sludge), tuple(scum)),
-        posterior=Posterior(sludge, scum, vessel.relative_error),
+        posterior=Posterior(sludge, scum, min(vessel.relative_error, MOST_SIZE_ERROR)),
         packing=packed,
     )
 

@@ -34,8 +34,8 @@ def test_on_the_day_of_the_check_the_readings_speak() -> None:
 
 
 def test_growth_by_hand() -> None:
-    # Two years of three people left 7½ in of solids. After two more years, with b = 0.80, there are 2^0.8 = 1.741 times as
-    # many: 13.06 in of 48, past a quarter, 12 in. A quarter is reached at 7½·(t/2)^0.8 = 12, t = 3.60 years, 1.6 from now.
+    # Two years of three people left 7½ in of solids. With b = 0.80 two more years make that 2^0.8 = 1.741 times as
+    # many: 13.06 in of 48, past a quarter, 12 in. A quarter comes at 7½·(t/2)^0.8 = 12, t = 3.60 years, 1.6 from now.
     view, limits, standings = outlook()
     due = view.due(limits, standings)
     assert due.p50 is not None
