@@ -85,7 +85,9 @@ def read_line(text: str, dimension: Dimension) -> Line:
     line = plain(text)
     if line is None:
         return Line((), "", broken=True)
-    line = re.sub(r"(?<=\d)( ?-? ?ish)\b(.*)", r"\2 ish", line)
+    line = re.sub(r"(?<=[a-z])\.(?=\d)", " ", line)  # `1ft.2in.`
+    line = re.sub(r"(?:(?<=\d) ?-? ?|-)ish\b(.*)", r"\1 ish", line)
+    line = re.sub(r"(?<=\w) or so (?=[a-z])(.*)", r" \1 or so", line)
     if line.count('"') == 2 and line.startswith('"') and line.endswith('"'):
         line = line.strip('"')
     parts = tokens(line)
@@ -192,7 +194,11 @@ def _amount_at(line: list[Token], at: int, dimension: Dimension) -> tuple[Amount
             if _text(line, skip) in filler:
                 skip += 1
         unit = unit_at(line, end, dimension) or (unit_at(line, skip, dimension) if skip > end else None)
-        if _text(line, end) in ("k", "thousand", "grand", "mil") and (unit is None or unit[0].symbol == "mm"):
+        if (
+            number[0].value >= 1
+            and _text(line, end) in ("k", "thousand", "grand", "mil")
+            and (unit is None or unit[0].symbol == "mm")
+        ):
             value, other, end = value * 1000, None, end + 1
             unit = unit_at(line, end, dimension)
         if unit is None:

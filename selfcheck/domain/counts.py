@@ -37,7 +37,7 @@ _PEOPLE = (
     r"(?:people|persons?|adults?|grown ?ups?|kids?|child(?:ren)?|children|teens?|teenagers?|bab(?:y|"
     r"ies)|toddlers?|infants?|residents?|occupants?|boys?|girls?|sons?|daughters?|parents?|"
     r"grandparents?|grandkids?|roommates?|tenants?|guests?|lodgers?|personas?|ninos?|adultos?|hijos?|"
-    r"of us|old folks)"
+    r"of us|old folks|mom|mum|dad|mother|father|grandma|grandpa)"
 )
 _ALONE = re.compile(
     r"(?:it'?s |its )?(?:just|only|solo|myself|me)(?: for)?(?: me| myself| yo| the one of us)?(?: "
@@ -54,6 +54,12 @@ _TWO = re.compile(
 _MINUS = re.compile(r"\b(?:minus|negative|not|n't|isn't|aren't|used to|will be|going to be|soon|last year|ago)\b")
 _NOISE = re.compile(r"# ?(?:dogs?|cats?|pets?|horses?|chickens?|cows?|cars?|fish|bathrooms?|baths?)\b")
 _WEEK = re.compile(r"# (?:years? old|yrs?|months?|weeks?|days?|in|ft|feet|gallons?|%|percent)\b")
+
+
+_ME = re.compile(
+    r"^(?:(?:it'?s |its )?(?:just |only )?(?:me|myself|i))\b(?! think| guess| have| would| don)|\b(?:and|plus) (?:me|myself|i)$"
+)
+_ONE_MORE = re.compile(r"\b(?:wife|husband|partner|spouse|girlfriend|boyfriend|hubby)\b")
 
 
 def read_count(text: str) -> CountReading:
@@ -84,10 +90,11 @@ def read_count(text: str) -> CountReading:
         return CountReading("ask", said=said)
     low = sum((amount.low for amount in line.amounts), Fraction(0))
     high = sum((amount.high for amount in line.amounts), Fraction(0))
-    if re.match(r"(?:(?:just |only )?(?:me|myself|i)) (?:and|&|plus|,)(?: (?:my|the))? #", line.skeleton):
-        low, high = low + 1, high + 1
-    elif re.search(r"\b(?:my|the) (?:wife|husband|partner|spouse|girlfriend|boyfriend)\b", line.skeleton):
+    others = len(_ONE_MORE.findall(line.skeleton))
+    if others and not _ME.search(line.skeleton):
         return CountReading("ask", said=said)
+    if _ME.search(line.skeleton) and re.search(rf"# ?(?:\w+ )?{_PEOPLE}", line.skeleton):
+        low, high = low + 1 + others, high + 1 + others
     if low.denominator != 1 or high.denominator != 1:
         return CountReading("ask", said=said)
     if high > 1000:
@@ -98,7 +105,7 @@ def read_count(text: str) -> CountReading:
 def _counted(flat: str) -> str:
     """Words that stand for one person in a sum, as a number."""
     flat = re.sub(rf"\b(?:a|an) (?={_PEOPLE}\b)", "1 ", flat)
-    return re.sub(r"\b(?:one|1) (?=in\b|foot\b)", "1 ", flat)
+    return flat
 
 
 def _people(line: Line) -> Line:
@@ -173,8 +180,9 @@ def read_yes_no(text: str) -> Literal["yes", "no", "unknown"] | None:
     if not bare:
         return "unknown" if "?" in flat else None
     for candidate in (bare, _TAIL.sub("", bare)):
-        if candidate in _YES:
+        first, _, rest = candidate.partition(" ")
+        if candidate in _YES or (first in _YES and rest in _YES):
             return "yes"
-        if candidate in _NO:
+        if candidate in _NO or (first in _NO and rest in _NO):
             return "no"
     return "unknown" if says_unknown(bare) else None

@@ -68,7 +68,7 @@ _AGO = re.compile(
     r"\b(?:ago|back|before now|earlier|prior|since|hace|it's been|its been|been)\b|^[~#]|^(?:about|"
     r"around|roughly|maybe|over|more than|almost|nearly|at least|a good|like) #"
 )
-_AHEAD = re.compile(r"\b(?:in (?:about )?# \w+|from now|hence|every|each|per|old|lasts?|until|within|dentro de)\b")
+_AHEAD = re.compile(r"\bin (?:about )?#|\b(?:from now|hence|every|each|per|old|lasts?|until|within|dentro de)\b")
 _ROUGH = re.compile(
     r"\b(?:about|around|arround|round|roughly|approx|approximately|circa|ca|maybe|probably|perhaps|"
     r"guess|think|or so|ish|sometime|unos|como|near|close to|believe)\b|~|\bc\. ?(?=\d)|\d ?-?ish\b"
@@ -321,9 +321,9 @@ def _named(line: str, today: date) -> list[Span] | None:
         return None
     words = rest.replace("~~", " ")
     if len(pieces) > 1:
-        join = re.search(r"~~ (?:-|to|or|and|through|y|o|a|hasta) ~~", " ".join(rest.split())) or re.search(
-            r"\d{4} ?(?:-|to|or|and) ?\d{4}", line
-        )
+        join = re.search(
+            r"(?:~~ (?:-|to|or|through|o|a|hasta)|(?:between|from|entre) ~~ (?:and|y|to)) ~~", " ".join(rest.split())
+        ) or re.search(r"\d{4} ?(?:-|to|or) ?\d{4}|between \d{4} and \d{4}", line)
         if join and not re.search(r"\d", words) and not re.search(r"\b(?:not|every)\b", words):
             return [(min(first for first, _ in pieces), max(last for _, last in pieces))]
         return list(dict.fromkeys(pieces)) if not re.search(r"\d", words) else []
@@ -395,7 +395,11 @@ def _ago(line: str, today: date) -> list[Span] | None:
         text = parts[at].text
         if text in ("few", "several"):
             number, end = Number(Fraction(3 if text == "few" else 5), loose=True), at + 1
-        elif text in ("a", "an", "un", "una") and at + 1 < len(parts) and parts[at + 1].text in _UNIT:
+        elif (
+            text in ("a", "an", "un", "una")
+            and at + 1 < len(parts)
+            and parts[at + 1].text in (*_UNIT, "decade", "decada")
+        ):
             number, end = Number(Fraction(1)), at + 1
         else:
             read = number_at(parts, at)

@@ -79,6 +79,7 @@ PARTS: dict[str, int] = {
     "fourths": 4, "eighth": 8, "eighths": 8, "sixteenth": 16, "sixteenths": 16, "medio": 2, "media": 2, "cuarto": 4,
     "cuartos": 4, "tercio": 3, "tercios": 3,
 }  # fmt: skip
+_BOTTOMS = frozenset({2, 3, 4, 8, 10, 16, 32, 64})
 ARTICLES = frozenset({"a", "an", "un", "una"})
 AND = frozenset({"and", "&", "y", "n"})
 
@@ -186,7 +187,7 @@ def part_at(line: list[Token], at: int) -> tuple[Fraction, int] | None:
             and bottom.isdigit()
             and len(top) <= 2
             and len(bottom) <= 2
-            and 0 < int(top) < int(bottom) <= 64
+            and 0 < int(top) < int(bottom) in _BOTTOMS
         ):
             return Fraction(int(top), int(bottom)), at + 3
         return None
@@ -217,6 +218,8 @@ def number_at(line: list[Token], at: int) -> tuple[Number, int] | None:
         return Number(Fraction(6), loose=True), at + 3
     if _text(line, at) in ("couple", "cople", "par"):
         return Number(Fraction(2), loose=True), at + 2 if _text(line, at + 1) in ("of", "o", "de") else at + 1
+    if _text(line, at) in ARTICLES and _text(line, at + 1) == "thousand":
+        return Number(Fraction(1000)), at + 2
     if _text(line, at) == "dozen":
         return Number(Fraction(12)), at + 1
     part = part_at(line, at)

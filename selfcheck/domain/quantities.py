@@ -40,11 +40,12 @@ ABOUT_ERROR, ABOUT_SHARE = 0.5 * 0.0254, 0.05
 #: no length in this job is longer (our choice)
 LONGEST_M = 30.0
 #: no tank in this job holds more, or less when its size is told (our choice)
-LARGEST_M3, SMALLEST_M3 = 200.0, 0.05
+LARGEST_M3, SMALLEST_M3 = 200.0, 0.4
 #: a volume as told: within 2 %; "about": within 10 % (our choice)
 VOLUME_SHARE, ABOUT_VOLUME_SHARE = 0.02, 0.10
 
-_US_GUESSES = (INCH, CENTIMETRE, FOOT)
+_THOUSANDS_BY_POINT = re.compile(r"(?<![\d.,])([1-9]\d{0,2})\.(\d{3})(?=\s*(?:l|L|lit|Lit|gal|Gal))")
+_US_GUESSES = (INCH, CENTIMETRE, FOOT, METRE, MILLIMETRE)
 _METRIC_GUESSES = (CENTIMETRE, INCH, METRE, MILLIMETRE)
 
 
@@ -91,7 +92,9 @@ def read_length(
     if line.broken or mood.stops == "unclear":
         return LengthReading("unclear", said=said)
     rightful = [amount for amount in line.amounts if amount.unit is None or amount.unit.dimension == "length"]
-    if len(rightful) < len(line.amounts) or any(amount.high > LONGEST_M for amount in rightful if amount.unit):
+    if len(rightful) < len(line.amounts) or any(
+        min(amount.high, amount.other or amount.high) > LONGEST_M for amount in rightful if amount.unit
+    ):
         return LengthReading("unclear", said=said)
     meanings: list[tuple[str, float, float]] = []
     for amount in rightful:
@@ -102,7 +105,7 @@ def read_length(
     if not meanings or (mood.loose_words and any(amount.unit is None for amount in rightful)):
         return LengthReading("unclear", said=said)
     certain = len(rightful) == 1 and not rightful[0].doubtful and not mood.stops
-    if certain and len(meanings) == 1 and (rightful[0].unit or _settled(rightful[0], least, most)):
+    if certain and len(meanings) == 1 and (rightful[0].unit or _settled(rightful[0], meanings[0][1], least, most)):
         return LengthReading("value", meanings[0][1], meanings[0][2], said)
     listed = tuple((label, metres) for label, metres, _ in meanings[:4])
     return LengthReading("ask", said=said, meanings=listed, errors_m=tuple(error for _, _, error in meanings[:4]))
@@ -116,7 +119,7 @@ def read_volume(
     A bare number is taken when only one of gallons, litres and cubic metres makes a tank that stands at a house (0.8 to 40 m³
     when no range is given), and asked otherwise. Statuses as for lengths.
     """
-    line = link(read_line(text, "volume"))
+    line = link(read_line(_THOUSANDS_BY_POINT.sub(r"\1\2", text), "volume"))
     said = text.strip()[:80]
     if not line.amounts:
         status, value, _ = _empty(line)
@@ -153,8 +156,10 @@ def _empty(line: Line) -> tuple[Status, float | None, float | None]:
     return "unclear", None, None
 
 
-def _settled(amount: Amount, least: float | None, most: float | None) -> bool:
-    return amount.high == 0 or least is not None or most is not None
+def _settled(amount: Amount, metres: float, least: float | None, most: float | None) -> bool:
+    """Whether a bare number is settled: nothing, or within a range that the question gives."""
+    low, high = (0.0 if least is None else least), (math.inf if most is None else most)
+    return amount.high == 0 or (not (least is None and most is None) and low * 0.999 <= metres <= high * 1.001)
 
 
 def _lengths(amount: Amount, units: System, least: float | None, most: float | None, alone: bool) -> Sequence[Amount]:
@@ -182,6 +187,8 @@ def _lengths(amount: Amount, units: System, least: float | None, most: float | N
     if value is not None:
         made += [_in_unit(replace(amount, low=value, high=value), unit) for unit in (METRE, CENTIMETRE)]
     fitting = [one for one in made if low * 0.999 <= one.low and one.high <= high * 1.001]
+    if len(fitting) > 1:
+        fitting = [one for one in fitting if one.unit is not MILLIMETRE]
     return fitting if fitting or not alone else [one for one in made[:2] if one.high <= LONGEST_M]
 
 

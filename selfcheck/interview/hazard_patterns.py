@@ -1041,7 +1041,7 @@ WORDINGS: tuple[Wording, ...] = (
         ),
         bare=True,
     ),
-    _w("lid_broken", rf"{_LID} (?:just |has |was |is )*(?P<head>blew|blown|flew|popped) (?:off|up|away|open)"),
+    _w("fire", rf"{_LID} (?:just |has |was |is )*(?P<head>blew|blown|flew|popped) (?:off|up|away|open)"),
 )
 THINGS = re.compile(rf"\b(?:{_THING})\b")
 LIVING_WORD = re.compile(rf"\b(?:{LIVING}|i|we|us|me)\b")

@@ -194,7 +194,7 @@ _LEFT_ALONE = frozenset(
 )
 _SLIPS = {
     "ligth": "light", "lite": "light", "lihgt": "light", "teh": "the", "hte": "the", "tnak": "tank", "tanck": "tank", "septik": "septic", "spetic": "septic", "hol": "hole", "watr": "water",
-    "fire": "fire", "smokeing": "smoking", "unconcious": "unconscious",
+    "smokeing": "smoking",
     "dizy": "dizzy", "dizzi": "dizzy", "dissy": "dizzy", "dizzzy": "dizzy", "diszy": "dizzy", "dizzie": "dizzy", "dizz": "dizzy", "diziness": "dizziness",
     "feel": "feel", "fel": "fell", "felll": "fell", "fellin": "fell in", "fallin": "falling", "feell": "feel", "leanin": "leaning", "leening": "leaning", "leanng": "leaning",
     "kidd": "kid", "chld": "child", "chid": "child", "hubby": "husband", "sewege": "sewage", "sewrage": "sewage", "sewerage": "sewage", "seweage": "sewage", "swage": "sewage", "sewadge": "sewage",
