@@ -1,17 +1,23 @@
-"""Content files → models, with one error that names file, id and key. Nothing heavy is imported before it is used."""
+"""Content files → models, with one error that names file, id and key. Each part is imported when it is asked for."""
 
-from selfcheck.loading.content import rules, signs, sources
-from selfcheck.loading.conversations import (
-    cautions,
-    flow_ids,
-    glossary,
-    interface,
-    outcomes,
-    script,
-    section_words,
-    texts,
-)
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
 from selfcheck.loading.place import Place, content_place
+
+if TYPE_CHECKING:
+    from selfcheck.loading.content import rules, signs, sources
+    from selfcheck.loading.conversations import (
+        cautions,
+        flow_ids,
+        glossary,
+        interface,
+        outcomes,
+        script,
+        section_words,
+        texts,
+    )
 
 __all__ = [
     "Place",
@@ -29,6 +35,21 @@ __all__ = [
     "sources",
     "texts",
 ]
+
+_CONTENT = {"rules", "signs", "sources"}
+
+
+def __getattr__(name: str) -> object:
+    """The first frame and the commands that ask nothing do without what they do not need."""
+    if name not in __all__:
+        raise AttributeError(name)
+    if name in _CONTENT:
+        from selfcheck.loading import content
+
+        return getattr(content, name)
+    from selfcheck.loading import conversations
+
+    return getattr(conversations, name)
 
 
 def check_all(place: Place) -> None:

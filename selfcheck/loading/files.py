@@ -13,7 +13,6 @@ from typing import TYPE_CHECKING, Any, TypeVar, cast
 
 from selfcheck.errors import ContentProblem
 from selfcheck.loading.place import Place
-from selfcheck.loading.saying import plain_words
 
 if TYPE_CHECKING:
     from pydantic import TypeAdapter
@@ -69,6 +68,8 @@ def mould(data: Mapping[str, Any], model: type[T], file: str, ident: str = "") -
     try:
         return cast(T, _adapter(cast(Hashable, model)).validate_json(text, strict=True))
     except ValidationError as error:
+        from selfcheck.loading.saying import plain_words
+
         found, key, what = plain_words(error.errors(include_url=False), renamed, model)
         raise ContentProblem(file, ident or found, key, what) from None
 

@@ -15,6 +15,8 @@ if TYPE_CHECKING:
     from selfcheck.loading.place import Place
     from selfcheck.report.finding_text import VerdictWords
 
+LANGUAGE = "en"
+
 
 def judged(
     place: Place,
@@ -42,8 +44,8 @@ def judged(
 def verdict_words(place: Place) -> VerdictWords:
     """The words that a judgement is told in."""
     from selfcheck.loading.content import sources
-    from selfcheck.loading.conversations import texts
+    from selfcheck.loading.files import read_table
     from selfcheck.report.finding_text import VerdictWords
 
-    tables = {name: texts(place, name) for name in ("findings", "signs", "verdicts")}
+    tables = {name: read_table(place, f"{LANGUAGE}/words/{name}.toml") for name in ("findings", "signs", "verdicts")}
     return VerdictWords(**tables, sources=sources(place))
