@@ -14,6 +14,11 @@ _REFUSED = frozenset({"Cc", "Cf", "Cs", "Zl", "Zp"})
 _UNSEEN = frozenset("\u034f\u115f\u1160\u17b4\u17b5\u3164\uffa0") | {chr(code) for code in range(0xFE00, 0xFE10)}
 
 
+def words(listed: str) -> frozenset[str]:
+    """The words of a list written out as one text."""
+    return frozenset(listed.split())
+
+
 def clean(text: str, cap: int = 2000) -> str:
     """Text that can be stored, compared and shown without doing anything.
 

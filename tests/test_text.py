@@ -12,10 +12,28 @@ from selfcheck.text import REPLACEMENT, clean
 @pytest.mark.parametrize(
     "bad",
     [
-        "\x1b]52;c;aGk=\x07", "\x1b[31m", "\x00", "\x9b31m", "\x85", "\u202e", "\u2066", "\u200b", "\u200d", "\u2060", "\ufeff",
-        "\u2028", "\u2029", "\U000e0041", "\ud800", "\x7f", "\u00ad", "\ufe0f", "\uffff", "\u061c",
+        "\x1b]52;c;aGk=\x07",
+        "\x1b[31m",
+        "\x00",
+        "\x9b31m",
+        "\x85",
+        "\u202e",
+        "\u2066",
+        "\u200b",
+        "\u200d",
+        "\u2060",
+        "\ufeff",
+        "\u2028",
+        "\u2029",
+        "\U000e0041",
+        "\ud800",
+        "\x7f",
+        "\u00ad",
+        "\ufe0f",
+        "\uffff",
+        "\u061c",
     ],
-)  # fmt: skip
+)
 def test_nothing_that_acts_gets_through(bad: str) -> None:
     cleaned = clean(f"8{bad}in")
     assert cleaned.startswith("8")
@@ -45,5 +63,8 @@ def test_length_is_capped() -> None:
 def test_cleaning_twice_changes_nothing_and_leaves_no_control(text: str) -> None:
     once = clean(text)
     assert clean(once) == once
-    assert not any(unicodedata.category(character) in ("Cc", "Cf", "Cs", "Zl", "Zp") and character not in "\n\t" for character in once)
+    assert not any(
+        unicodedata.category(character) in ("Cc", "Cf", "Cs", "Zl", "Zp") and character not in "\n\t"
+        for character in once
+    )
     once.encode("utf-8")

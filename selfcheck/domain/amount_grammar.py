@@ -23,13 +23,15 @@ from selfcheck.domain.units import (
     Unit,
     unit_of,
 )
+from selfcheck.text import words
 
 
 @dataclass(frozen=True, slots=True)
 class Amount:
     """A number with or without a unit. `low` and `high` differ for a range; both in SI when there is a unit.
 
-    `other`: what the digits may also mean. `finest`: the unit of its last part. `spread`: a stated ±, in the same measure.
+    `other`: what the digits may also mean. `finest`: the unit of its last part. `spread`: a stated ±, in the same
+    measure.
     """
 
     low: Fraction
@@ -49,34 +51,16 @@ class Amount:
 
 @dataclass(frozen=True, slots=True)
 class Line:
-    """What a line holds: its amounts, and its words with `#` for each of them. `broken`: no line of plain words and numbers."""
+    """What a line holds: its amounts, and its words with `#` for each of them. `broken`: no line of plain words and
+    numbers.
+    """
 
     amounts: tuple[Amount, ...]
     skeleton: str
     broken: bool = False
 
 
-_FOLLOWS_A_PLACE = frozenset(
-    [
-        "the",
-        "a",
-        "an",
-        "my",
-        "our",
-        "this",
-        "that",
-        "there",
-        "it",
-        "his",
-        "her",
-        "their",
-        "which",
-        "total",
-        "all",
-        "each",
-        "both",
-    ]
-)
+_FOLLOWS_A_PLACE = words("the a an my our this that there it his her their which total all each both")
 _SIGNS = frozenset("-/,.;:()?!'\"=~≈±+&#%$°<>") | {"+/-", "+-"}
 
 

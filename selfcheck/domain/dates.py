@@ -1,4 +1,6 @@
-"""Days in the past as people type them: `last May`, `2019`, `3 years ago`, `5/4/2024`. Every reading is a span with a middle."""
+"""Days in the past as people type them: `last May`, `2019`, `3 years ago`, `5/4/2024`. Every reading is a span with
+a middle.
+"""
 
 from __future__ import annotations
 
@@ -10,7 +12,7 @@ from fractions import Fraction
 from typing import Literal
 
 from selfcheck.domain.hedges import says_unknown
-from selfcheck.domain.number_words import Number, number_at, plain, tokens
+from selfcheck.domain.number_words import Number, Token, number_at, plain, tokens
 
 Span = tuple[date, date]
 
@@ -60,9 +62,11 @@ _WEEKDAYS = ["monday", "tuesday", "wednesday", "thursday", "friday", "saturday",
 _YEAR = r"(?:(?:19|20)\d\d)"
 _UNIT_DAYS = {"day": 1.0, "week": 7.0, "month": 365.25 / 12, "year": 365.25}
 _UNIT = {
-    "day": "day", "days": "day", "dia": "day", "dias": "day", "week": "week", "weeks": "week", "wk": "week", "wks": "week", "semana": "week", "semanas": "week",
+    "day": "day", "days": "day", "dia": "day", "dias": "day", "week": "week", "weeks": "week", "wk": "week",
+    "wks": "week", "semana": "week", "semanas": "week",
     "month": "month", "months": "month", "mo": "month", "mos": "month", "mes": "month", "meses": "month",
-    "year": "year", "years": "year", "yr": "year", "yrs": "year", "yeas": "year", "yaers": "year", "ano": "year", "anos": "year",
+    "year": "year", "years": "year", "yr": "year", "yrs": "year", "yeas": "year", "yaers": "year", "ano": "year",
+    "anos": "year",
 }  # fmt: skip
 _AGO = re.compile(
     r"\b(?:ago|back|before now|earlier|prior|since|hace|it's been|its been|been)\b|^[~#]|^(?:about|"
@@ -81,7 +85,8 @@ _DENIED = re.compile(r"\b(?:not|wasn't|wasnt|isn't|isnt|didn't|didnt|before|afte
 def read_date(text: str, today: date) -> DateReading:
     """Read a day or a stretch of time; `today` is the day it is said.
 
-    Status `value` with span and middle; `ask` when day and month may be swapped or two dates stand in the line; `none` when not
+    Status `value` with span and middle; `ask` when day and month may be swapped or two dates stand in the line;
+    `none` when not
     known or nothing typed, with `never` set when it has not happened; `unclear` otherwise. Years 1900 to 2099.
     """
     said = text.strip()[:80]
@@ -443,15 +448,15 @@ def _ago(line: str, today: date) -> list[Span] | None:
     return [_around(today, count, unit, bool(number.loose or _ROUGH.search(skeleton)))]
 
 
-def _half_after(parts: list[object], at: int) -> int:
+def _half_after(parts: list[Token], at: int) -> int:
     """Number of tokens of "and a half" after a unit, or 0."""
-    words = [str(getattr(part, "text", "")) for part in parts[at : at + 3]]
+    words = [part.text for part in parts[at : at + 3]]
     if words[:3] == ["and", "a", "half"]:
         return 3
     return 2 if words[:2] in (["and", "half"], ["y", "medio"], ["y", "media"]) else 0
 
 
-def _between(line: str, parts: list[object], mark: tuple[Number, str], today: date) -> list[Span]:
+def _between(line: str, parts: list[Token], mark: tuple[Number, str], today: date) -> list[Span]:
     numbers = [int(found) for found in re.findall(r"\d+", line)]
     if len(numbers) != 2 or max(numbers) > 120:
         return []
@@ -460,7 +465,9 @@ def _between(line: str, parts: list[object], mark: tuple[Number, str], today: da
 
 
 def _around(today: date, count: float, unit: str, rough: bool = False) -> Span:
-    """The stretch that "3 years ago" covers: half a unit to either side, a whole one when it is rough; days are exact."""
+    """The stretch that "3 years ago" covers: half a unit to either side, a whole one when it is rough; days are
+    exact.
+    """
     middle = _back(today, count, unit)
     if unit == "day" and not rough:
         return middle, middle

@@ -101,7 +101,9 @@ class Token:
 
 @dataclass(frozen=True, slots=True)
 class Number:
-    """An exact number. `other`: what it may also mean (`1,250`); `loose`: "a couple"; `comma`: a decimal comma was used."""
+    """An exact number. `other`: what it may also mean (`1,250`); `loose`: "a couple"; `comma`: a decimal comma was
+    used.
+    """
 
     value: Fraction
     other: Fraction | None = None

@@ -81,7 +81,8 @@ def read_length(
     """Read a length as people type it; `units` is the household's system, `least` and `most` (m) the question's range.
 
     Status `value`; `ask` (no unit, two lengths, a length of another time, "over 8 in"); `none` (nothing typed, or not
-    known); `unclear` (no length, negative, over 30 m, another quantity). "None" and "no scum" are the value 0. A bare number is
+    known); `unclear` (no length, negative, over 30 m, another quantity). "None" and "no scum" are the value 0. A
+    bare number is
     taken only where the range leaves one unit. A range is its middle with at least half its width as error.
     """
     line = link(read_line(text, "length"))
@@ -116,7 +117,8 @@ def read_volume(
 ) -> VolumeReading:
     """Read a volume as people type it: `1000 gal`, `3.8 m3`, `1k gallons`; `least` and `most` in m³.
 
-    A bare number is taken when only one of gallons, litres and cubic metres makes a tank that stands at a house (0.8 to 40 m³
+    A bare number is taken when only one of gallons, litres and cubic metres makes a tank that stands at a house
+    (0.8 to 40 m³
     when no range is given), and asked otherwise. Statuses as for lengths.
     """
     line = link(read_line(_THOUSANDS_BY_POINT.sub(r"\1\2", text), "volume"))
@@ -244,7 +246,9 @@ def _length_of(amount: Amount, mood: Hedge) -> tuple[float, float]:
 
 
 def _step(unit: Unit | None, mood: Hedge) -> float:
-    """How far "just under" lies from the figure (our choice): a quarter inch, half an inch from a whole foot, 1 cm from a metre."""
+    """How far "just under" lies from the figure (our choice): a quarter inch, half an inch from a whole foot, 1 cm
+    from a metre.
+    """
     if mood.hair:
         return 0.125 * 0.0254
     if unit is FOOT:

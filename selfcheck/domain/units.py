@@ -1,6 +1,7 @@
 """Units people use for lengths and volumes, each with its exact size in SI.
 
-The sizes are definitions (international yard of 1959; US gallon of 231 cubic inches; imperial gallon of 4.54609 L), so they
+The sizes are definitions (international yard of 1959; US gallon of 231 cubic inches; imperial gallon of 4.54609 L),
+so they
 are kept as exact fractions.
 """
 
@@ -69,7 +70,9 @@ _LONG = tuple(word for word in BY_WORD if len(word) >= 6)
 
 
 def unit_of(word: str) -> Unit | None:
-    """The unit a word names, also with one slip of the keys in a word of six letters or more; None when it names none."""
+    """The unit a word names, also with one slip of the keys in a word of six letters or more; None when it names
+    none.
+    """
     found = BY_WORD.get(word)
     if found is not None or not 5 <= len(word) <= 13:
         return found

@@ -1,4 +1,6 @@
-"""What each hazard sounds like: patterns over the words that `hazard_words.normal` gives. Data with no logic of its own."""
+"""What each hazard sounds like: patterns over the words that `hazard_words.normal` gives. Data with no logic of its
+own.
+"""
 
 from __future__ import annotations
 

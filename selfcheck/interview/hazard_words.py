@@ -7,7 +7,7 @@ import unicodedata
 from functools import lru_cache
 
 from selfcheck.domain.units import one_slip
-from selfcheck.text import REPLACEMENT, clean
+from selfcheck.text import REPLACEMENT, clean, words
 
 #: a line longer than this is read only so far from its start and from its end
 LONGEST = 1200
@@ -74,151 +74,74 @@ _MENDED = [
     "shattered",
 ]
 #: everyday words that stand one letter away from one of those
-_LEFT_ALONE = frozenset(
-    [
-        "leaving",
-        "learning",
-        "leaking",
-        "leading",
-        "baking",
-        "barking",
-        "banking",
-        "packing",
-        "blacking",
-        "cranked",
-        "crackled",
-        "breather",
-        "breaths",
-        "breath",
-        "opened",
-        "opening",
-        "openings",
-        "broker",
-        "grounds",
-        "round",
-        "grinding",
-        "preaching",
-        "teaching",
-        "beaching",
-        "coaching",
-        "roaching",
-        "rockin",
-        "docking",
-        "locking",
-        "smocking",
-        "kissing",
-        "mission",
-        "misting",
-        "messing",
-        "painted",
-        "feinted",
-        "fasting",
-        "shower",
-        "showed",
-        "puddles",
-        "paddle",
-        "peddle",
-        "saddle",
-        "slapped",
-        "snipped",
-        "stopped",
-        "shipped",
-        "skipped",
-        "children",
-        "toilets",
-        "climber",
-        "tumbles",
-        "tumbler",
-        "crackers",
-        "cracker",
-        "tracked",
-        "racked",
-        "blocking",
-        "bucking",
-        "sacking",
-        "backings",
-        "hacking",
-        "lacking",
-        "bedding",
-        "bidding",
-        "flooring",
-        "blooding",
-        "folding",
-        "spoken",
-        "husbands",
-        "daughters",
-        "trapper",
-        "tripped",
-        "drowsing",
-        "dropping",
-        "drawing",
-        "growing",
-        "crowding",
-        "crawling",
-        "wobbly",
-        "backlog",
-        "breeding",
-        "breading",
-        "brewing",
-        "grown",
-        "grounded",
-        "shacked",
-        "stocked",
-        "smoke",
-        "smoked",
-        "smokes",
-        "sewages",
-        "sewer",
-        "sewers",
-        "sewn",
-        "reacting",
-        "reading",
-        "resting",
-        "reaping",
-        "roasting",
-        "rooting",
-        "rocket",
-        "rockets",
-        "rocky",
-        "ricking",
-        "discrete",
-        "concretes",
-        "crumpling",
-        "rumbling",
-        "tumbling",
-        "crumbing",
-        "splatting",
-        "spitting",
-        "slitting",
-    ]
+_LEFT_ALONE = words(
+    "leaving learning leaking leading baking barking banking packing blacking cranked crackled breather "
+    "breaths breath opened opening openings broker grounds round grinding preaching teaching beaching "
+    "coaching roaching rockin docking locking smocking kissing mission misting messing painted feinted "
+    "fasting shower showed puddles paddle peddle saddle slapped snipped stopped shipped skipped children "
+    "toilets climber tumbles tumbler crackers cracker tracked racked blocking bucking sacking backings "
+    "hacking lacking bedding bidding flooring blooding folding spoken husbands daughters trapper tripped "
+    "drowsing dropping drawing growing crowding crawling wobbly backlog breeding breading brewing grown "
+    "grounded shacked stocked smoke smoked smokes sewages sewer sewers sewn reacting reading resting "
+    "reaping roasting rooting rocket rockets rocky ricking discrete concretes crumpling rumbling tumbling "
+    "crumbing splatting spitting slitting"
 )
 _SLIPS = {
-    "ligth": "light", "lite": "light", "lihgt": "light", "teh": "the", "hte": "the", "tnak": "tank", "tanck": "tank", "septik": "septic", "spetic": "septic", "hol": "hole", "watr": "water",
+    "ligth": "light", "lite": "light", "lihgt": "light", "teh": "the", "hte": "the", "tnak": "tank", "tanck": "tank",
+    "septik": "septic", "spetic": "septic", "hol": "hole", "watr": "water",
     "smokeing": "smoking",
-    "dizy": "dizzy", "dizzi": "dizzy", "dissy": "dizzy", "dizzzy": "dizzy", "diszy": "dizzy", "dizzie": "dizzy", "dizz": "dizzy", "diziness": "dizziness",
-    "feel": "feel", "fel": "fell", "felll": "fell", "fellin": "fell in", "fallin": "falling", "feell": "feel", "leanin": "leaning", "leening": "leaning", "leanng": "leaning",
-    "kidd": "kid", "chld": "child", "chid": "child", "hubby": "husband", "sewege": "sewage", "sewrage": "sewage", "sewerage": "sewage", "seweage": "sewage", "swage": "sewage", "sewadge": "sewage",
-    "poo": "poop", "poopy": "poop", "tolet": "toilet", "toliet": "toilet", "toilette": "toilet", "crakced": "cracked", "craked": "cracked", "crackd": "cracked", "craced": "cracked", "crackked": "cracked",
-    "crackin": "cracking", "rockin": "rocking", "brocken": "broken", "brokn": "broken", "brokne": "broken", "borken": "broken", "sinkin": "sinking", "snuk": "sunk", "sunked": "sunk", "lidd": "lid", "ld": "lid",
-    "cant": "can not", "cannot": "can not", "dont": "do not", "doesnt": "does not", "didnt": "did not", "isnt": "is not", "wasnt": "was not", "arent": "are not", "werent": "were not",
-    "wont": "will not", "wouldnt": "would not", "couldnt": "could not", "shouldnt": "should not", "hasnt": "has not", "havent": "have not", "hadnt": "had not", "aint": "is not",
-    "im": "i am", "ive": "i have", "ill": "ill", "hes": "he is", "shes": "she is", "theyre": "they are", "theres": "there is", "thats": "that is", "its": "it is", "whos": "who is", "someones": "someone is",
-    "somebodys": "somebody is", "gonna": "going to", "gona": "going to", "goin": "going", "wanna": "want to", "gotta": "got to", "lemme": "let me", "noone": "nobody", "nobdy": "nobody", "nobodys": "nobody is", "kids": "kids", "ppl": "people", "pls": "", "plz": "", "u": "you", "ur": "your", "omg": "", "w": "with", "infront": "in front", "inside": "inside", "into": "into", "yrs": "years", "yr": "year",
-    "uncontious": "unconscious", "unconcious": "unconscious", "unconsious": "unconscious", "unconcsious": "unconscious", "colapsed": "collapsed", "collasped": "collapsed", "colapse": "collapse", "nausious": "nauseous", "nausous": "nauseous", "naseous": "nauseous", "nauseus": "nauseous",
-    "headake": "headache", "hedache": "headache", "headace": "headache", "breath": "breath", "breeth": "breathe", "breth": "breathe", "fainte": "faint", "feint": "faint", "past out": "passed out", "exploaded": "exploded", "tub": "tub", "overflowin": "overflowing",
-    "comming": "coming", "comin": "coming", "cumming": "coming", "backin": "backing", "flodding": "flooding", "grond": "ground", "groud": "ground", "grund": "ground", "climing": "climbing", "climin": "climbing", "reachin": "reaching", "smokin": "smoking",
+    "dizy": "dizzy", "dizzi": "dizzy", "dissy": "dizzy", "dizzzy": "dizzy", "diszy": "dizzy", "dizzie": "dizzy",
+    "dizz": "dizzy", "diziness": "dizziness",
+    "feel": "feel", "fel": "fell", "felll": "fell", "fellin": "fell in", "fallin": "falling", "feell": "feel",
+    "leanin": "leaning", "leening": "leaning", "leanng": "leaning",
+    "kidd": "kid", "chld": "child", "chid": "child", "hubby": "husband", "sewege": "sewage", "sewrage": "sewage",
+    "sewerage": "sewage", "seweage": "sewage", "swage": "sewage", "sewadge": "sewage",
+    "poo": "poop", "poopy": "poop", "tolet": "toilet", "toliet": "toilet", "toilette": "toilet", "crakced": "cracked",
+    "craked": "cracked", "crackd": "cracked", "craced": "cracked", "crackked": "cracked",
+    "crackin": "cracking", "rockin": "rocking", "brocken": "broken", "brokn": "broken", "brokne": "broken",
+    "borken": "broken", "sinkin": "sinking", "snuk": "sunk", "sunked": "sunk", "lidd": "lid", "ld": "lid",
+    "cant": "can not", "cannot": "can not", "dont": "do not", "doesnt": "does not", "didnt": "did not",
+    "isnt": "is not", "wasnt": "was not", "arent": "are not", "werent": "were not",
+    "wont": "will not", "wouldnt": "would not", "couldnt": "could not", "shouldnt": "should not", "hasnt": "has not",
+    "havent": "have not", "hadnt": "had not", "aint": "is not",
+    "im": "i am", "ive": "i have", "ill": "ill", "hes": "he is", "shes": "she is", "theyre": "they are",
+    "theres": "there is", "thats": "that is", "its": "it is", "whos": "who is", "someones": "someone is",
+    "somebodys": "somebody is", "gonna": "going to", "gona": "going to", "goin": "going", "wanna": "want to",
+    "gotta": "got to", "lemme": "let me", "noone": "nobody", "nobdy": "nobody", "nobodys": "nobody is",
+    "kids": "kids", "ppl": "people", "pls": "", "plz": "", "u": "you", "ur": "your", "omg": "", "w": "with",
+    "infront": "in front", "inside": "inside", "into": "into", "yrs": "years", "yr": "year",
+    "uncontious": "unconscious", "unconcious": "unconscious", "unconsious": "unconscious",
+    "unconcsious": "unconscious", "colapsed": "collapsed", "collasped": "collapsed", "colapse": "collapse",
+    "nausious": "nauseous", "nausous": "nauseous", "naseous": "nauseous", "nauseus": "nauseous",
+    "headake": "headache", "hedache": "headache", "headace": "headache", "breath": "breath", "breeth": "breathe",
+    "breth": "breathe", "fainte": "faint", "feint": "faint", "past out": "passed out", "exploaded": "exploded",
+    "tub": "tub", "overflowin": "overflowing",
+    "comming": "coming", "comin": "coming", "cumming": "coming", "backin": "backing", "flodding": "flooding",
+    "grond": "ground", "groud": "ground", "grund": "ground", "climing": "climbing", "climin": "climbing",
+    "reachin": "reaching", "smokin": "smoking",
 }  # fmt: skip
 _ENDINGS = (
-    (re.compile(r"\bcan't\b"), "can not"), (re.compile(r"\bwon't\b"), "will not"), (re.compile(r"\bain't\b"), "is not"), (re.compile(r"n't\b"), " not"),
-    (re.compile(r"\bi'm\b"), "i am"), (re.compile(r"'re\b"), " are"), (re.compile(r"'ve\b"), " have"), (re.compile(r"'ll\b"), " will"), (re.compile(r"'d\b"), " would"),
-    (re.compile(r"\blet's\b"), "let us"), (re.compile(
-        r"\b(he|she|it|there|that|who|what|where|how|someone|somebody|nobody|everyone|lid|cover|ground|"
-        r"toilet|shower|sewage|water|here|kid|son|daughter|husband|wife|dog|baby|boy|girl|mom|dad|one|"
-        r"tank|tub|yard|everything|room|head|puppy|cat|grandson|brother|sister|husband|friend|cat|soil|"
-        r"smell|neighbor)'s\b"
-    ), r"\1 is"),
+    (re.compile(r"\bcan't\b"), "can not"),
+    (re.compile(r"\bwon't\b"), "will not"),
+    (re.compile(r"\bain't\b"), "is not"),
+    (re.compile(r"n't\b"), " not"),
+    (re.compile(r"\bi'm\b"), "i am"),
+    (re.compile(r"'re\b"), " are"),
+    (re.compile(r"'ve\b"), " have"),
+    (re.compile(r"'ll\b"), " will"),
+    (re.compile(r"'d\b"), " would"),
+    (re.compile(r"\blet's\b"), "let us"),
+    (
+        re.compile(
+            r"\b(he|she|it|there|that|who|what|where|how|someone|somebody|nobody|everyone|lid|cover|ground|"
+            r"toilet|shower|sewage|water|here|kid|son|daughter|husband|wife|dog|baby|boy|girl|mom|dad|one|"
+            r"tank|tub|yard|everything|room|head|puppy|cat|grandson|brother|sister|husband|friend|cat|soil|"
+            r"smell|neighbor)'s\b"
+        ),
+        r"\1 is",
+    ),
     (re.compile(r"'s\b"), " "),
-)  # fmt: skip
+)
 #: sayings with a "no" or "not" that denies nothing
 _SAYINGS = re.compile(
     r"\b(?:(?:(?:i|we) )?(?:am |are )?(?:not|no) (?:kidding|joking|joke|lying|a joke|a drill|messing|"
@@ -246,7 +169,9 @@ _INTERJECTION = re.compile(
 
 
 def normal(text: str) -> str:
-    """The line in lower case, contractions spelled out, slips mended; clauses parted by ` | `, sentences by ` || `, a question ended by ` ?? `."""
+    """The line in lower case, contractions spelled out, slips mended; clauses parted by ` | `, sentences by ` || `,
+    a question ended by ` ?? `.
+    """
     safe = clean(text, 4 * LONGEST).replace(REPLACEMENT, "")
     if len(safe) > LONGEST:
         safe = f"{safe[: LONGEST // 2]}\n{safe[-LONGEST // 2 :]}"

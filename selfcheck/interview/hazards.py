@@ -1,6 +1,7 @@
 """Danger heard in a typed line: told as happening now, not denied, not long past, not asked in advance.
 
-A denial binds only to what it stands by: "not kidding, he fell in" and "no he fell in" are heard, "nobody fell in" is not.
+A denial binds only to what it stands by: "not kidding, he fell in" and "no he fell in" are heard, "nobody fell in"
+is not.
 """
 
 from __future__ import annotations
@@ -10,6 +11,7 @@ from dataclasses import dataclass
 
 from selfcheck.interview.hazard_patterns import ASKED, LIVING_WORD, THINGS, VERDICTS, WORDINGS, HazardVerdict, Wording
 from selfcheck.interview.hazard_words import normal
+from selfcheck.text import words
 
 
 @dataclass(frozen=True, slots=True)
@@ -22,102 +24,17 @@ class Hazard:
 
 
 _ORDER = list(VERDICTS)
-_PRONOUNS = frozenset(
-    ["he", "she", "they", "we", "i", "you", "someone", "somebody", "everyone", "alguien", "el", "ella"]
+_PRONOUNS = words("he she they we i you someone somebody everyone alguien el ella")
+_DETERMINERS = words("the my our his her their a an this that your")
+_PREPOSITIONS = words("of in from at on near by with to over around into under through about like for inside")
+_DENIALS = words("not never no nobody none neither nor nothing without zero sin nadie nunca ningun ninguna jamas")
+_BINDING = words("think believe say said suspect that mean means creo")
+_LOOKING = words(
+    "see seen saw notice noticed sign signs evidence find found hear heard look looks any have had got "
+    "feel let want seeing aware report"
 )
-_DETERMINERS = frozenset(["the", "my", "our", "his", "her", "their", "a", "an", "this", "that", "your"])
-_PREPOSITIONS = frozenset(
-    [
-        "of",
-        "in",
-        "from",
-        "at",
-        "on",
-        "near",
-        "by",
-        "with",
-        "to",
-        "over",
-        "around",
-        "into",
-        "under",
-        "through",
-        "about",
-        "like",
-        "for",
-        "inside",
-    ]
-)
-_DENIALS = frozenset(
-    [
-        "not",
-        "never",
-        "no",
-        "nobody",
-        "none",
-        "neither",
-        "nor",
-        "nothing",
-        "without",
-        "zero",
-        "sin",
-        "nadie",
-        "nunca",
-        "ningun",
-        "ninguna",
-        "jamas",
-    ]
-)
-_BINDING = frozenset(["think", "believe", "say", "said", "suspect", "that", "mean", "means", "creo"])
-_LOOKING = frozenset(
-    [
-        "see",
-        "seen",
-        "saw",
-        "notice",
-        "noticed",
-        "sign",
-        "signs",
-        "evidence",
-        "find",
-        "found",
-        "hear",
-        "heard",
-        "look",
-        "looks",
-        "any",
-        "have",
-        "had",
-        "got",
-        "feel",
-        "let",
-        "want",
-        "seeing",
-        "aware",
-        "report",
-    ]
-)
-_NEW_SUBJECT = frozenset(
-    [
-        "lid",
-        "cover",
-        "ground",
-        "sewage",
-        "toilet",
-        "shower",
-        "husband",
-        "wife",
-        "son",
-        "daughter",
-        "dog",
-        "kid",
-        "water",
-        "basement",
-        "tub",
-        "drain",
-    ]
-)
-_FINITE = frozenset(["looks", "look", "is", "has", "keeps", "seems", "acts", "feels", "are", "have"])
+_NEW_SUBJECT = words("lid cover ground sewage toilet shower husband wife son daughter dog kid water basement tub drain")
+_FINITE = words("looks look is has keeps seems acts feels are have")
 _ANSWERED_NO = re.compile(
     r"^[\s|?]*(?:no|none|nope|nah|negative|not|not really|not at all|no sir|no not at all|nothing|"
     r"never|ninguna?)[\s|]*$"
@@ -172,14 +89,14 @@ _SUPPOSED = re.compile(
     r"could|might|may|can|should|does|do|did|dont|never let|not let|in order|rule|rules|says?)\b(?! "
     r"be\b)"
 )
-_MODALS = frozenset(["could", "might", "may", "can", "should", "does", "do", "did", "would"])
+_MODALS = words("could might may can should does do did would")
 _QUESTION = re.compile(
     r"(?:^|\| )(?:so |ok |okay |hey |um |and |wait |hi |well |then |but |please |quick question |"
     r"question )*(?P<word>is|are|was|were|am|did|do|does|has|have|had|can|could|should|shall|will|"
     r"would|may|must|what|what's|how|when|where|who|which|whose|que|como|puedo|cuando|any|anyone|"
     r"anybody|anything)\b"
 )
-_WH = frozenset(["what", "how", "when", "where", "who", "which", "whose", "que", "como", "cuando"])
+_WH = words("what how when where who which whose que como cuando")
 _DOUBT = re.compile(
     r"\b(?:maybe|might|may be|could be|think|guess|possibly|perhaps|looks like|seems|sort of|kind of|"
     r"kinda|not sure|unsure|almost|nearly|probably|afraid|worried|earlier|yesterday|was|used)\b"

@@ -121,8 +121,24 @@ def test_not_known(text: str) -> None:
 
 @pytest.mark.parametrize(
     "text",
-    ["brown", "hello", "Feb 30 2024", "2/30/2024", "every 3 years", "1,000 gal", "9**9**9", "before 2010", "since 2019", "not 2019", "years ago", "14 in", "x" * 5000, "1" * 70, "-" * 80],
-)  # fmt: skip
+    [
+        "brown",
+        "hello",
+        "Feb 30 2024",
+        "2/30/2024",
+        "every 3 years",
+        "1,000 gal",
+        "9**9**9",
+        "before 2010",
+        "since 2019",
+        "not 2019",
+        "years ago",
+        "14 in",
+        "x" * 5000,
+        "1" * 70,
+        "-" * 80,
+    ],
+)
 def test_no_date(text: str) -> None:
     assert read_date(text, TODAY).status == "unclear"
 
@@ -133,7 +149,11 @@ def test_any_text_gets_a_reading(text: str, today: date) -> None:
     assert (reading.day is not None) == (reading.status == "value")
 
 
-@given(st.integers(0, 110), st.sampled_from(["days", "weeks", "months", "years"]), st.dates(date(2020, 1, 1), date(2090, 1, 1)))
+@given(
+    st.integers(0, 110),
+    st.sampled_from(["days", "weeks", "months", "years"]),
+    st.dates(date(2020, 1, 1), date(2090, 1, 1)),
+)
 def test_ago_lies_in_the_past(count: int, unit: str, today: date) -> None:
     reading = read_date(f"{count} {unit} ago", today)
     assert reading.day is not None

@@ -66,16 +66,45 @@ def test_errors_follow_the_words() -> None:
 
 def test_every_unit_agrees_with_pint() -> None:
     registry = pint.UnitRegistry()
-    names = {"in": "inch", "ft": "foot", "yd": "yard", "gal": "gallon", "imp gal": "imperial_gallon", "L": "litre", "ft³": "foot**3", "yd³": "yard**3", "m³": "m**3"}
+    names = {
+        "in": "inch",
+        "ft": "foot",
+        "yd": "yard",
+        "gal": "gallon",
+        "imp gal": "imperial_gallon",
+        "L": "litre",
+        "ft³": "foot**3",
+        "yd³": "yard**3",
+        "m³": "m**3",
+    }
     for unit in UNITS:
-        wanted = registry.Quantity(1, names.get(unit.symbol, unit.symbol)).to("m" if unit.dimension == "length" else "m**3")
+        wanted = registry.Quantity(1, names.get(unit.symbol, unit.symbol)).to(
+            "m" if unit.dimension == "length" else "m**3"
+        )
         assert float(unit.size) == pytest.approx(wanted.magnitude, rel=1e-12)
 
 
 @pytest.mark.parametrize(
     "hostile",
-    ["9**9**9**9", "a" * 5000, "1" * 5000, "8 in\x00", "8\u202e in", "½" * 80, "1/2 " * 20, "a foot and " * 7, "(" * 80, "-" * 80, "about " * 13, "ﷺ" * 80, "8 in " * 16, "\ud800", "one hundred " * 6, "# # # #"],
-)  # fmt: skip
+    [
+        "9**9**9**9",
+        "a" * 5000,
+        "1" * 5000,
+        "8 in\x00",
+        "8\u202e in",
+        "½" * 80,
+        "1/2 " * 20,
+        "a foot and " * 7,
+        "(" * 80,
+        "-" * 80,
+        "about " * 13,
+        "ﷺ" * 80,
+        "8 in " * 16,
+        "\ud800",
+        "one hundred " * 6,
+        "# # # #",
+    ],
+)
 def test_hostile_text_is_answered_at_once(hostile: str) -> None:
     start = time.perf_counter()
     assert read_length(hostile).status in ("ask", "unclear", "none", "value")

@@ -6,7 +6,15 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from selfcheck.domain.quantities import read_date, read_length, read_volume, show_date, show_length, show_length_error, show_volume
+from selfcheck.domain.quantities import (
+    read_date,
+    read_length,
+    read_volume,
+    show_date,
+    show_length,
+    show_length_error,
+    show_volume,
+)
 
 SYSTEMS = st.sampled_from(["us", "metric"])
 

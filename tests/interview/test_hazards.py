@@ -71,10 +71,19 @@ def test_a_denial_elsewhere_hides_nothing(line: str, hazard: str) -> None:
 @pytest.mark.parametrize(
     "line",
     [
-        "nobody fell in", "no one has fallen in", "he did not fall in", "none of the kids fell in", "we are not dizzy", "the lid isn't cracked",
-        "lid cracked? no", "sewage in the house: none", "any sewage in the house? no", "there is no crack in the lid", "no sewage in the house or yard",
+        "nobody fell in",
+        "no one has fallen in",
+        "he did not fall in",
+        "none of the kids fell in",
+        "we are not dizzy",
+        "the lid isn't cracked",
+        "lid cracked? no",
+        "sewage in the house: none",
+        "any sewage in the house? no",
+        "there is no crack in the lid",
+        "no sewage in the house or yard",
     ],
-)  # fmt: skip
+)
 def test_a_denial_is_heard(line: str) -> None:
     assert find(line) is None
 
@@ -116,7 +125,19 @@ def test_the_worst_of_two_is_given() -> None:
     assert (found.id, found.verdict) == ("fell_in", "danger")
 
 
-@pytest.mark.parametrize("hostile", ["no " * 4000, "he fell in " * 500, "a" * 5000, "\x00\u202e" * 3000, "(" * 5000, "lid is a an " * 600, "|" * 5000, "' " * 5000])
+@pytest.mark.parametrize(
+    "hostile",
+    [
+        "no " * 4000,
+        "he fell in " * 500,
+        "a" * 5000,
+        "\x00\u202e" * 3000,
+        "(" * 5000,
+        "lid is a an " * 600,
+        "|" * 5000,
+        "' " * 5000,
+    ],
+)
 def test_hostile_text_is_read_in_bounded_time(hostile: str) -> None:
     start = time.perf_counter()
     find(hostile)
