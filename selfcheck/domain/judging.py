@@ -11,13 +11,14 @@ from dataclasses import replace
 from datetime import date, timedelta
 
 from selfcheck.domain.check import Check, Reading, Readings, standing
-from selfcheck.domain.circumstances import REFILL_L_PER_PERSON_DAY, circumstances, lately_pumped
+from selfcheck.domain.circumstances import circumstances, lately_pumped
 from selfcheck.domain.explain import act_by, sureness, would_change
 from selfcheck.domain.findings import Finding, Verdict, rank, worst
-from selfcheck.domain.forecast import Forecast, forecast
+from selfcheck.domain.flow import detention_days, flow
+from selfcheck.domain.forecast import forecast
 from selfcheck.domain.gaps import disagreements, not_checked, open_answers, unread, wrong_dates
 from selfcheck.domain.history import counted, years_between
-from selfcheck.domain.household import Tank
+from selfcheck.domain.household import Household, Tank
 from selfcheck.domain.layers import Layers
 from selfcheck.domain.limits import RuleSet
 from selfcheck.domain.over_time import FRESH_DAYS, look_again, outlook, over_time, rule_row
@@ -78,7 +79,8 @@ def _judge_tank(case: Case, tank: Tank, strange: bool) -> Judgement:
             if check.seen.second_compartment is not None:
                 second = weigh(scene, _filled(check.seen.second_compartment, readings))
                 found += [_of_second(one) for one in second.findings]
-        facts = circumstances(tank, body, check, emptied, ahead, deciding(readings), weighed.layers if weighed else None)
+        found_layers = weighed.layers if weighed else None
+        facts = circumstances(tank, body, check, emptied, ahead, deciding(readings), found_layers)
         gaps = open_answers(check, earlier, case.signs, facts, tank.filter)
         rests = gaps.rests_on_record
         found += gaps.findings
@@ -116,7 +118,7 @@ def _judge_tank(case: Case, tank: Tank, strange: bool) -> Judgement:
         due=view.due(limits, standings),
         look_again=look,
         look_reason=reason,
-        detention_days=_detention(weighed.layers, body, ahead) if weighed else None,
+        detention_days=_detention(weighed.layers, body, household, today) if weighed else None,
         missing=not_checked(check, tank, rules),
         questionable=_questionable(findings, known),
         kind=next((one.kind for one in findings if one.verdict == "cannot_tell" and one.kind), None)
@@ -191,13 +193,15 @@ def _nothing_amiss(check: Check, found: Sequence[Finding]) -> list[Finding]:
     return [Finding("nothing_amiss", "carry_on", facts={"on": check.on}, uses=uses)] if uses else []
 
 
-def _detention(found: Layers, body: Vessel, ahead: Forecast) -> float | None:
-    """Days that water stays in the clear zone."""
+def _detention(found: Layers, body: Vessel, household: Household, today: date) -> float | None:
+    """Days that water rests in the clear zone while everybody is at home; None where it cannot be told."""
     if found.liquid_depth is None or found.sludge is None or found.scum_below is None:
         return None
     clear = body.volume_below(found.liquid_depth.value - found.scum_below.value) - body.volume_below(found.sludge.value)
-    people = ahead.people.people[-1]
-    return max(clear, 0.0) * 1000 / (people * REFILL_L_PER_PERSON_DAY) if people > 0 else None
+    there = [one for one in household.occupancy if one.from_ <= today]
+    people = max(there, key=lambda one: one.from_).people if there else float(household.bedrooms or 0)
+    litres = flow(people, household.meter).litres_per_day
+    return detention_days(max(clear, 0.0), litres) if litres > 0 else None
 
 
 def _questionable(findings: Sequence[Finding], rules_known: bool) -> tuple[str, ...]:

@@ -7,6 +7,7 @@ from datetime import date
 
 from selfcheck.domain.conversions import GALLON
 from selfcheck.domain.findings import rank
+from selfcheck.domain.flow import LEAST_DAYS
 from selfcheck.domain.forecast import HORIZON_YEARS
 from selfcheck.domain.showing import show_day, show_length, show_length_error
 from selfcheck.domain.verdict import Judgement, RuleRow
@@ -151,7 +152,7 @@ def _seen(judgement: Judgement, words: VerdictWords, units: Units) -> tuple[str,
             )
         )
     days = judgement.detention_days
-    if days is not None and days < 1.0:
+    if days is not None and days < LEAST_DAYS:
         lines.append(words.say("seen", "detention_short"))
     elif days is not None:
         lines.append(words.say("seen", "detention").format(days=f"{days:.1f}"))
