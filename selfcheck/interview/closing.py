@@ -58,15 +58,8 @@ def hazard_perhaps(talk: Conversation, hazard: Hazard, line: str) -> list[Messag
         return [note, *hearing.ordinary(talk, line)]
 
     choices = (("yes", talk.phrases.say("hazard_yes")), ("no", talk.phrases.say("hazard_no")))
-    return talk.ask(
-        Pending(
-            talk.phrases.say("hazard_check", told=told.rstrip(".")),
-            choices,
-            choose,
-            firm=True,
-            parting=(_caution(talk, hazard.id),),
-        )
-    )
+    asked = talk.phrases.say("hazard_check", told=told.rstrip("."))
+    return talk.ask(Pending(asked, choices, choose, firm=True, parting=(_caution(talk, hazard.id),)))
 
 
 def chosen_hazards(talk: Conversation, before: State) -> list[Message]:

@@ -1,23 +1,25 @@
 """Every way through a conversation, for proofs: from each state every answer that makes a difference, every way out,
 every hazard, a break.
 
-States that cannot differ in what comes later are one. What a state is known by: the open question, what the conversation
-itself remembers, and the answers that some later condition looks at, each as its representative value.
+States that cannot differ in what comes later are one; "I don't know" and "skip" make no difference unless a condition
+names only one of them. What a state is known by: the open question, what the
+conversation itself remembers, and the answers that some later condition looks at, each as its representative value.
 """
 
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import timedelta
 from functools import cached_property
 
 from selfcheck.interview.answers import BREAK, HAZARD, LEAVING, Answer, Value
-from selfcheck.interview.context import Context
-from selfcheck.interview.nodes import Node
-from selfcheck.interview.predicates import PREDICATES
+from selfcheck.interview.collect import collect
+from selfcheck.interview.context import Answered, Context
+from selfcheck.interview.nodes import Condition, Node
+from selfcheck.interview.predicates import BUILT_IN, PREDICATES
 from selfcheck.interview.replay import begin, follow
-from selfcheck.interview.routing import reviewed
+from selfcheck.interview.routing import reviewed, true_of
 from selfcheck.interview.script import Script
 from selfcheck.interview.state import State
 
@@ -111,14 +113,15 @@ def explore(
     leaving: bool = True,
     hazards: Iterable[str] = (),
     breaks: bool = False,
+    skipping: bool = True,
 ) -> Graph:
     """Every state and edge of a conversation in one context.
 
     `samples`: values to try at a question, beside "don't know" and "skip" where these are answers; without them every
-    option, and for a measure its bounds. `leaving`, `hazards`, `breaks`: try these in every state too. Raises ValueError
-    when there are more than `MOST_STATES` states.
+    option, and for a measure a common and a high value. `leaving`, `hazards`, `breaks`: try these in every state too.
+    Raises ValueError when there are more than `MOST_STATES` states.
     """
-    key_of = _key_maker(script)
+    key_of = _key_maker(script, context)
     first = begin(script, context)
     graph = Graph(script, key_of(first))
     graph.states[graph.start] = first
@@ -132,7 +135,7 @@ def explore(
         following: list[tuple[Edge, Key]] = []
         node = state.node
         if node is not None:
-            tried = [(answer, "answer") for answer in answers_to(script, node, context, samples or {})]
+            tried = [(answer, "answer") for answer in answers_to(script, node, context, samples or {}, skipping)]
             extra = [(one, kind) for one, kind in others if not (state.leaving and kind == "leave")]
             for answer, kind in tried + extra:
                 after = follow(script, context, state, answer)
@@ -147,7 +150,9 @@ def explore(
     return graph
 
 
-def answers_to(script: Script, node: Node, context: Context, samples: Mapping[str, Sequence[Value]]) -> list[Answer]:
+def answers_to(
+    script: Script, node: Node, context: Context, samples: Mapping[str, Sequence[Value]], skipping: bool = True
+) -> list[Answer]:
     """The answers worth trying at a question."""
     if node.id in samples:
         values = list(samples[node.id])
@@ -158,7 +163,7 @@ def answers_to(script: Script, node: Node, context: Context, samples: Mapping[st
         return answers
     if node.unknown_allowed:
         answers.append(Answer(node.id, "unknown"))
-        if not (node.gate or node.opens or node.closes or node.on_leaving):
+        if skipping and not (node.gate or node.opens or node.closes or node.on_leaving):
             answers.append(Answer(node.id, "skipped"))
     return answers
 
@@ -169,51 +174,107 @@ def _values(node: Node, context: Context) -> list[Value]:
     if node.kind == "choose_several":
         return [(), *((option,) for option in node.options), node.options]
     if node.kind in ("length", "volume", "number"):
-        bounds = (node.least, node.usual_least, node.usual_most, node.most)
-        return sorted({float(bound) for bound in bounds if bound is not None}) or [1.0]
+        low, high = node.usual_least or node.least or 0.0, node.usual_most or node.most or 2.0
+        return [low + (high - low) / 3, high]
     if node.kind == "date":
         return [context.today - timedelta(days=days) for days in (0, 400, 4000)]
     return ["words"] if node.kind == "note" else [None]
 
 
-def _key_maker(script: Script) -> Callable[[State], Key]:
-    """What a state is known by. An answer counts as long as a node that is still to come looks at it."""
-    last_look = _last_looks(script)
+@dataclass(frozen=True, slots=True)
+class _Look:
+    """One condition, and the place of the last node that has it."""
+
+    condition: Condition
+    last: int
+    reads: tuple[str, ...]
+
+
+class _Watched(Answered):
+    """Answers that notice when somebody looks at the conversation itself, which may still change."""
+
+    def __init__(self, answered: Answered) -> None:
+        super().__init__()
+        self.update(answered)
+        self.noticed: set[str] = set()
+        for name in _ABOUT_ITSELF:
+            setattr(self, name, getattr(answered, name))
+
+    def __getattribute__(self, name: str) -> object:
+        if name in _ABOUT_ITSELF:
+            object.__getattribute__(self, "__dict__").setdefault("noticed", set()).add(name)
+        return object.__getattribute__(self, name)
+
+
+_ABOUT_ITSELF = frozenset({"gate", "open", "leaving", "danger", "hazards", "before"})
+
+
+def _key_maker(script: Script, context: Context) -> Callable[[State], Key]:
+    """What a state is known by: what later conditions make of its answers, or the answers where that is open."""
+    looks = _looks(script)
     order = script.order
+    told_apart = {look.condition.question for look in looks if len({"unknown", "skipped"} & {*look.condition.is_}) == 1}
+    raised = tuple(
+        dict.fromkeys((*script.cautions, *(one for node in script.nodes.values() for one in node.hazard.values())))
+    )
 
     def key(state: State) -> Key:
-        here = order[state.node.id] if state.node is not None else len(order)
-        kept = tuple(
-            (name, answer.state, answer.value)
-            for name, answer in sorted(state.given.items())
-            if last_look.get(name, -1) >= here or order[name] >= here
-        )
-        gone = tuple((name, answer.state, answer.value) for name, answer in sorted(state.before.items()))
         answered = state.answered
         return (
             state.node.id if state.node is not None else "",
             state.step.outcome,
             state.step.left,
-            kept,
-            gone,
+            () if state.leaving or state.ended else settled(state),
+            tuple((name, one.state, one.value) for name, one in sorted(state.before.items())),
             answered.gate,
             answered.hazards,
             state.told,
-            state.leaving,
-            state.open,
-            state.opened,
-            state.close_first,
-            state.must_close,
-            state.settled,
+            (state.leaving, state.open, state.opened, state.close_first, state.must_close, state.settled),
             min(state.tries, 2),
-            _since(state),
+            recent(state),
         )
 
-    def _since(state: State) -> Key:
+    def settled(state: State) -> Key:
+        node = state.step.reached or state.node
+        here = order[node.id] if node is not None else len(order)
+        watched = _Watched(state.answered)
+        view = replace(context, draft=lambda: collect(script, context, state.answered))
+        raw = {name for name in state.given if order[name] >= here}
+        results: list[object] = []
+        for look in looks:
+            if look.last < here:
+                continue
+            if all(order.get(name, -1) < here for name in look.reads):
+                watched.noticed = set()
+                value: object = true_of((look.condition,), watched, view)
+                if watched.noticed <= {"hazards", "open"}:
+                    results.append(value if not watched.noticed else imagined(look.condition, watched, view))
+                    continue
+            results.append(None)
+            raw.update(name for name in look.reads if name in state.given)
+        kept = ((name, known_as(state.given[name]), state.given[name].value) for name in sorted(raw))
+        return (tuple(results), tuple(kept))
+
+    def known_as(answer: Answer) -> str:
+        return "unknown" if answer.state == "skipped" and answer.question not in told_apart else answer.state
+
+    def imagined(condition: Condition, watched: _Watched, view: Context) -> Key:
+        """What a condition would say with each hazard told as well, and with all shut or something open."""
+        told, was_open = watched.hazards, watched.open
+        values = []
+        for hazard in ("", *raised):
+            for standing_open in (False, True):
+                watched.hazards = (*told, hazard) if hazard and hazard not in told else told
+                watched.open = standing_open
+                values.append(true_of((condition,), watched, view))
+        watched.hazards, watched.open = told, was_open
+        return tuple(values)
+
+    def recent(state: State) -> Key:
         """Which closing and read-back answers still count: they are told apart by what came after them."""
         since = max(state.opened_at, state.close_from)
         closing = tuple(
-            (name, state.at[name] > state.opened_at, state.at[name] > since)
+            (name, state.given[name].value, state.at[name] > state.opened_at, state.at[name] > since)
             for name in sorted(state.given)
             if script.nodes[name].on_leaving
         )
@@ -226,19 +287,19 @@ def _key_maker(script: Script) -> Callable[[State], Key]:
     return key
 
 
-def _last_looks(script: Script) -> dict[str, int]:
-    """For each question, the place of the last node whose conditions may look at its answer."""
-    looks: dict[str, int] = {}
-    everything = list(script.nodes)
+def _looks(script: Script) -> list[_Look]:
+    """Every condition that asks for answers, once, with the last place where it is asked."""
+    looks: dict[Condition, _Look] = {}
+    everything = tuple(script.nodes)
     for section, node in script.flow.nodes():
-        place = script.order[node.id]
         for condition in (*section.when, *node.when):
             name = condition.predicate or condition.unless
+            if name in BUILT_IN:
+                continue
             if condition.question:
-                read: Iterable[str] = (condition.question,)
+                reads: tuple[str, ...] = (condition.question,)
             else:
                 declared = PREDICATES[name].reads
-                read = everything if declared is None else declared
-            for question in read:
-                looks[question] = place
-    return looks
+                reads = everything if declared is None else declared
+            looks[condition] = _Look(condition, script.order[node.id], reads)
+    return list(looks.values())

@@ -50,7 +50,7 @@ def next_step(script: Script, context: Context, state: State) -> Step:
     if any(is_danger(script, hazard) for hazard in answered.hazards):
         return _in_danger(script, context, state, answered)
     if state.close_first and (node := _to_close(script, context, state, answered, shutting_only=True)):
-        return Step(node, answered)
+        return Step(node, answered, reached=step.node)
     if state.leaving:
         node = _to_close(script, context, state, answered) if state.must_close else None
         return Step(node, answered, left=node is None)

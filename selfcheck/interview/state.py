@@ -16,12 +16,14 @@ class Step:
     """Where a walk through the flow came to: the node to ask, or the end.
 
     `answered`: what counts, in the order it was met. `outcome`: of the stop that was reached. `left`: gone, unfinished.
+    `reached`: where the ordinary course stands while something else comes first.
     """
 
     node: Node | None
     answered: Answered
     outcome: str = ""
     left: bool = False
+    reached: Node | None = None
 
 
 @dataclass(frozen=True, slots=True)
