@@ -70,10 +70,10 @@ def tank_seen(answered: Answered, context: Context) -> bool:
     return tank_uncovered(answered, context) and "level" in answered and not answered.chosen("level", "stayed_shut")
 
 
-@predicate("call_today", reads=("house_signs", "yard_signs", "alarm", "trouble_house", "trouble_yard", "trouble_where"))
-def call_today(answered: Answered, context: Context) -> bool:
-    """Something was told that cannot wait for a reading."""
-    return bool(answered.hazards) or _wants_a_call_today(answered)
+@predicate("lid_told", reads=("gate_lid",))
+def lid_told(answered: Answered, context: Context) -> bool:
+    """How the lid is was told at the gate."""
+    return answered.was_chosen("gate_lid", "firm_light", "firm_heavy", "rocked", "cracked")
 
 
 @predicate("one_drain_only", reads=("trouble_house", "trouble_yard", "trouble_where"))
@@ -84,15 +84,10 @@ def one_drain_only(answered: Answered, context: Context) -> bool:
 
 
 def _wants_a_call_today(answered: Answered) -> bool:
-    house = ("house_signs", "trouble_house", "learn_house")
-    yard = ("yard_signs", "trouble_yard", "learn_yard")
-    sounding = answered.chosen("alarm", "sounding") or answered.chosen("learn_alarm", "sounding")
     return (
-        sounding
-        or answered.chosen("trouble_where", "alarm")
-        or any(answered.chosen(one, "sewage_backup") for one in house)
-        or any(answered.chosen(one, "slow_all_drains") and answered.chosen(one, "gurgling") for one in house)
-        or any(answered.chosen(one, "wet_smelly", "sunken_ground") for one in yard)
+        answered.chosen("alarm", "sounding")
+        or answered.chosen("house_signs", "sewage_backup")
+        or answered.chosen("yard_signs", "wet_smelly", "sunken_ground")
     )
 
 
