@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import contextlib
 import gc
+import io
 import os
 import sys
 from collections.abc import Sequence
@@ -40,7 +41,7 @@ def main(argv: Sequence[str] | None = None) -> int:
     except KeyboardInterrupt:
         return INTERRUPTED
     except BrokenPipeError:  # the reader of our output has gone; there is nobody left to tell
-        with contextlib.suppress(OSError):
+        with contextlib.suppress(OSError, ValueError):
             os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
         return DONE
     except Exception as error:  # the last line of defence
@@ -180,7 +181,9 @@ def _plain(text: object) -> str:
 
 
 def _forgiving_streams() -> None:
-    """A sign that the terminal cannot show becomes a question mark, and never an error."""
+    """A sign that the terminal cannot show becomes a question mark, never an error; a closed stream is an empty one."""
+    sys.stdin = sys.stdin or io.StringIO()
+    sys.stdout = sys.stdout or io.StringIO()
     for stream in (sys.stdin, sys.stdout, sys.stderr):
         reconfigure = getattr(stream, "reconfigure", None)
         if reconfigure is not None:
@@ -189,8 +192,10 @@ def _forgiving_streams() -> None:
 
 
 def _say(text: str) -> None:
+    from selfcheck.text import clean
+
     with contextlib.suppress(OSError, ValueError):
-        print(text, file=sys.stderr, flush=True)
+        print(clean(text), file=sys.stderr, flush=True)
 
 
 def _after_a_fault(error: Exception) -> str:

@@ -26,7 +26,7 @@ def judge(folder: Path, today: date, rules: str | None, content: Path | None, *,
 
         shown = judgement_json(judgement, told)
         shown["problems"] = [str(problem) for problem in record.problems]
-        print(json.dumps(shown, indent=2, ensure_ascii=False, allow_nan=False))
+        print(json.dumps(shown, indent=2, allow_nan=False))  # in ASCII, so that no sign does anything to a terminal
         return judgement.call_professional
     from selfcheck.plain import pages
     from selfcheck.plain.phrases import Words

@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 import sys
+from collections.abc import Sequence
 from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from selfcheck.errors import RecordProblem
 from selfcheck.interview import hazards
 from selfcheck.loading.conversations import flow_ids, script
 from selfcheck.loading.place import Place, content_place
@@ -23,6 +25,8 @@ if TYPE_CHECKING:
 HOME = "home"
 WHAT_NOW = "what_now"
 TROUBLE = "trouble"
+#: so many damaged files are named at the start. Our choice: more would push the question off the screen.
+MOST_NAMED = 8
 
 
 def run(
@@ -126,9 +130,17 @@ class Face:
         if home.problems:
             self._out.gap()
             self._out.say(say("menu", "problems"))
-            for problem in home.problems:
-                self._out.say(f"{problem.what} {problem.mend}", indent="  ", first="- ")
+            self._name(home.problems)
         self._out.gap()
+
+    def _name(self, problems: Sequence[RecordProblem]) -> None:
+        """Each file that cannot be used; after some, only how many more there are."""
+        for problem in problems[:MOST_NAMED]:
+            self._out.say(str(problem), indent="  ", first="- ")
+        if len(problems) > MOST_NAMED:
+            self._out.say(
+                self._words("menu", "more_problems", count=len(problems) - MOST_NAMED), indent="  ", first="- "
+            )
 
     def _what_now(self) -> str:
         """What the person picks at the start. Raises Gone when they leave."""
@@ -140,7 +152,6 @@ class Face:
         self._talk.run(conversation, until=WHAT_NOW)
         picked = [one.value for one in conversation.answers if one.question == WHAT_NOW and one.state == "value"]
         if not picked:
-            self._out.say(self._words("menu", "bye"))
             raise Gone(0)
         return str(picked[-1])
 
@@ -149,6 +160,7 @@ class Face:
         unfinished = self._sitting.unfinished()
         if unfinished is None:
             return True
+        self._name(unfinished.problems)
         options = ("unfinished_on", "unfinished_anew", "unfinished_later")
         picked = self._pick(self._unfinished_line(unfinished), "unfinished_ask", options)
         if picked == "unfinished_on":

@@ -54,6 +54,9 @@ def record(sitting: Sitting, out: Speaker, words: Words) -> None:
 
 def look_ahead(sitting: Sitting, out: Speaker, words: Words) -> None:
     """When to look again and when each set of limits is reached."""
+    if not (sitting.checks or sitting.pump_outs):
+        out.say(words("record", "nothing_yet"))
+        return
     page = sitting.verdict()
     _part(out, words("page", "when_next"), page.when_next)
     _part(out, words("page", "by_rule"), page.rule_rows)

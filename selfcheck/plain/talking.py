@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import contextlib
 import signal
 from collections.abc import Sequence
 
@@ -70,7 +71,8 @@ class Talk:
             try:
                 line = self._in.line()
             except Interrupted as interrupted:
-                self._out.line("")
+                with contextlib.suppress(OSError):
+                    self._out.line("")
                 if interrupted.number != signal.SIGINT or leaving:
                     self._goodbye(conversation, 130)
                 leaving = True
@@ -93,12 +95,13 @@ class Talk:
             raise Gone(code)
 
     def _goodbye(self, conversation: Conversation, code: int) -> None:
-        """Go without an answer: say what must be said about what may stand open."""
+        """Go without an answer: say what must be said about what may stand open. The terminal may be gone already."""
         prompt = conversation.prompt
-        if prompt is not None and prompt.may_stand_open:
-            self._out.say(conversation.script.interface.phrases["left_open"][0])
-        self._out.say(self._words("talk", "interrupted"))
-        self._out.flush()
+        with contextlib.suppress(OSError):
+            if prompt is not None and prompt.may_stand_open:
+                self._out.say(conversation.script.interface.phrases["left_open"][0])
+            self._out.say(self._words("talk", "interrupted"))
+            self._out.flush()
         raise Gone(code)
 
     def _show(self, conversation: Conversation, messages: Sequence[Message]) -> None:

@@ -55,7 +55,7 @@ def test_from_the_start_to_the_verdict_and_the_record(home: Path) -> None:
     said, code = typed(home, "1", *walked, "", "see my record", "", "look ahead", "", "quit")
     assert code == 0
     assert "> 1" in said
-    for words in ("By whose rule is it due?", "Press Enter", "Checks:", "Pump-outs:", "All is saved"):
+    for words in ("By whose rule is it due?", "Press Enter", "Checks:", "Pump-outs:", "answers are saved"):
         assert words in said, words
     assert len(list((home / "checks").iterdir())) == 7
     assert max(map(len, said.splitlines())) <= 78
@@ -172,3 +172,23 @@ def test_a_new_household_is_begun_only_when_the_person_says_so(tmp_path: Path) -
     done = start("yes\nquit\n")
     assert (done.returncode, done.stderr) == (0, "")
     assert "A new household" in done.stdout
+
+
+def test_streams_that_are_closed_are_no_fault(home: Path) -> None:
+    done = subprocess.run(
+        f'"{sys.executable}" -m selfcheck "{home}" <&-',
+        shell=True,
+        cwd=ROOT,
+        capture_output=True,
+        text=True,
+        check=False,
+    )
+    assert (done.returncode, done.stderr) == (0, "")
+    assert "Juniper Lane" in done.stdout
+
+
+def test_with_nothing_on_record_nothing_is_foretold(tmp_path: Path) -> None:
+    said, code = typed(tmp_path / "new", "look ahead", "", "see my record", "", "quit", begin=True)
+    assert code == 0
+    assert "nothing on record to look ahead from" in said
+    assert "due around" not in said
