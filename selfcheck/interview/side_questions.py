@@ -31,6 +31,7 @@ class Topic:
     asked: tuple[str, ...]
     body: str
     source: str = ""
+    safety: bool = False
 
     __pydantic_config__ = {"extra": "forbid", "str_strip_whitespace": True}
 
