@@ -18,7 +18,7 @@ AS_GOOD_AS_NONE_M = 0.5 * INCH
 #: for a refilling tank that is given the benefit of the doubt.
 REFILL_L_PER_PERSON_DAY = 222.0
 #: A tank may still be filling for twice the time reckoned, within these bounds in days. Our choice.
-FILLING_LEAST, FILLING_MOST = 14, 90
+FILLING_LEAST, FILLING_MOST = 21, 90
 
 
 def circumstances(

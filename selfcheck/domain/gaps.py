@@ -86,8 +86,8 @@ def unread(missing: Sequence[str], limits: Sequence[Limit], forecast: Forecast, 
     """Layers that were not read: what the record says of them, and what that allows.
 
     Under 10 % the record stands in, but only where it knows when the tank was last empty; never for the depth of the
-    tank itself, nor for one layer from readings of the other alone. From 50 % on it says "call" by estimate; between them
-    nothing can be told.
+    tank itself, nor for one layer from readings of the other alone. From 50 % on it says "call" by estimate; between
+    them nothing can be told.
     """
     if not missing:
         return []

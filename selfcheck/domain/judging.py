@@ -75,6 +75,8 @@ def _judge_tank(case: Case, tank: Tank, strange: bool) -> Judgement:
             weighed = weigh(scene, readings)
             found += weighed.findings
             found += unread(weighed.missing, limits, ahead, today)
+            if readings is not check.seen.readings:  # a crust nobody saw stands in for a reading, and hides no estimate
+                found += [one for one in unread(("scum",), limits, ahead, today) if one.verdict == "call_soon"]
             found += disagreements(check, earlier, last)
             if check.seen.second_compartment is not None:
                 second = weigh(scene, _filled(check.seen.second_compartment, readings))
