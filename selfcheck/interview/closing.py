@@ -85,7 +85,7 @@ def ending_messages(talk: Conversation) -> list[Message]:
     state = talk.state
     messages: list[Message] = []
     if state.open:
-        messages.append(Message("caution", talk.phrases.say("left_open"), talk.phrases.say("level_stop")))
+        messages.append(still_open(talk))
     outcome = talk.script.outcomes.get(state.step.outcome)
     if outcome is not None:
         text = "\n".join(part for part in (talk.words(outcome.body), talk.words(outcome.next_step)) if part)
@@ -93,6 +93,11 @@ def ending_messages(talk: Conversation) -> list[Message]:
     if state.step.left:
         messages.append(Message("note", talk.phrases.say("left")))
     return messages
+
+
+def still_open(talk: Conversation) -> Message:
+    """What holds as long as something stands open."""
+    return Message("caution", talk.phrases.say("left_open"), talk.phrases.say("level_stop"))
 
 
 def _caution(talk: Conversation, hazard: str) -> Message:

@@ -205,6 +205,8 @@ class Conversation:
         lead = [] if self.revising else introduce(self.script, self._state, self.context, self.phrases, self._section)
         if not self.revising:
             self._section = self.script.section_of[node.id].id
+        if node.closes and self._state.tries and self._state.open:
+            lead = [*lead, closing.still_open(self)]
         return [*lead, *self.question()]
 
     def question(self) -> list[Message]:

@@ -60,7 +60,8 @@ def _in_other_words(talk: Conversation) -> list[Message]:
     say = talk.phrases.say
     example = [Message("trouble", say("no_match_example", example=words.example))] if words.example else []
     if talk.misses == 1:
-        again = [Message("trouble", talk.words(words.again))] if words.again else example
+        hint = [Message("trouble", f"{talk.prompt.hint}.")] if talk.prompt and not example else example
+        again = [Message("trouble", talk.words(words.again))] if words.again else hint
         return [Message("trouble", say("no_match_again")), *again]
     if talk.misses == 2 and (talk.prompt is None or talk.prompt.choices):
         return [Message("trouble", say("no_match_options")), *example]

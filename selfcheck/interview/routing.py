@@ -74,7 +74,7 @@ def reviewed(script: Script, answered: Mapping[str, Answer]) -> list[str]:
 def _along(script: Script, context: Context, state: State, answered: Answered) -> Step:
     """The ordinary walk. A danger is not looked at, so that what was answered before it stays on record."""
     for section, node in script.flow.nodes():
-        if not (true_of(section.when, answered, context) and true_of(node.when, answered, context)):
+        if not _applies(section, node, state, answered, context):
             continue
         if node.kind == "stop":
             return Step(None, answered, node.outcome)
@@ -87,6 +87,21 @@ def _along(script: Script, context: Context, state: State, answered: Answered) -
             return Step(node, answered)
         _count(node, answer, answered, state)
     return Step(None, answered)
+
+
+def _applies(section: Section, node: Node, state: State, answered: Answered, context: Context) -> bool:
+    """Whether the conditions of a node hold. That it was shut does not undo the answer that says so."""
+    if not _said_since_open(node, state):
+        return true_of(section.when, answered, context) and true_of(node.when, answered, context)
+    now, answered.open = answered.open, True
+    try:
+        return true_of(section.when, answered, context) and true_of(node.when, answered, context)
+    finally:
+        answered.open = now
+
+
+def _said_since_open(node: Node, state: State) -> bool:
+    return node.on_leaving and state.opened and state.at.get(node.id, -1) > state.opened_at
 
 
 def _blank(state: State) -> Answered:
@@ -133,7 +148,7 @@ def _in_danger(script: Script, context: Context, state: State, answered: Answere
         conditions = (*section.when, *node.when)
         if not any(condition.predicate in HAZARD_PREDICATES for condition in conditions):
             continue
-        if node.opens or not true_of(conditions, answered, context):
+        if node.opens or not _applies(section, node, state, answered, context):
             continue
         if node.kind == "stop":
             return Step(None, answered, node.outcome)
@@ -157,7 +172,10 @@ def _to_close(
     for section, node in script.flow.nodes():
         if not node.on_leaving or (shutting_only and not node.closes):
             continue
-        if not true_of(_about_leaving(script, section, node), answered, context):
+        answered.open = state.open or _said_since_open(node, state)
+        applies = true_of(_about_leaving(script, section, node), answered, context)
+        answered.open = state.open
+        if not applies:
             continue
         if node.id not in state.given or state.at[node.id] <= since:
             return node

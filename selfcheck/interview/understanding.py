@@ -8,6 +8,7 @@ from datetime import date
 from functools import lru_cache
 
 from selfcheck.domain.quantities import (
+    MARK_ERROR,
     read_count,
     read_date,
     read_length,
@@ -85,10 +86,12 @@ def measure(node: Node, text: str, context: Context) -> Reading:
     if node.kind == "length":
         length = read_length(text, context.units, node.least, node.most)
         if length.status == "value" and length.metres is not None:
-            return Reading(_answer(node, length.metres, text, length.error_m))
+            return Reading(_answer(node, length.metres, text, _told_error(length.error_m)))
         errors = length.errors_m or (None,) * len(length.meanings)
         pairs = zip(length.meanings, errors, strict=True)
-        return Reading(meanings=tuple((label, _answer(node, metres, text, error)) for (label, metres), error in pairs))
+        return Reading(
+            meanings=tuple((label, _answer(node, metres, text, _told_error(error))) for (label, metres), error in pairs)
+        )
     if node.kind == "volume":
         volume = read_volume(text, context.units, node.least, node.most)
         if volume.status == "value" and volume.cubic_metres is not None:
@@ -168,9 +171,8 @@ def _exact_several(script: Script, node: Node, text: str) -> Reading:
 
 def parts_of(interface: Interface, text: str) -> list[str]:
     """The parts of a line that may be answers of their own; "a foot and a half" stays whole."""
-    joins = sorted(interface.listen.get("joins", (",", ";")), key=len, reverse=True)
     rejoin = interface.listen.get("rejoin", ())
-    pieces = re.split("(" + "|".join(re.escape(join) for join in joins) + ")", text)
+    pieces = _between(interface.listen.get("joins", (",", ";"))).split(text)
     parts: list[str] = []
     for place in range(0, len(pieces), 2):
         piece = pieces[place]
@@ -179,6 +181,13 @@ def parts_of(interface: Interface, text: str) -> list[str]:
         elif piece.strip():
             parts.append(piece.strip())
     return parts
+
+
+@lru_cache(maxsize=8)
+def _between(joins: tuple[str, ...]) -> re.Pattern[str]:
+    """Words stand between spaces; marks are followed by one, so that "1,25" and "1.5" stay whole."""
+    forms = [rf"\s+{re.escape(join)}\s+" if join.isalnum() else rf"\s*{re.escape(join)}\s+" for join in joins]
+    return re.compile("(" + "|".join([*forms, r"\n+"]) + ")", re.IGNORECASE)
 
 
 def _wordings(script: Script, node: Node, option: str) -> list[str]:
@@ -207,6 +216,11 @@ def _fits(script: Script, node: Node, option: str, plain: str) -> bool:
         if core and core <= telling and not (node.gate and option in node.passes):
             return True
     return False
+
+
+def _told_error(error: float | None) -> float | None:
+    """The error of a length where its words carry one, more than that of reading any mark."""
+    return error if error is not None and error > 1.01 * MARK_ERROR else None
 
 
 def _date(node: Node, text: str, context: Context) -> Reading:
