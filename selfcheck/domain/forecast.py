@@ -12,6 +12,7 @@ from typing import Literal
 from selfcheck.domain.accumulation import Packing, packing
 from selfcheck.domain.check import Check, PumpOut, standing
 from selfcheck.domain.crossing import Thresholds
+from selfcheck.domain.evidence import evidence, looked
 from selfcheck.domain.findings import Dates
 from selfcheck.domain.history import (
     DAYS_A_YEAR,
@@ -24,7 +25,6 @@ from selfcheck.domain.history import (
     years_between,
 )
 from selfcheck.domain.household import Disposal, Household, Occupancy, Tank
-from selfcheck.domain.layers import Layers, layers
 from selfcheck.domain.limits import Limit
 from selfcheck.domain.posterior import Grid, Posterior, Seen
 from selfcheck.domain.shapes import Vessel
@@ -264,15 +264,10 @@ def forecast(
     assumed is named in `Forecast.assumed`. Method and figures: `accumulation`, `posterior`.
     """
     mine = [one for one in standing(list(checks)) if one.tank == tank.id and one.on <= today]
-    looks = [one.on for one in mine if _looked(one)]
+    looks = [one.on for one in mine if looked(one)]
     past = history(household, pump_outs, today, tank=tank.id, first_check=looks[0] if looks else None)
     packed = packing(vessel)
-    sludge: list[Seen] = []
-    scum: list[Seen] = []
-    for one in [one for one in mine if _looked(one)][-CHECKS_USED:]:
-        span = past.episode_of(one.on)
-        if span is not None:
-            _read(layers(tank, vessel, one.seen.readings), span, one.on, packed, sludge, scum)
+    read = evidence(tank, vessel, [one for one in mine if looked(one)][-CHECKS_USED:], past, packed)
     current = past.current
     known = [current.start] if current.start_known else []
     return Forecast(
@@ -284,33 +279,10 @@ def forecast(
         residue_m=current.residue_m,
         occupancy=tuple(sorted(household.occupancy, key=lambda one: one.from_)),
         last_look=max([*known, *looks], default=None),
-        evidence=(tuple(sludge), tuple(scum)),
-        posterior=Posterior(sludge, scum, min(vessel.relative_error, MOST_SIZE_ERROR)),
+        evidence=read,
+        posterior=Posterior(*read, min(vessel.relative_error, MOST_SIZE_ERROR)),
         packing=packed,
     )
-
-
-def _looked(check: Check) -> bool:
-    """Whether the sludge or the scum was read at this check."""
-    seen = check.seen.readings
-    return bool(seen.sludge or seen.scum_total or seen.scum_above or seen.scum_below)
-
-
-def _read(found: Layers, span: Episode, day: date, packed: Packing, sludge: list[Seen], scum: list[Seen]) -> None:
-    """Add what one check says about the rates. Readings that cannot be are left out; odd but possible ones count."""
-    years = years_between(span.start, day)
-    person_years = span.course.person_years(years)
-    if person_years <= 0.0:
-        return
-    if found.sludge is not None and 0.0 <= found.sludge.value < packed.heights[-1]:
-        value, error = found.sludge.value, found.sludge.error
-        spread = (packed.sludge_m3(value + error) - packed.sludge_m3(value - error)) / 2.0
-        residue = packed.sludge_m3(span.residue_m)
-        sludge.append(Seen(person_years, years, packed.sludge_m3(value) - residue, max(spread, 1e-6)))
-    if found.scum is not None and 0.0 <= found.scum.value < packed.crusts[-1]:
-        value, error = found.scum.value, found.scum.error
-        spread = (packed.scum_m3(value + error) - packed.scum_m3(value - error)) / 2.0
-        scum.append(Seen(person_years, years, packed.scum_m3(value), max(spread, 1e-6)))
 
 
 def _a_year_after(day: date) -> date:

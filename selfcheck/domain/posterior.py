@@ -32,7 +32,8 @@ from selfcheck.domain.history import Course
 FREEDOM = 4.0
 #: Scale of the errors as a share of a reading's standard error: the middle 80 % is then as wide as for a normal error.
 SCALE = 1.2816 / 1.5332
-_RATES, _POWERS = 22, 10
+_RATES = 22
+_POWERS, _POWERS_NARROW = 10, 7  # over the whole range of powers, and over what readings have left of it
 _GOLDEN = (math.sqrt(5.0) - 1.0) / 2.0
 _SCAN_RATES, _SCAN_POWERS = 13, 5
 _CUT = 5.5  # nats below the best point at which the grid ends, about 3.3 standard deviations
@@ -81,7 +82,8 @@ class Posterior:
         live = [p for p, value in zip(powers, best, strict=True) if value > top - _CUT]
         half = (POWER_MOST - POWER_LEAST) / _SCAN_POWERS / 2.0
         #: powers of time on the grid
-        self.powers = _middles(live[0] - half, live[-1] + half, _POWERS)
+        count = _POWERS if len(live) == _SCAN_POWERS else _POWERS_NARROW
+        self.powers = _middles(live[0] - half, live[-1] + half, count)
         self._fill(sludge, scum, (x_low, x_high), (y_low, y_high))
 
     def _scan(self, seen: Sequence[Seen], powers: Grid, mean: float, spread: float) -> tuple[float, float, Grid]:
@@ -139,9 +141,9 @@ class Posterior:
     ) -> None:
         xs, ys = _middles(*x_range, _RATES), _middles(*y_range, _RATES)
         x_step, y_step = xs[1] - xs[0], ys[1] - ys[0]
-        # All rates are moved a little, by another part of a step for each power: seven lattices, no two alike.
+        # All rates are moved a little, by another part of a step for each power: no two lattices are alike.
         step = (x_step + y_step) / 2.0
-        self._moved = [((i * _GOLDEN) % 1.0 - 0.5) * step for i in range(_POWERS)]
+        self._moved = [((i * _GOLDEN) % 1.0 - 0.5) * step for i in range(len(self.powers))]
         # A slanted lattice: each row and column is set aside by another part of a step, so that a limit that only one
         # layer touches sees many different values of it and not the same few again and again.
         x_aside = [(i * 3 % _RATES + 0.5) / _RATES - 0.5 for i in range(_RATES)]
