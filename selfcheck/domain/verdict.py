@@ -81,9 +81,9 @@ class Judgement:
 
     `findings`: most urgent first. `because`: ids of what the sureness rests on. `kind`: for `cannot_tell`, which kind.
     `layers`: of the last check that still describes the tank, else None. `standings`: the deciding rule set's limits.
-    `look_again`: the day to measure again and why. `detention_days`: how long water rests in the clear zone. `missing`:
-    ids of what was not checked; `questionable`: ids of what does not fit. `rests_on_record`: the verdict leans on earlier
-    checks or the forecast. `pumped_since`: the layers of the check are gone. `others`: the other tanks.
+    `look_again`: the day to measure again and why. `detention_days`: how long water rests in the clear zone.
+    `missing`: ids of what was not checked; `questionable`: ids of what does not fit. `rests_on_record`: the verdict
+    leans on earlier checks or the forecast. `pumped_since`: the layers of the check are gone. `others`: other tanks.
     """
 
     verdict: Verdict

@@ -102,8 +102,6 @@ def weigh(scene: Scene, readings: Readings) -> Weighed:
         standings = ()
     else:
         findings += [_limit_finding(scene, counted, readings, one) for one in standings if one.chance_over is not None]
-        if missing and not calls(standings) and calls(scene.stand(_least(counted, missing))):
-            findings.append(Finding("over_at_least", "call_soon", uses=_paths(("sludge", *SCUM_KINDS), readings)))
         if not calls(standings):
             findings += _scatter(scene, readings, highest)
             findings += _unseen_top(standings, found)
