@@ -179,6 +179,9 @@ class SelfcheckApp(App[int]):
         assert self.sitting is not None
         try:
             result = self.sitting.conclude(conversation)
+        except SelfcheckError as error:
+            self.call_from_thread(self._concluded, [(error.what, "trouble"), (error.mend, "trouble")])
+            return
         except Exception as error:
             self.call_from_thread(self._failed, error)
             return
@@ -284,13 +287,11 @@ class SelfcheckApp(App[int]):
     # ------------------------------------------------------------------------------------------------------ faults
 
     def _failed(self, error: Exception) -> None:
-        if not isinstance(error, SelfcheckError):
-            raise error
-        if self.sitting is None:
-            self.fault = error
-            self.exit(error.exit_code)
-        else:
+        if isinstance(error, SelfcheckError) and self.sitting is not None:
             self.home.note(f"{error.what} {error.mend}", "trouble")
+        else:
+            self.fault = error
+            self.exit(2)
 
     def _fatal_error(self) -> None:
         """Stop without printing what was held in memory; `run` hands the fault on."""

@@ -14,6 +14,7 @@ if TYPE_CHECKING:
     from selfcheck.sitting import HomeFacts, Sitting, Unfinished
 
 Paragraph = tuple[str, str]
+DOT = "· "  # before each thing of a list; its further lines hang below its first word
 GAP: Paragraph = ("", "text")
 #: how the band behind the one large sentence looks, by verdict
 BANDS = {"carry_on": "band_calm", "cannot_tell": "band_soon", "call_soon": "band_soon"}
@@ -54,7 +55,7 @@ def verdict(page: VerdictPage, words: FaceWords) -> list[Paragraph]:
     """One sentence first, what to do and by when, how sure; then why, whose rule, when next, what is missing."""
     lines: list[Paragraph] = [(page.headline, BANDS.get(page.verdict, "band_now")), GAP, (page.do, "text")]
     lines += [(line, "text") for line in (page.by, page.kind) if line]
-    lines += [GAP, (page.sure, "strong"), *((line, "text") for line in page.because)]
+    lines += [GAP, (page.sure, "strong"), *((f"{DOT}{line}", "text") for line in page.because)]
     sections = (
         ("because", page.why), ("by_rule", page.rule_rows), ("when_next", page.when_next), ("seen", page.seen),
         ("not_checked", page.not_checked), ("questionable", page.questionable), ("would_change", page.would_change),
@@ -74,7 +75,8 @@ def help_sheet(words: FaceWords) -> list[Paragraph]:
     """Keys and what one may type."""
     keys = (
         ("f1", "help"), ("f2", "why"), ("f3", "how"), ("f4", "back"), ("f5", "change"), ("f6", "unknown"),
-        ("f7", "tank"), ("f8", "trouble"), ("f9", "repeat"), ("f10", "leave"), ("ctrl+p", "page_colours"), ("ctrl+c", "quit"),
+        ("f7", "tank"), ("f8", "trouble"), ("f9", "repeat"), ("f10", "leave"),
+        ("ctrl+p", "page_colours"), ("ctrl+c", "quit"),
     )  # fmt: skip
     rows = [(f"  {key.ljust(8)}{words(name)}", "text") for key, name in keys]
     first = [(words("help_typing"), "text"), GAP, (words("help_keys"), "text"), GAP]
@@ -97,4 +99,4 @@ def record(sitting: Sitting, words: FaceWords) -> list[Paragraph]:
 
 
 def _section(title: str, lines: Sequence[str]) -> list[Paragraph]:
-    return [GAP, (title, "key"), *((line, "text") for line in lines)] if lines else []
+    return [GAP, (title, "key"), *((f"{DOT}{line}", "text") for line in lines)] if lines else []

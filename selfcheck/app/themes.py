@@ -15,8 +15,8 @@ from textual.theme import Theme
 PARTS = (
     "text", "strong", "muted", "past", "said", "mark", "key", "chosen", "line", "stage", "open",
     "caution", "stop", "danger", "note", "help", "trouble", "band_calm", "band_soon", "band_now",
-    "plain", "label", "scum", "scum_edge", "clear", "sludge", "sludge_edge", "water", "wall", "tee", "limit", "limit_line", "last",
-    "earth", "air", "unknown",
+    "plain", "label", "scum", "scum_edge", "clear", "sludge", "sludge_edge", "water", "wall", "tee", "limit",
+    "limit_line", "last", "earth", "air", "unknown",
 )  # fmt: skip
 
 

@@ -37,7 +37,7 @@ class SectionWords:
     unknown: str = "?"
     of: str = "of"
     outlet_edge: str = "outlet edge"
-    assumed: str = "assumed"
+    assumed: str = "a guess"
     crust_limit: str = "crust limit"
     sludge_limit: str = "sludge limit"
     last: str = "last time"

@@ -7,8 +7,8 @@ from dataclasses import dataclass
 from typing import Literal, get_args
 
 Role = Literal[
-    "plain", "label", "scum", "scum_edge", "clear", "sludge", "sludge_edge", "water", "wall", "tee", "limit", "limit_line", "last",
-    "earth", "air", "unknown",
+    "plain", "label", "scum", "scum_edge", "clear", "sludge", "sludge_edge", "water", "wall", "tee", "limit",
+    "limit_line", "last", "earth", "air", "unknown",
 ]  # fmt: skip
 ROLES: tuple[Role, ...] = get_args(Role)
 

@@ -1,16 +1,29 @@
-"""A short toy conversation and record with the same faces as the real ones, so that a page can be tested by itself."""
+"""A toy conversation and a record in memory, with the faces of the real ones, so that a page is tested by itself."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from dataclasses import dataclass, field
+from collections.abc import Iterator, Sequence
+from contextlib import asynccontextmanager
+from dataclasses import dataclass, field, replace
 from datetime import date
+from pathlib import Path
 from typing import Any
 
+from selfcheck.app.app import SelfcheckApp
+from selfcheck.app.words import FaceWords
 from selfcheck.domain.check import Check, PumpOut
 from selfcheck.domain.household import Household
 from selfcheck.errors import RecordProblem
+from selfcheck.interview.answers import Answer
+from selfcheck.interview.context import Context
+from selfcheck.interview.messages import Choice, Ending, Message, Prompt, Stage
+from selfcheck.loading import content, quick
+from selfcheck.loading.place import content_place
+from selfcheck.report.wording import VerdictPage
+from selfcheck.sitting import HomeFacts, Unfinished
 
+PLACE = content_place(own=False)
+TODAY = date(2026, 6, 1)
 START: dict[str, Any] = {
     "section": {"title": "Septic tank check"},
     "what_now": {
@@ -19,66 +32,17 @@ START: dict[str, Any] = {
             "yearly": "Do the yearly check",
             "trouble": "Something is wrong now",
             "learn": "Learn my system",
-            "after_pump_out": "Check after a pump-out",
             "look_ahead": "Look ahead",
-            "practice": "Practice on a made-up tank",
             "record": "See my record",
         },
     },
 }
-
-
-@dataclass
-class Message:
-    kind: str
-    text: str
-    title: str = ""
-    source: str = ""
-
-
-@dataclass(frozen=True)
-class Choice:
-    number: int
-    id: str
-    label: str
-
-
-@dataclass(frozen=True)
-class Stage:
-    id: str
-    title: str
-    state: str
-
-
-@dataclass(frozen=True)
-class Prompt:
-    question: str
-    kind: str
-    text: str
-    choices: tuple[Choice, ...] = ()
-    hint: str = ""
-    stage: str = ""
-    stages: tuple[Stage, ...] = ()
-    may_stand_open: bool = False
-    unknown_allowed: bool = True
-    can_go_back: bool = True
-
-
-@dataclass(frozen=True)
-class Ending:
-    outcome: str
-    left: bool
-
-
-@dataclass(frozen=True)
-class Answer:
-    question: str
-    value: str
+TITLES = ("find", "lift", "look", "crust", "pole", "close", "verdict")
 
 
 @dataclass
 class Step:
-    """One question of the toy: what is said before it, its kind and choices."""
+    """One question of the toy: what is said before it, its kind, choices and hint."""
 
     id: str
     kind: str
@@ -89,10 +53,9 @@ class Step:
     opened: bool = False
 
 
-TITLES = ("find", "lift", "look", "crust", "pole", "close", "verdict")
-STEPS = [
+STEPS = (
     Step(
-        "second_adult",
+        "helper",
         "choose",
         "Who is with you at the tank?",
         [
@@ -101,13 +64,7 @@ STEPS = [
         ],
         ("Another adult stands here with me", "I am alone", "I will come back when someone can help"),
     ),
-    Step(
-        "lid",
-        "choose",
-        "Push the lid with the pole. What did it do?",
-        (),
-        ("It did not move", "It rocked", "I see a crack in it"),
-    ),
+    Step("signs", "choose_several", "Which of these do you see?", (), ("Wet ground", "A lush strip", "Sunken ground")),
     Step(
         "scum",
         "length",
@@ -124,35 +81,30 @@ STEPS = [
         [
             Message(
                 "say",
-                "Lower the pole through the tee on the house side until it rests on the floor."
-                " Wait half a minute, twist it, and bring it up slowly.",
+                "Lower the pole through the tee on the house side until it rests on the floor. "
+                "Wait half a minute, twist it, and bring it up slowly.",
             )
         ],
         (),
         "for example 8½ in",
         True,
     ),
-    Step(
-        "closed",
-        "choose",
-        "Is the lid back on, with nobody near it?",
-        (),
-        ("It is on and fastened", "Not yet"),
-        "",
-        True,
-    ),
-]
+    Step("closed", "choose", "Is the lid on?", (), ("It is on and fastened", "Not yet"), "", True),
+)
 
 
 class FakeConversation:
-    def __init__(self, steps: Sequence[Step] = tuple(STEPS)) -> None:
+    """Asks its steps in order, and knows just enough to be answered."""
+
+    def __init__(self, steps: Sequence[Step] = STEPS) -> None:
         self.steps = list(steps)
         self.at = 0
         self.ending: Ending | None = None
         self.answers: list[Answer] = []
-        self.messages: list[Message] = []
+        self.heard: list[str] = []
         self.readings: dict[str, list[dict[str, Any]]] = {}
         self.leaving = False
+        self.context = Context(TODAY, rule_sets=content.rules(PLACE))
 
     @property
     def prompt(self) -> Prompt | None:
@@ -160,94 +112,87 @@ class FakeConversation:
             return None
         step = self.steps[self.at]
         now = min(self.at + 1, len(TITLES) - 1)
-        states = ["done" if index < now else "now" if index == now else "ahead" for index in range(len(TITLES))]
-        stages = tuple(Stage(title, title, state) for title, state in zip(TITLES, states, strict=True))
+        stages = tuple(
+            Stage(title, title, "done" if index < now else "now" if index == now else "ahead")
+            for index, title in enumerate(TITLES)
+        )
         choices = tuple(Choice(number, str(number), label) for number, label in enumerate(step.choices, start=1))
         return Prompt(step.id, step.kind, step.ask, choices, step.hint, "", stages, step.opened, True, self.at > 0)
 
     def start(self) -> list[Message]:
-        return self._say(self._asking())
+        return self._asking()
 
     def _asking(self) -> list[Message]:
         step = self.steps[self.at]
         return [*step.before, Message("ask", step.ask)]
 
-    def _say(self, messages: list[Message]) -> list[Message]:
-        self.messages.extend(messages)
-        return messages
-
     def hear(self, line: str) -> list[Message]:
-        step = self.steps[self.at]
-        said = line
-        if step.choices and line.isdigit() and 1 <= int(line) <= len(step.choices):
-            said = step.choices[int(line) - 1]
-        out = [Message("said", said)]
+        self.heard.append(line)
+        said = Message("said", line)
+        if self.ending is not None:
+            return [said, Message("note", "It is over.")]
         if line.strip() == "quit":
-            return self._say(out + self.do("leave"))
+            return [said, *self.do("leave")]
+        step = self.steps[self.at]
         if step.kind == "length":
             try:
                 inches = float(line.split()[0])
             except (ValueError, IndexError):
-                return self._say([*out, Message("trouble", "I need a length here, such as 6 in.")])
+                return [said, Message("trouble", "I need a length here, such as 6 in."), self._asking()[-1]]
             self.readings["scum_total" if step.id == "scum" else step.id] = [{"m": inches * 0.0254, "said": line}]
-            out.append(Message("echo", f"{inches:g} in, give or take half an inch."))
-        self.answers.append(Answer(step.id, line))
+            return [said, Message("echo", f"{inches:g} in, give or take half an inch."), *self._next()]
+        return [said, *self._next()]
+
+    def _next(self) -> list[Message]:
         if self.leaving:
             self.ending = Ending("left", True)
-            return self._say([*out, Message("say", "Kept. Come back any time.")])
-        self.at += 1
-        if self.at == len(self.steps):
-            self.at -= 1
+            return [Message("say", "Kept. Come back any time.")]
+        if self.at == len(self.steps) - 1:
             self.ending = Ending("done", False)
-            return self._say([*out, Message("say", "That is all. Thanks for the careful work.")])
-        return self._say(out + self._asking())
+            return [Message("say", "That is all. Thanks for the careful work.")]
+        self.at += 1
+        return self._asking()
 
     def do(self, command: str) -> list[Message]:
         if command in ("leave", "quit"):
             if self.steps[self.at].opened and self.at < len(self.steps) - 1:
                 self.leaving, self.at = True, len(self.steps) - 1
-                return self._say(self._asking())
+                return self._asking()
             self.ending = Ending("left", True)
-            return self._say([Message("say", "Kept. Come back any time.")])
+            return [Message("say", "Kept. Come back any time.")]
         if command == "back":
             self.at = max(0, self.at - 1)
-            return self._say(self._asking())
+            return self._asking()
         text = f"Here is the {command} of it: a rocking lid can drop a person in."
-        return self._say([Message("help", text, command, "own guide, 2024"), self._asking()[-1]])
+        return [Message("help", text, command, "own guide, 2024"), self._asking()[-1]]
 
     def draft(self) -> dict[str, Any]:
-        return {"check": {"seen": {"readings": self.readings}}, "household": {}, "pump_out": {}}
+        return {"check": {"seen": {"readings": self.readings}}}
 
 
-@dataclass
-class FakePage:
-    headline: str = "Carry on. The tank has room."
-    do: str = "Nothing needs doing before the next check."
-    by: str = "Look again by May 2027."
-    sure: str = "Fairly sure."
-    because: tuple[str, ...] = ("The sludge lies well below the outlet.", "The crust has room above the outlet edge.")
-    seen: tuple[str, ...] = ("Both tees are in place.",)
-    not_checked: tuple[str, ...] = ("The inside of the second compartment.",)
-    would_change: tuple[str, ...] = ("A second sludge reading above 12 in.",)
-    rule_rows: tuple[str, ...] = ("Agency guide 2002: room left.",)
-    when_next: str = "May 2027"
-
-
-@dataclass
-class FakeUnfinished:
-    flow: str = "yearly"
-    started: str = "2026-05-03T10:00:00Z"
-    answers: tuple[str, ...] = ("a", "b", "c", "d")
-
-
-@dataclass
-class FakeFacts:
-    name: str = "Juniper Lane"
-    last_check: date | None = date(2026, 5, 18)
-    verdict_line: str = "Carry on."
-    look_again: date | None = date(2027, 5, 18)
-    unfinished: FakeUnfinished | None = None
-    problems: tuple[RecordProblem, ...] = ()
+PAGE = VerdictPage(
+    verdict="call_soon",
+    headline="Have the tank pumped soon.",
+    do="Call a pump-out service and read it the note.",
+    by="By July 1, 2026.",
+    sure="Fairly sure.",
+    because=("both readings agree", "the crust has room"),
+    kind="",
+    seen=("Both tees are in place.",),
+    why=(
+        "The sludge ends 10 in below the outlet edge. The rule asks for 12 in or more.",
+        "Source: a guide for owners.",
+    ),
+    rule_rows=("Owners' guide: over, 81 % sure.", "County code: not yet; due around 2029."),
+    when_next=("Look again by July 1, 2026.",),
+    not_checked=("the inside of the second compartment",),
+    questionable=(),
+    would_change=("A second sludge reading below 8 in.",),
+    always=("This is not an inspection. Local code and licensed practice come first.",),
+    rules=(),
+)
+FACTS = HomeFacts("Juniper Lane", date(2026, 5, 18), "Carry on. The tank can wait.", date(2027, 5, 18), None, ())
+HALF_DONE = Unfinished("yearly", "2026-05-03T10:00:00Z", (Answer("helper", "value", "1"),), ())
 
 
 def check(day: date, sludge: float, scum: float) -> Check:
@@ -261,47 +206,104 @@ def check(day: date, sludge: float, scum: float) -> Check:
 
 def household(units: str = "us") -> Household:
     tank = {
-        "id": "main", "shape": {"kind": "box", "length_m": 2.44, "width_m": 1.27}, "liquid_depth_m": 1.22,
-        "outlet_bottom_below_surface_m": 0.43, "outlet_top_above_surface_m": 0.15,
-    }  # fmt: skip
+        "id": "main",
+        "shape": {"kind": "box", "length_m": 2.44, "width_m": 1.27},
+        "liquid_depth_m": 1.22,
+        "outlet_bottom_below_surface_m": 0.43,
+        "outlet_top_above_surface_m": 0.15,
+    }
     return Household.model_validate({"name": "Juniper Lane", "units": units, "bedrooms": 3, "tanks": [tank]})
 
 
 @dataclass
+class FakeJudgement:
+    rules: Any
+
+
+@dataclass
 class FakeSitting:
+    """A record in memory that keeps nothing."""
+
     household: Household = field(default_factory=household)
-    checks: list[Check] = field(
-        default_factory=lambda: [check(date(2025, 5, 20), 0.15, 0.1), check(date(2026, 5, 18), 0.2159, 0.1524)]
-    )
-    pump_outs: list[PumpOut] = field(default_factory=lambda: [PumpOut(on=date(2024, 4, 12))])
+    checks: tuple[Check, ...] = (check(date(2025, 5, 20), 0.15, 0.1), check(date(2026, 5, 18), 0.2159, 0.1524))
+    pump_outs: tuple[PumpOut, ...] = (PumpOut(on=date(2024, 4, 12)),)
     problems: tuple[RecordProblem, ...] = ()
     read_only: str = ""
     trouble: str = ""
     demonstration: bool = False
-    steps: Sequence[Step] = tuple(STEPS)
-    facts: FakeFacts = field(default_factory=FakeFacts)
-    half_done: FakeUnfinished | None = None
+    rules: str | None = None
+    folder: Path = Path("juniper")
+    place: Any = PLACE
+    today: date = TODAY
+    steps: Sequence[Step] = STEPS
+    facts: HomeFacts = FACTS
+    page: VerdictPage = PAGE
+    begun: list[str] = field(default_factory=list)
+    talks: list[FakeConversation] = field(default_factory=list)
     concluded: list[FakeConversation] = field(default_factory=list)
-    result: FakePage | str = field(default_factory=FakePage)
 
-    def home(self) -> FakeFacts:
+    def home(self) -> HomeFacts:
         return self.facts
 
-    def unfinished(self) -> FakeUnfinished | None:
-        return self.half_done
+    def unfinished(self) -> Unfinished | None:
+        return self.facts.unfinished
 
     def begin(self, flow: str) -> FakeConversation:
-        return FakeConversation(self.steps)
+        self.begun.append(flow)
+        self.talks.append(FakeConversation(self.steps))
+        return self.talks[-1]
 
     def resume(self) -> FakeConversation:
-        return FakeConversation(self.steps)
+        self.begun.append("resume")
+        self.talks.append(FakeConversation(self.steps))
+        return self.talks[-1]
 
     def discard(self) -> None:
-        self.half_done = None
+        self.facts = replace(self.facts, unfinished=None)
 
-    def conclude(self, conversation: FakeConversation) -> FakePage | str:
+    def conclude(self, conversation: FakeConversation) -> VerdictPage | str:
         self.concluded.append(conversation)
-        return self.result
+        return self.page
 
-    def verdict(self) -> FakePage:
-        return FakePage()
+    def verdict(self) -> VerdictPage:
+        return self.page
+
+    def judgement(self) -> FakeJudgement:
+        return FakeJudgement(content.rules(PLACE)["us-epa-homeowner"])
+
+    def ask_back(self, line: str) -> None:
+        return None
+
+
+def face_words() -> FaceWords:
+    return FaceWords(quick.words(PLACE, "screen"))
+
+
+def app_of(sitting: Any, **more: Any) -> SelfcheckApp:
+    """The app over a sitting that is there already."""
+    return SelfcheckApp(START, face_words(), lambda: sitting, **more)
+
+
+@asynccontextmanager
+async def running(app: SelfcheckApp, size: tuple[int, int]) -> Iterator[Any]:  # type: ignore[misc]
+    """The app under a pilot that can `settle`: all work done, all painted."""
+    app.animation_level = "none"
+    async with app.run_test(size=size, notifications=True, tooltips=True) as pilot:
+
+        async def settle() -> None:
+            await app.workers.wait_for_complete()
+            await pilot.pause()
+
+        pilot.settle = settle
+        await settle()
+        yield pilot
+
+
+def painted(app: SelfcheckApp) -> list[str]:
+    """What stands on the screen, line by line."""
+    return [strip.text.rstrip() for strip in app.screen._compositor.render_strips()]
+
+
+def sent(app: SelfcheckApp) -> str:
+    """What the terminal is sent for the whole screen."""
+    return "".join(strip.render(app.console) for strip in app.screen._compositor.render_strips())

@@ -51,9 +51,15 @@ class AnswerInput(Input):
         super().insert_text_at_cursor(_one_line(text))
 
     def replace(self, text: str, start: int, end: int) -> None:
+        """What replaces a selection passes here."""
         super().replace(_one_line(text), start, end)
 
+    def validate_placeholder(self, value: str) -> str:
+        """Hints come from content files."""
+        return _one_line(value)
+
     def validate_value(self, value: str) -> str:
+        """What is set from the program passes here."""
         return _one_line(value)
 
 

@@ -13,6 +13,7 @@ from selfcheck.app.content_text import wrapped
 from selfcheck.app.widgets.lines import Lines, Piece, PieceLine, cells, strip_of
 
 _GAP = 3
+_POINTER = "▸"
 
 
 class Option(NamedTuple):
@@ -93,7 +94,7 @@ class Choices(Lines, can_focus=False):
             texts = wrapped(option.label, width - indent - 1)
             for row, text in enumerate(texts):
                 self._places.append((len(lines), 0, width, index))
-                lead = f"{option.number}  {mark}" if row == 0 else " " * indent
+                lead = f"{option.number} {_POINTER if chosen else ' '}{mark}" if row == 0 else " " * indent
                 lines.append([Piece(lead, "chosen" if chosen else "key"), Piece(text, "chosen" if chosen else "text")])
         return lines
 
@@ -111,7 +112,7 @@ class Choices(Lines, can_focus=False):
 
     def _pieces_of(self, index: int) -> list[Piece]:
         option, chosen = self.options[index], index == self._at
-        lead = Piece(f"{option.number}  ", "chosen" if chosen else "key")
+        lead = Piece(f"{option.number} {_POINTER if chosen else ' '}", "chosen" if chosen else "key")
         return [lead, Piece(option.label, "chosen" if chosen else "text")]
 
     def render_line(self, y: int) -> Strip:

@@ -51,6 +51,7 @@ class MessageLog(ScrollView, can_focus=False):
         self._laid_out_for = 0
         self._turn = 0  # line at which the present turn starts
         self._turn_message = 0
+        self._short_say = False
 
     @property
     def message_count(self) -> int:
@@ -75,7 +76,14 @@ class MessageLog(ScrollView, can_focus=False):
 
     def _append(self, messages: Iterable[Said]) -> None:
         for message in messages:
-            self._lines.extend(lines_of(message, self._laid_out_for, first=not self._lines))
+            gap = bool(self._lines) and not self._runs_on(message)
+            self._lines.extend([()] if gap else [])
+            self._lines.extend(lines_of(message, self._laid_out_for))
+            self._short_say = _is_short(message, self._laid_out_for)
+
+    def _runs_on(self, message: Said) -> bool:
+        """Whether no empty line goes before it: what was understood, and short lines that make a list."""
+        return message.kind == "echo" or (self._short_say and _is_short(message, self._laid_out_for))
 
     def _fit(self) -> None:
         self.virtual_size = Size(self.scrollable_content_region.width, len(self._lines))
@@ -85,7 +93,7 @@ class MessageLog(ScrollView, can_focus=False):
         width = self.scrollable_content_region.width
         if width != self._laid_out_for and width > 0:
             self._laid_out_for = width
-            self._lines = []
+            self._lines, self._short_say = [], False
             for index, message in enumerate(self._messages):
                 if index == self._turn_message:
                     self._turn = len(self._lines)
@@ -107,9 +115,13 @@ def _stepped_back(part: str) -> str:
     return "past" if part in ("text", "strong", "said", "help", "trouble") else part
 
 
-def lines_of(message: Said, width: int, first: bool = False) -> list[PieceLine]:
-    """One message as lines of at most `width` cells, with the empty line that goes before it."""
-    lines: list[PieceLine] = [] if first or message.kind == "echo" else [()]
+def _is_short(message: Said, width: int) -> bool:
+    return message.kind == "say" and not message.title and len(message.text) <= min(width, _WIDEST)
+
+
+def lines_of(message: Said, width: int) -> list[PieceLine]:
+    """One message as lines of at most `width` cells."""
+    lines: list[PieceLine] = []
     room = min(width, _WIDEST)
     if message.kind == "said":
         indent = width // 4

@@ -1,0 +1,312 @@
+"""Everything can be done with the keyboard, and every way out passes the lid."""
+
+from __future__ import annotations
+
+import asyncio
+from dataclasses import replace
+from typing import Any
+
+import pytest
+
+from selfcheck.app.widgets.choices import Choices
+from selfcheck.errors import FolderProblem, SelfcheckError
+from tests.app.fakes import FACTS, HALF_DONE, FakeConversation, FakeSitting, app_of, painted, running
+
+
+def text_of(app: Any) -> str:
+    return "\n".join(painted(app))
+
+
+async def to_the_crust(pilot: Any) -> None:
+    await pilot.press("1")
+    await pilot.settle()
+    await pilot.press("1", *"none", "enter")
+
+
+@pytest.mark.parametrize("size", [(60, 20), (80, 24), (120, 40)], ids=str)
+async def test_a_conversation_from_start_to_verdict_by_keys_alone(size: tuple[int, int]) -> None:
+    sitting = FakeSitting()
+    app = app_of(sitting)
+    async with running(app, size) as pilot:
+        await pilot.press("down", "enter")  # the first choice of the start
+        await pilot.settle()
+        await pilot.press("down", "down", "up", "enter")
+        await pilot.press("3", "1", "3", "enter")
+        await pilot.press(*"6 in", "enter", *"8.5 in", "enter")
+        await pilot.press("down", "enter")
+        await pilot.settle()
+        assert sitting.talks[0].heard == ["1", "1", "6 in", "8.5 in", "1"]
+        assert sitting.concluded == sitting.talks
+        await pilot.press("enter")
+        await pilot.settle()
+        assert "Have the tank pumped soon." in text_of(app)
+        await pilot.press("enter")
+        await pilot.settle()
+        assert "What would you like to do?" in text_of(app)
+
+
+@pytest.mark.parametrize(
+    ("key", "command"),
+    [("f2", "why"), ("f3", "how"), ("f5", "change"), ("f6", "unknown"), ("f8", "trouble"), ("f9", "repeat")],
+)
+async def test_each_key_gives_its_command(key: str, command: str) -> None:
+    app = app_of(FakeSitting())
+    async with running(app, (80, 24)) as pilot:
+        await pilot.press("1")
+        await pilot.settle()
+        await pilot.press(key)
+        await pilot.settle()
+        assert f"Here is the {command} of it" in text_of(app)
+
+
+async def test_a_number_in_a_length_is_typed_and_not_picked() -> None:
+    sitting = FakeSitting()
+    app = app_of(sitting)
+    async with running(app, (80, 24)) as pilot:
+        await to_the_crust(pilot)
+        await pilot.press("1", "2")
+        assert sitting.talks[0].heard == ["1", "none"]
+        assert app.screen.query_one("AnswerInput").value == "12"
+
+
+async def test_marks_and_typed_words_go_together() -> None:
+    sitting = FakeSitting()
+    app = app_of(sitting)
+    async with running(app, (80, 24)) as pilot:
+        await pilot.press("1")
+        await pilot.settle()
+        await pilot.press("1", "1", *" and 3", "enter")
+        assert sitting.talks[0].heard == ["1", "1 and 3"]
+        assert app.screen.query_one(Choices).marked == []
+
+
+async def test_what_was_not_understood_stays_to_be_mended() -> None:
+    app = app_of(FakeSitting())
+    async with running(app, (80, 24)) as pilot:
+        await to_the_crust(pilot)
+        await pilot.press(*"rather thick", "enter")
+        await pilot.settle()
+        assert app.screen.query_one("AnswerInput").value == "rather thick"
+        assert "I need a length here" in text_of(app)
+        await pilot.press(*"6 in", "enter")  # typing replaces it
+        await pilot.settle()
+        assert "6 in, give or take half an inch." in text_of(app)
+
+
+async def test_an_answer_that_cannot_be_kept_is_said_and_stays() -> None:
+    class Full(FakeConversation):
+        def hear(self, line: str) -> Any:
+            raise FolderProblem("The disk is full.", "Make room and send the answer again.")
+
+    sitting = FakeSitting()
+    sitting.begin = lambda flow: Full(sitting.steps)  # type: ignore[method-assign]
+    app = app_of(sitting)
+    async with running(app, (80, 24)) as pilot:
+        await pilot.press("1")
+        await pilot.settle()
+        await pilot.press(*"alone", "enter")
+        await pilot.settle()
+        assert "The disk is full." in text_of(app)
+        assert app.screen.query_one("AnswerInput").value == "alone"
+
+
+async def test_leaving_with_the_lid_shut_warns_once() -> None:
+    app = app_of(FakeSitting())
+    async with running(app, (80, 24)) as pilot:
+        await pilot.press("1")
+        await pilot.settle()
+        await pilot.press("ctrl+c")
+        await pilot.settle()
+        assert "Press ctrl+c again to leave." in text_of(app)
+        assert app.is_running
+        await pilot.press("ctrl+c")
+        await pilot.settle()
+    assert app.return_value == 0
+
+
+async def test_leaving_with_the_lid_open_asks_about_it_first() -> None:
+    sitting = FakeSitting()
+    app = app_of(sitting)
+    async with running(app, (80, 24)) as pilot:
+        await to_the_crust(pilot)
+        await pilot.press("f1", "ctrl+c")  # also from a page on top
+        await pilot.settle()
+        assert "Is the lid on?" in text_of(app)
+        await pilot.press("1")
+        await pilot.settle()
+    assert sitting.talks[0].ending is not None
+    assert sitting.talks[0].ending.left
+    assert not sitting.concluded
+    assert app.return_value == 0
+
+
+@pytest.mark.parametrize("line", ["quit", " Quit "])
+async def test_a_typed_quit_is_a_way_out(line: str) -> None:
+    app = app_of(FakeSitting())
+    async with running(app, (80, 24)) as pilot:
+        await pilot.press("1")
+        await pilot.settle()
+        await pilot.press(*line.lower(), "enter")
+        await pilot.settle()
+    assert app.return_value == 0
+
+
+async def test_saving_and_leaving_goes_back_to_the_start() -> None:
+    sitting = FakeSitting()
+    app = app_of(sitting)
+    async with running(app, (80, 24)) as pilot:
+        await pilot.press("1")
+        await pilot.settle()
+        await pilot.press("f10")
+        await pilot.settle()
+        assert app.screen is app.home
+        assert app.is_running
+        await pilot.press("ctrl+c", "ctrl+c")
+        await pilot.settle()
+    assert app.return_value == 0
+
+
+@pytest.mark.parametrize(("key", "begun"), [("1", ["resume"]), ("2", ["yearly"]), ("3", []), ("escape", [])])
+async def test_what_is_half_done_is_offered(key: str, begun: list[str]) -> None:
+    sitting = FakeSitting(facts=replace(FACTS, unfinished=HALF_DONE))
+    app = app_of(sitting)
+    async with running(app, (80, 24)) as pilot:
+        assert "Half done: Do the yearly check" in text_of(app)
+        await pilot.press("1")
+        await pilot.settle()
+        await pilot.press(key)
+        await pilot.settle()
+        assert sitting.begun == begun
+
+
+async def test_keys_pressed_before_the_record_is_read_are_kept() -> None:
+    import threading
+
+    sitting, gate = FakeSitting(), threading.Event()
+
+    def slowly() -> Any:
+        gate.wait(10)
+        return sitting
+
+    app = app_of(sitting)
+    app._open_sitting = slowly
+    async with app.run_test(size=(80, 24)) as pilot:
+        await pilot.press("1")
+        await pilot.pause()
+        assert "Reading the record." in text_of(app)
+        gate.set()
+        await app.workers.wait_for_complete()
+        await pilot.pause()
+        await app.workers.wait_for_complete()
+        await pilot.pause()
+        assert "Who is with you at the tank?" in text_of(app)
+
+
+async def test_a_record_that_cannot_be_used_ends_with_its_reason() -> None:
+    def fails() -> Any:
+        raise FolderProblem("There is no such folder.", "Name another.")
+
+    app = app_of(FakeSitting())
+    app._open_sitting = fails
+    async with app.run_test(size=(80, 24)):
+        while app.return_value is None:
+            await asyncio.sleep(0.01)
+    assert isinstance(app.fault, SelfcheckError)
+    assert app.return_value == 2
+
+
+async def test_what_is_not_saved_stands_before_the_next_question() -> None:
+    sitting = FakeSitting()
+    app = app_of(sitting)
+    async with running(app, (80, 24)) as pilot:
+        await pilot.press("1")
+        await pilot.settle()
+        sitting.trouble = "The disk is full."
+        await pilot.press("1")
+        await pilot.settle()
+        assert "NOT SAVED. The disk is full." in text_of(app)
+
+
+async def test_a_prepared_conversation_is_played_by_enter() -> None:
+    sitting = FakeSitting()
+    app = app_of(sitting, play=["1", "none", "6 in"], play_flow="yearly")
+    async with running(app, (80, 24)) as pilot:
+        await pilot.settle()
+        assert sitting.begun == ["yearly"]
+        await pilot.press("enter", "enter", "enter")
+        await pilot.settle()
+        assert sitting.talks[0].heard == ["1", "none", "6 in"]
+        assert "You can go on yourself." in text_of(app)
+        await pilot.press(*"8 in", "enter")
+        assert sitting.talks[0].heard[-1] == "8 in"
+
+
+async def test_the_page_can_be_turned_light_and_plain() -> None:
+    app = app_of(FakeSitting())
+    async with running(app, (80, 24)) as pilot:
+        for command in app.get_system_commands(app.screen):
+            if "page" in command.title.lower():
+                command.callback()
+                await pilot.settle()
+                assert "What would you like to do?" in text_of(app)
+        assert app.theme == "plain page"
+
+
+async def test_a_click_does_what_the_key_does() -> None:
+    sitting = FakeSitting()
+    app = app_of(sitting)
+    async with running(app, (80, 24)) as pilot:
+        await pilot.click("#choices", offset=(5, 0))
+        await pilot.settle()
+        assert sitting.begun == ["yearly"]
+        await pilot.click("#choices", offset=(5, 1))
+        await pilot.settle()
+        assert sitting.talks[0].heard == ["2"]
+        await pilot.click("#keys", offset=(1, 0))
+        await pilot.settle()
+        assert "Here is the why of it" in text_of(app)
+
+
+async def test_a_fault_of_its_own_is_handed_on_and_not_printed() -> None:
+    class Broken(FakeSitting):
+        def conclude(self, conversation: FakeConversation) -> Any:
+            raise ZeroDivisionError("a secret in memory")
+
+    app = app_of(Broken())
+    async with running(app, (80, 24)) as pilot:
+        await to_the_crust(pilot)
+        await pilot.press(*"6 in", "enter", *"8 in", "enter", "1")
+        while app.return_value is None:
+            await asyncio.sleep(0.01)
+    assert isinstance(app.fault, ZeroDivisionError)
+    assert not app._exit_renderables
+
+
+async def test_a_fault_while_painting_is_handed_on_and_not_printed() -> None:
+    app = app_of(FakeSitting())
+
+    async def press() -> None:
+        async with running(app, (80, 24)) as pilot:
+            app.home.choose = lambda number: 1 / 0  # type: ignore[assignment, return-value]
+            await pilot.press("1")
+            await pilot.pause()
+
+    with pytest.raises(ZeroDivisionError):
+        await press()
+    assert isinstance(app.fault, ZeroDivisionError)
+    assert not app._exit_renderables
+
+
+async def test_a_verdict_that_cannot_be_made_is_said() -> None:
+    class Broken(FakeSitting):
+        def conclude(self, conversation: FakeConversation) -> Any:
+            raise FolderProblem("The rules cannot be read.", "Mend the file.")
+
+    app = app_of(Broken())
+    async with running(app, (80, 24)) as pilot:
+        await to_the_crust(pilot)
+        await pilot.press(*"6 in", "enter", *"8 in", "enter", "1")
+        await pilot.settle()
+        await pilot.press("enter")
+        await pilot.settle()
+        assert "The rules cannot be read." in text_of(app)

@@ -1,0 +1,101 @@
+"""The program in a real terminal: what a person would see, and that nothing else is sent."""
+
+from __future__ import annotations
+
+import os
+import sys
+import time
+from pathlib import Path
+
+import pexpect
+import pyte
+import pytest
+
+ROOT = Path(__file__).resolve().parents[2]
+PATIENCE = 30.0  # seconds; only a program that hangs needs them
+
+
+class Terminal:
+    """A terminal of some size with the program in it."""
+
+    def __init__(self, arguments: list[str], width: int, height: int, home: Path) -> None:
+        self.screen = pyte.Screen(width, height)
+        self._stream = pyte.Stream(self.screen)
+        environment = {
+            **os.environ,
+            "TERM": "xterm-256color",
+            "COLORTERM": "truecolor",
+            "XDG_DATA_HOME": str(home),
+            "XDG_CONFIG_HOME": str(home),
+            "TEXTUAL_ANIMATIONS": "none",
+        }
+        for name in ("ACCESSIBLE", "NO_COLOR"):
+            environment.pop(name, None)
+        self.child = pexpect.spawn(
+            sys.executable, ["-m", "selfcheck", *arguments], cwd=str(ROOT), env=environment, encoding="utf-8",
+            dimensions=(height, width), timeout=PATIENCE,
+        )  # fmt: skip
+
+    def text(self) -> str:
+        return "\n".join(line.rstrip() for line in self.screen.display)
+
+    def wait_for(self, words: str) -> None:
+        """Read on until the screen shows these words."""
+        end = time.monotonic() + PATIENCE
+        while words not in self.text():
+            assert time.monotonic() < end, f"{words!r} never came:\n{self.text()}"
+            self._read()
+
+    def wait_for_end(self) -> int:
+        """Read on until the program has gone; its exit code."""
+        while self.child.isalive():
+            self._read()
+        self.child.close()
+        return int(self.child.exitstatus if self.child.exitstatus is not None else -1)
+
+    def _read(self) -> None:
+        try:
+            self._stream.feed(self.child.read_nonblocking(65536, timeout=0.2))
+        except pexpect.TIMEOUT:
+            return
+        except pexpect.EOF:
+            self.child.wait()
+
+
+@pytest.mark.parametrize(("width", "height"), [(80, 24), (60, 20)])
+def test_from_start_into_a_conversation_and_out_again(width: int, height: int, tmp_path: Path) -> None:
+    terminal = Terminal(["demo_household", "--today", "2026-06-01"], width, height, tmp_path)
+    terminal.wait_for("What do you want to do?")
+    terminal.child.send("1")  # at once: the record may not have been read yet
+    terminal.wait_for("How do you want to do the check?")
+    terminal.child.send("1")
+    terminal.wait_for("right now")
+    terminal.child.send("none\r")
+    terminal.wait_for("› none")
+    terminal.child.send("\x1bOQ")  # f2
+    terminal.wait_for("│")
+    terminal.child.send("\x03")
+    terminal.wait_for("ctrl+c again")
+    terminal.child.send("\x03")
+    assert terminal.wait_for_end() == 0
+
+
+def test_a_closed_terminal_leaves_the_answers(tmp_path: Path) -> None:
+    terminal = Terminal(["demo_household", "--today", "2026-06-01"], 80, 24, tmp_path)
+    terminal.wait_for("What do you want to do?")
+    terminal.child.send("1")
+    terminal.wait_for("How do you want to do the check?")
+    terminal.child.send("1")
+    terminal.wait_for("right now")
+    terminal.child.close(force=True)  # hang up
+
+    again = Terminal(["demo_household", "--today", "2026-06-01"], 80, 24, tmp_path)
+    again.wait_for("Half done:")
+    again.child.send("1")
+    again.wait_for("Go on where I stopped")
+    again.child.send("1")
+    again.wait_for("right now")
+    again.child.send("\x03")
+    again.wait_for("ctrl+c again")
+    again.child.send("\x03")
+    assert again.wait_for_end() == 0
