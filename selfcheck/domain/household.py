@@ -23,7 +23,8 @@ CubicMetres = Annotated[float, Field(ge=0, le=1000, allow_inf_nan=False)]
 class Record(BaseModel):
     """A thing read from or written to a file of the record; unknown fields are kept."""
 
-    model_config = ConfigDict(extra="allow", frozen=True)
+    # built when first used: a command that reads no pump-out pays nothing for that model
+    model_config = ConfigDict(extra="allow", frozen=True, defer_build=True)
 
 
 class Box(Record):
@@ -126,7 +127,7 @@ class Occupancy(Record):
     months_per_year: float = Field(default=12, ge=0, le=12, allow_inf_nan=False)
     disposal: Disposal | None = "none"
 
-    model_config = ConfigDict(extra="allow", frozen=True, populate_by_name=True)
+    model_config = ConfigDict(extra="allow", frozen=True, defer_build=True, populate_by_name=True)
 
 
 class Contact(Record):
