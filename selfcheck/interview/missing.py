@@ -69,5 +69,5 @@ def _in_other_words(talk: Conversation) -> list[Message]:
         return [Message("trouble", say("no_match_again")), *example]
     if node.kind in MEASURES or not (talk.prompt and talk.prompt.choices):
         return [Message("trouble", say("no_match_free"))]
-    listed = "\n".join(f"{choice.number}  {choice.label}" for choice in talk.prompt.choices)
-    return [Message("trouble", f"{say('no_match_list')}\n{listed}")]
+    listed = [f"{choice.number}  {choice.label}" for choice in talk.prompt.choices]
+    return [Message("trouble", "\n".join([say("no_match_list"), *listed]))]

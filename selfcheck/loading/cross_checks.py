@@ -214,10 +214,10 @@ def check_all(place: Place, language: str = "en") -> None:
             what = f'there is no source named "{term.source}".'
             raise ContentProblem(place.shown(f"{language}/glossary.toml"), word, "source", what)
     scripts = [script(place, flow_id, language) for flow_id in flow_ids(place)]
-    _check_unused(scripts, place, language)
+    check_unused(scripts, place, language)
 
 
-def _check_unused(scripts: list[Script], place: Place, language: str) -> None:
+def check_unused(scripts: list[Script], place: Place, language: str) -> None:
     """Words for questions, and sections of words, that no conversation has."""
     asked: dict[str, set[str]] = {}
     for script in scripts:
