@@ -233,9 +233,10 @@ def _with_smaller_parts(line: list[Token], at: int, amount: Amount, dimension: D
         return amount, at
     if unit is not None:
         smaller = {FOOT: (INCH,), METRE: (CENTIMETRE,), CENTIMETRE: (BY_WORD["mm"],)}.get(whole, ())
-        if unit[0] not in smaller and not (whole.symbol == "yd" and unit[0] in (FOOT, INCH)):
-            if not (whole is INCH and unit[0] is INCH and value < 1 and start > at and not comma):
-                return amount, at
+        part_of_yard = whole.symbol == "yd" and unit[0] in (FOOT, INCH)
+        part_of_inch = whole is INCH and unit[0] is INCH and value < 1 and start > at and not comma
+        if unit[0] not in smaller and not part_of_yard and not part_of_inch:
+            return amount, at
         more = value * unit[0].size
         if more >= whole.size:
             return amount, at  # `a foot and 16 inches` are two lengths

@@ -57,7 +57,8 @@ _WEEK = re.compile(r"# (?:years? old|yrs?|months?|weeks?|days?|in|ft|feet|gallon
 
 
 _ME = re.compile(
-    r"^(?:(?:it'?s |its )?(?:just |only )?(?:me|myself|i))\b(?! think| guess| have| would| don)|\b(?:and|plus) (?:me|myself|i)$"
+    r"^(?:(?:it'?s |its )?(?:just |only )?(?:me|myself|i))\b(?! think| guess| have| would| don)|"
+    r"\b(?:and|plus) (?:me|myself|i)$"
 )
 _ONE_MORE = re.compile(r"\b(?:wife|husband|partner|spouse|girlfriend|boyfriend|hubby)\b")
 
@@ -104,8 +105,7 @@ def read_count(text: str) -> CountReading:
 
 def _counted(flat: str) -> str:
     """Words that stand for one person in a sum, as a number."""
-    flat = re.sub(rf"\b(?:a|an) (?={_PEOPLE}\b)", "1 ", flat)
-    return flat
+    return re.sub(rf"\b(?:a|an) (?={_PEOPLE}\b)", "1 ", flat)
 
 
 def _people(line: Line) -> Line:
@@ -121,7 +121,8 @@ def _people(line: Line) -> Line:
 def _adds_up(skeleton: str) -> bool:
     """Whether the numbers are parts of one sum: each has people after it, or `and` and `+` stand between."""
     return len(re.findall(rf"# ?(?:\w+ )?{_PEOPLE}\b", skeleton)) == skeleton.count("#") or (
-        re.search(rf"# ?{_PEOPLE}", skeleton) is not None and re.search(r"# \w+ (?:and|plus|&|\+|,) #", skeleton) is not None
+        re.search(rf"# ?{_PEOPLE}", skeleton) is not None
+        and re.search(r"# \w+ (?:and|plus|&|\+|,) #", skeleton) is not None
     ) or re.fullmatch(r"# (?:(?:\+|plus) #)+", skeleton) is not None  # fmt: skip
 
 

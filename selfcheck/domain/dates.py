@@ -21,7 +21,8 @@ Span = tuple[date, date]
 class DateReading:
     """What a line says of a day. `day` is the middle of `earliest`…`latest`.
 
-    `meanings`: for `ask`, each as (ISO label, day). `future`: the whole span lies after today. `never`: it has not happened.
+    `meanings`: for `ask`, each as (ISO label, day). `future`: the whole span lies after
+    today. `never`: it has not happened.
     """
 
     status: Literal["value", "ask", "none", "unclear"]
@@ -38,8 +39,9 @@ _MONTHS = {
     name: number
     for number, names in enumerate(
         (
-            "january jan januray janurary enero ene", "february feb febuary febrary feburary febrero", "march mar marzo", "april apr aprl abril abr",
-            "may mayo", "june jun junio", "july jul july julio", "august aug agust agosto ago_", "september sep sept septmber setember septiembre setiembre",
+            "january jan januray janurary enero ene", "february feb febuary febrary feburary febrero",
+            "march mar marzo", "april apr aprl abril abr", "may mayo", "june jun junio", "july jul julio", "august aug agust agosto",
+            "september sep sept septmber setember septiembre setiembre",
             "october oct octobre octubre", "november nov novemeber noviembre", "december dec decmber diciembre dic",
         ), 1,
     )

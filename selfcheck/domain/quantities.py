@@ -53,7 +53,8 @@ _METRIC_GUESSES = (CENTIMETRE, INCH, METRE, MILLIMETRE)
 class LengthReading:
     """What a line says of a length. `metres` and `error_m` (one standard deviation) only with status `value`.
 
-    `meanings`: for `ask`, each possible meaning as (label, metres), the household's own unit first; `errors_m` beside it.
+    `meanings`: for `ask`, each possible meaning as (label, metres), the household's own unit first;
+    `errors_m` beside it.
     """
 
     status: Status

@@ -9,7 +9,8 @@ from selfcheck.domain.units import CUBIC_METRE, GALLON, INCH, System
 
 _EIGHTHS = ("", "⅛", "¼", "⅜", "½", "⅝", "¾", "⅞")
 MONTHS = (
-    "January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December",
+    "January", "February", "March", "April", "May", "June", "July", "August", "September", "October",
+    "November", "December",
 )  # fmt: skip
 #: from this length on, inches are gathered into feet
 _FEET_FROM = 36 * 0.0254
@@ -62,7 +63,8 @@ def show_length_error(metres: float, error_m: float, units: System = "us") -> st
 
 
 def show_volume(cubic_metres: float, units: System = "us") -> str:
-    """A volume of 0 m³ or more: `1,000 gal (3.79 m³)`, `3.79 m³ (1,000 gal)`; whole US gallons, hundredths of a cubic metre.
+    """A volume of 0 m³ or more: `1,000 gal (3.79 m³)`, `3.79 m³ (1,000 gal)`; whole US gallons, hundredths
+    of a cubic metre.
 
     Below 10 gal a tenth of a gallon, below 0.1 m³ litres.
     """

@@ -13,7 +13,8 @@ HazardVerdict = Literal["danger", "call_now"]
 
 @dataclass(frozen=True, slots=True)
 class Wording:
-    """One way of telling a hazard. `head`: the group a denial binds to. `bare`: told without a verb, so a question may hold it.
+    """One way of telling a hazard. `head`: the group a denial binds to. `bare`: told without a verb, so that a
+    question may hold it.
 
     `unsure`: it may be meant otherwise, and is confirmed first.
     """
@@ -297,7 +298,8 @@ WORDINGS: tuple[Wording, ...] = (
             r"(?:looks|look|looking|seems|acting|acts|getting|is getting) (?:very |really |a bit |kind of |"
             r"kinda |all )*(?:confused|pale|grey|gray|disoriented|woozy|sick|ill|green|blue|out of it|unwell)|"
             r"(?:light|foggy|swimmy) in the head|in a daze|world is spinning|queasy|nauseous|nauseated|nausea|"
-            r"faint(?!ly)|fainty|mareado|mareada|mareo|mareos|nauseas|vertigo|disoriented|seeing (?:stars|"
+            r"faint(?!ly| odou?r| smell| line| stain| mark| whiff| hint| trace| scent)|fainty|mareado|mareada|"
+            r"mareo|mareos|nauseas|vertigo|disoriented|seeing (?:stars|"
             r"double|spots)|about to (?:pass out|faint|throw up|puke|vomit|black out|keel over)|throwing "
             r"up(?! (?:dirt|the|a))|threw up|puking|vomiting|barfing|dry heaving)"
         ),
@@ -618,8 +620,9 @@ WORDINGS: tuple[Wording, ...] = (
             rf"gives way|fallen in|fell in|fell into|fell down|fell|falling in|dropped in|dropped into|hole in "
             rf"it|shifted|shifting|tilted|tilting|broken in|se rompio|se quebro|se rajo|rota|roto|rajada|"
             rf"quebrada|suelta|agrietada|floja|in pieces|in half|chunk missing|smashed|blew off|blown off|is "
-            rf"not there|was not there|give|gives|giving|moving|moved|moves|damaged|crooked)(?! (?:on|over) "
-            rf"(?:it|top) (?:to|for)| (?:the|a) (?:lid|seal|window)| (?:easily|shut|closed|back|in place|into "
+            rf"not there|was not there|give|gives|giving|moving|moved|moves|damaged|crumbly)(?! (?:on|over) "
+            rf"(?:it|top) (?:to|for)| (?:the|a) (?:lid|seal|window)| (?:easily|shut|closed|back (?:in|into|on|to "
+            rf"its)|in place|into "
             rf"place|into its place|open|over to|up to|off to|aside|away|out of)\b| solid| on (?:it|top)\b| "
             rf"(?:garden|salt))"
         ),
@@ -1044,6 +1047,66 @@ WORDINGS: tuple[Wording, ...] = (
         bare=True,
     ),
     _w("fire", rf"{_LID} (?:just |has |was |is )*(?P<head>blew|blown|flew|popped) (?:off|up|away|open)"),
+    _w(
+        "fell_in",
+        r"(?P<head>(?:slipped|tripped|stumbled|lost (?:his|her|my|their) (?:balance|footing)) and (?:then )?"
+        r"(?:went|fell|dropped|slid) (?:right |straight )?(?:in|down|under))",
+    ),
+    _w(
+        "fell_in",
+        rf"(?:{LIVING}) (?P<head>(?:half ?way |part ?way |half )?(?:in|inside|down) (?:tank|hole|septic|manhole|pit))",
+    ),
+    _w(
+        "going_in",
+        rf"(?:{LIVING}|i|we) (?:is |are |am )(?P<head>(?:half ?way|part ?way|half|already) (?:in|inside|down) "
+        rf"(?:the )?{_TANK})",
+    ),
+    _w(
+        "going_in",
+        r"(?:i|we|he|she|they) (?:am |are |is |will |going to )+(?P<head>enter(?:ing)? (?:the (?:tank|hole|"
+        r"septic|pit)|it)|get in and|get down and)",
+    ),
+    _w(
+        "going_in",
+        rf"(?:^|(?<=\| )|now |am |is |are )(?P<head>(?:going|climbing|getting|heading|entering|crawling) (?:down )?"
+        rf"(?:into|inside) (?:the |that )?(?:septic |open )*{_TANK})",
+    ),
+    _w(
+        "feeling_ill",
+        r"(?P<head>(?:turned|gone|went|going|turning) (?:all |really |very )?(?:pale|white|grey|gray|blue|green)|"
+        r"(?:barely|hardly|not|scarcely) breathing|no pulse|can not feel a pulse|not waking)",
+    ),
+    _w(
+        "child_near",
+        rf"{CHILD} (?:(?!away|far|off|inside|indoors|house|home|not|never|know|knows|stay|stays|school|safe|"
+        rf"clear|from|\||helped|filled)"
+        rf"[\w']+ ){{0,6}}(?P<head>near|next to|by|at|beside|past|over|into|around|toward|towards|in|on|to) "
+        rf"(?:the |an |our |that )?(?:open |uncovered )?(?:edge of the )?(?:septic |tank )?"
+        rf"(?:hole|opening|manhole|open tank|open lid|open pit|edge)(?! (?:for|of the (?:yard|field|woods|"
+        rf"property|lawn)))",
+    ),
+    _w("fire", r"(?P<head>a spark|sparked|sparking)(?! (?:plug|of))", bare=True),
+    _w(
+        "lid_broken",
+        rf"(?P<head>(?:corner|piece|chunk|edge|side|part|half) (?:is |has |was )?(?:broken|broke|cracked|"
+        rf"missing|gone|snapped|split|"
+        rf"chipped|fell) (?:off|from|of|out of|on)) (?:of |the |my |our )*(?:concrete |plastic )?{_LID}",
+    ),
+    _w(
+        "lid_broken",
+        rf"(?P<head>(?:took|stole|stolen|removed and lost|lost)) (?:the |my |our )(?:septic |tank )?{_LID}(?! "
+        rf"(?:off|up|out|away))",
+    ),
+    _w(
+        "lid_broken",
+        rf"{_LID} (?P<head>move|wobble|rock|give|shift|flex|bend) (?:a bit |a little )?(?:under|when|as|back)",
+    ),
+    _w("ground_sunk", rf"(?P<head>(?:sinking|collapsing|collapsed|caving|sunk) (?:{_GROUND}))", bare=True),
+    _w(
+        "sewage_in_house",
+        r"(?P<head>backed up (?:toilets?|drains?|sinks?|tubs?|showers?|sewage|septic|plumbing|house))",
+        bare=True,
+    ),
 )
 THINGS = re.compile(rf"\b(?:{_THING})\b")
 LIVING_WORD = re.compile(rf"\b(?:{LIVING}|i|we|us|me)\b")

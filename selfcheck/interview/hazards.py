@@ -86,7 +86,7 @@ _SUPPOSED = re.compile(
     r"someone|a|sewage|my|our)|until|would|wish|hope(?:fully)?|hoping|ever|difference between|meaning "
     r"of|what is|what are|define|como se si|que pasa si|si se|rather than|instead of|"
     r"by accident could|supposed to|insurance|cover(?:s|ed)? by|cost of|price of|cost to|how much|"
-    r"could|might|may|can|should|does|do|did|dont|never let|not let|in order|rule|rules|says?)\b(?! "
+    r"could|might|may|can|should|does|do|did|dont|never let|not let|in order|rule|rules)\b(?! "
     r"be\b)"
 )
 _MODALS = words("could might may can should does do did would")
