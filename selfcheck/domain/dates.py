@@ -39,8 +39,10 @@ _MONTHS = {
     name: number
     for number, names in enumerate(
         (
-            "january jan januray janurary enero ene", "february feb febuary febrary feburary febrero",
-            "march mar marzo", "april apr aprl abril abr", "may mayo", "june jun junio", "july jul julio", "august aug agust agosto",
+            "january jan januray janurary enero ene",
+            "february feb febuary febrary feburary febrero",
+            "march mar marzo",
+            "april apr aprl abril abr", "may mayo", "june jun junio", "july jul julio", "august aug agust agosto",
             "september sep sept septmber setember septiembre setiembre",
             "october oct octobre octubre", "november nov novemeber noviembre", "december dec decmber diciembre dic",
         ), 1,
