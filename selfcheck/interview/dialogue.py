@@ -8,7 +8,6 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable
 from dataclasses import replace
-from datetime import UTC, datetime
 from typing import Any, Protocol
 
 from selfcheck.interview import closing, commands, hearing
@@ -43,10 +42,6 @@ class Reply(Protocol):
         """Where that is said."""
 
 
-def _now() -> str:
-    return datetime.now(UTC).isoformat(timespec="seconds")
-
-
 def _keep_nothing(answer: Answer) -> None:
     """Answers are held in memory only."""
 
@@ -55,7 +50,8 @@ class Conversation:
     """One conversation with one person.
 
     `answers`: those given before a break. `keep` is called with each answer before the next question is made, and may
-    raise: then the answer does not count. `now` gives the time put on answers. `ask_back` answers side questions.
+    raise: then the answer does not count. `now` gives the time put on answers; the day of the context stands for it when
+    it is not given. `ask_back` answers side questions.
     """
 
     def __init__(
@@ -64,7 +60,7 @@ class Conversation:
         context: Context,
         answers: Iterable[Answer] = (),
         keep: Callable[[Answer], None] = _keep_nothing,
-        now: Callable[[], str] = _now,
+        now: Callable[[], str] | None = None,
         ask_back: Callable[[str], Reply | None] | None = None,
     ) -> None:
         self.script = script
@@ -78,7 +74,7 @@ class Conversation:
         self.misses = 0  # lines not understood since the question was asked
         self._answers = list(answers)
         self._keep = keep
-        self._now = now
+        self._now = now or context.today.isoformat
         self._section = ""
         self._prompt: Prompt | None = None
         self._state = replay(script, context, self._answers)

@@ -12,7 +12,7 @@ from selfcheck.interview.messages import Message
 from selfcheck.interview.nodes import Node
 from selfcheck.interview.pending import Pending
 from selfcheck.interview.prompting import CHANGED, RIGHT, STILL
-from selfcheck.interview.several import Several, several
+from selfcheck.interview.several import Several, elsewhere, several
 from selfcheck.interview.showing import show_answer
 from selfcheck.interview.understanding import (
     CHOICES,
@@ -173,6 +173,9 @@ def _by_kind(talk: Conversation, node: Node, text: str) -> list[Message]:
     named = after_opening(interface, "change", text)
     if named:
         return commands.change(talk, named)
+    found = elsewhere(talk.script, talk.state, text)
+    if found.answers and not talk.revising:
+        return talk.ask(_read_back(talk, found, text))
     return missing.not_understood(talk, text, asks=asks)
 
 

@@ -24,7 +24,11 @@ def several(script: Script, state: State, text: str, context: Context) -> Severa
     """The answers in a line with more than one part. Safety items are never answered in passing."""
     answers: dict[str, Answer] = {}
     rest: list[str] = []
-    for part in parts_of(script.interface, text):
+    parts = parts_of(script.interface, text)
+    if len(parts) == 1:
+        named = _named(script, parts[0], context)
+        return Several((named,) if named else (), ())
+    for part in parts:
         answer = _named(script, part, context) or _current(script, state, part, context, answers)
         answer = answer or _by_option(script, state, part)
         if answer is None or answer.question in answers:
@@ -32,6 +36,12 @@ def several(script: Script, state: State, text: str, context: Context) -> Severa
         else:
             answers[answer.question] = answer
     return Several(tuple(answers.values()), tuple(rest))
+
+
+def elsewhere(script: Script, state: State, text: str) -> Several:
+    """The answer of a line that is just the words of an option of another question."""
+    answer = _by_option(script, state, text)
+    return Several((answer,) if answer else (), ())
 
 
 def named_node(script: Script, text: str, among: list[str] | None = None) -> list[str]:

@@ -187,6 +187,15 @@ def test_what_was_not_understood_of_several_is_told_and_kept() -> None:
     assert any(answer.question == NOTE and "the cat sings" in str(answer.value) for answer in conversation.answers)
 
 
+def test_an_answer_to_another_question_is_read_back_too() -> None:
+    for line in ("grey fur is on it", "fed May 2020"):
+        conversation = talk([line.replace("grey fur is on it", "there is grey fur on it")])
+        assert at(conversation) == "flour"
+        conversation.hear("yes")
+        assert set(conversation.state.given) <= {"faults", "fed"}
+        assert conversation.state.given
+
+
 def test_a_safety_item_is_never_answered_in_passing() -> None:
     conversation = talk(["white", "4 in, we saw them leave the kitchen"])
     conversation.hear("yes")
