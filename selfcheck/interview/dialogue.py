@@ -50,8 +50,8 @@ class Conversation:
     """One conversation with one person.
 
     `answers`: those given before a break. `keep` is called with each answer before the next question is made, and may
-    raise: then the answer does not count. `now` gives the time put on answers; the day of the context stands for it when
-    it is not given. `ask_back` answers side questions.
+    raise: then the answer does not count. `now` gives the time put on answers; the day of the context stands for it
+    when it is not given. `ask_back` answers side questions.
     """
 
     def __init__(

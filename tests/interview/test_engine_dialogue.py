@@ -9,9 +9,11 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from selfcheck.interview import hearing
 from selfcheck.interview.answers import BREAK, HAZARD, NOTE, TAKEN_BACK, Answer
 from selfcheck.interview.commands import COMMANDS
 from selfcheck.interview.dialogue import Ending
+from selfcheck.interview.hazards import Hazard
 from tests.interview.toys import CONTEXT, TO_END, TO_OVEN, TO_SHUT, Told, at, talk, words
 
 
@@ -564,3 +566,39 @@ def test_a_date_far_back_is_kept_with_its_width() -> None:
     answer = conversation.state.given["fed"]
     assert answer.value == date(2019, 7, 2)
     assert answer.error == pytest.approx(105.08, abs=0.1)
+
+
+@pytest.fixture
+def doubtful(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Every line with "glow" in it may tell of a fire."""
+    monkeypatch.setattr(hearing, "find", lambda text: Hazard("fire", "danger", sure=False) if "glow" in text else None)
+
+
+@pytest.mark.usefixtures("doubtful")
+def test_a_doubtful_hazard_is_asked_about_until_it_is_answered() -> None:
+    for answer, told in (("yes", ("fire",)), ("no", ())):
+        conversation = talk(["white", "something glows"])
+        assert conversation.prompt is not None
+        assert "The oven is on fire" in conversation.prompt.text
+        for line in ("4 in", "back", "", "skip", "whatever"):
+            conversation.hear(line)
+            assert conversation.pending is not None, line
+            assert "rise" not in conversation.state.given
+        conversation.hear(answer)
+        assert conversation.pending is None
+        assert conversation.state.told == told
+
+
+@pytest.mark.usefixtures("doubtful")
+def test_leaving_instead_of_answering_is_let_go_with_the_caution() -> None:
+    conversation = talk(["white", "something glows"])
+    said = conversation.hear("quit")
+    assert "Fire in the oven spreads." in words(said, "caution")
+    assert conversation.ending == Ending("", left=True)
+
+
+@pytest.mark.usefixtures("doubtful")
+def test_a_line_that_told_of_nothing_is_taken_as_an_answer_after_all() -> None:
+    conversation = talk([*TO_SHUT, "shut", "the crust glows"])
+    conversation.hear("no")
+    assert conversation.draft()["loaf"]["remark"] == "the crust glows"
