@@ -16,7 +16,7 @@ from __future__ import annotations
 import math
 from bisect import bisect_right
 from collections.abc import Sequence
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from selfcheck.domain.shapes import Vessel
 
@@ -42,8 +42,7 @@ def solids_m3(rate_m3: float, people: float, years: float, power: float) -> floa
     return grown
 
 
-@dataclass(frozen=True, slots=True)
-class Packing:
+class Packing(NamedTuple):
     """Thickness of each layer against its volume in one vessel, from tables with straight lines between close points.
 
     Sludge lies on the floor; scum floats with two thirds of its thickness below the water line of the full tank.

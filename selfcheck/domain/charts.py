@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from bisect import bisect_right
-from dataclasses import dataclass
 from itertools import pairwise
 from math import sqrt
+from typing import NamedTuple
 
 from selfcheck.domain.geometry import PICTURED_LENGTH_TO_WIDTH, find_height
 
@@ -14,8 +14,7 @@ LEAST_STEP_M = 1e-4
 LEAST_STEP_M3 = 1e-6
 
 
-@dataclass(frozen=True, slots=True)
-class Chart:
+class Chart(NamedTuple):
     """A maker's table of volumes below heights, joined by a monotone cubic; never carried on beyond its last line.
 
     The floor (0, 0) is added where the chart starts higher. Slopes after Fritsch and Butland (weighted harmonic means),

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 from datetime import date
-from typing import Literal
+from typing import Literal, NamedTuple
 
 Verdict = Literal["carry_on", "cannot_tell", "call_soon", "call_now", "danger"]
 #: mildest first
@@ -43,8 +43,7 @@ class Finding:
     kind: CannotTell | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class Dates:
+class Dates(NamedTuple):
     """10, 50 and 90 % dates of a crossing; None where it lies beyond the horizon of the forecast."""
 
     p10: date | None

@@ -8,9 +8,8 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 from itertools import pairwise
-from typing import Literal
+from typing import Literal, NamedTuple
 
 from selfcheck.domain.conversions import GALLON
 from selfcheck.domain.findings import Finding
@@ -36,8 +35,7 @@ LEAST_BETWEEN = 7
 RECENT = 3 * 365
 
 
-@dataclass(frozen=True, slots=True)
-class Flow:
+class Flow(NamedTuple):
     """Litres a day for the whole household, its relative standard error, and what it rests on."""
 
     litres_per_day: float

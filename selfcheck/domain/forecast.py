@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
 from datetime import date
 from functools import cached_property
-from typing import Literal
+from typing import Literal, NamedTuple
 
 from selfcheck.domain.accumulation import Packing, packing
 from selfcheck.domain.check import Check, PumpOut, standing
@@ -40,8 +40,7 @@ CHECKS_USED = 60
 LookReason = Literal["twelve_months", "chance_of_over"]
 
 
-@dataclass(frozen=True, slots=True)
-class Band:
+class Band(NamedTuple):
     """10, 50 and 90 % of both layers' thickness [m] on one day."""
 
     day: date

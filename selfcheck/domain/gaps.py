@@ -7,8 +7,8 @@ unless the record speaks for it.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import date
+from typing import NamedTuple
 
 from selfcheck.domain.check import Check, PumpOut
 from selfcheck.domain.conversions import INCH
@@ -27,8 +27,7 @@ SPEAKS_DAYS = 3 * 365
 SHRANK_M = 3 * INCH
 
 
-@dataclass(frozen=True, slots=True)
-class Gaps:
+class Gaps(NamedTuple):
     """Findings about what is open, the answers as completed from the record, and whether anything rests on it."""
 
     seen: Observed

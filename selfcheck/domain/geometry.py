@@ -6,9 +6,8 @@ whole volume, however high the question. Lengths in metres, areas in square metr
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from math import asin, cos, pi, sin, sqrt
-from typing import Protocol
+from typing import NamedTuple, Protocol
 
 #: A form without known sides is pictured twice as long as it is wide (our choice; no figure rests on it).
 PICTURED_LENGTH_TO_WIDTH = 2.0
@@ -34,8 +33,7 @@ class Profile(Protocol):
         """Height below which this volume lies [m]: the inverse of `volume`."""
 
 
-@dataclass(frozen=True, slots=True)
-class Straight:
+class Straight(NamedTuple):
     """Upright walls on a floor of any form: a box, an upright round tank, or a floor area alone."""
 
     floor_area: float
@@ -63,8 +61,7 @@ class Straight:
         return volume / self.floor_area if volume > 0 else 0.0
 
 
-@dataclass(frozen=True, slots=True)
-class Lying:
+class Lying(NamedTuple):
     """A lying tank with a round or elliptical section and flat or bulging ends.
 
     `rise`: half of the inside height [m]. `stretch`: width over height of the section, 1 for a round one. `length`: the
@@ -105,8 +102,7 @@ class Lying:
         return find_height(self, volume, 0.0, 2 * self.rise)
 
 
-@dataclass(frozen=True, slots=True)
-class Part:
+class Part(NamedTuple):
     """One compartment: a share of a whole form, cut by an upright wall across its length."""
 
     whole: Profile

@@ -8,8 +8,8 @@ from __future__ import annotations
 
 from bisect import bisect_right
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import date, timedelta
+from typing import NamedTuple
 
 from selfcheck.domain.check import PumpOut
 from selfcheck.domain.household import Disposal, Household, Occupancy
@@ -43,8 +43,7 @@ def weight(occupancy: Occupancy) -> float:
     return occupancy.people * occupancy.months_per_year / 12.0 * DISPOSAL[occupancy.disposal]
 
 
-@dataclass(frozen=True, slots=True)
-class Course:
+class Course(NamedTuple):
     """Person-years since `start`: piecewise linear, with a knot wherever the household changed.
 
     `times` [yr since start] begins with 0; `totals` are the person-years at each knot; `people` counts from that knot
@@ -91,8 +90,7 @@ def course(occupancy: Sequence[Occupancy], start: date, *, people: float = PEOPL
     return Course(start, tuple(times), tuple(totals), tuple(counts))
 
 
-@dataclass(frozen=True, slots=True)
-class Episode:
+class Episode(NamedTuple):
     """One span between pump-outs. `end` is None for the present one; `residue_m` is the sludge left on the floor at
     its start.
     """
@@ -115,8 +113,7 @@ class Episode:
         return self.start < day and (self.end is None or day <= self.end)
 
 
-@dataclass(frozen=True, slots=True)
-class History:
+class History(NamedTuple):
     """All spans, oldest first; the last one is the present. `people_known` is False when the count of people is
     assumed.
     """

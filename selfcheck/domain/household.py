@@ -43,7 +43,7 @@ class Upright(Record):
 
 
 class Drum(Record):
-    """A lying cylinder; `length_m` is the straight part, without the ends. `dished` ends are ellipsoidal 2:1, `round` hemispheres."""
+    """A lying cylinder; `length_m` is the straight part alone. `dished` ends are ellipsoidal 2:1, `round` hemispheres."""
 
     kind: Literal["drum"] = "drum"
     diameter_m: Metres | None = None

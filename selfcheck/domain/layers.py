@@ -5,9 +5,8 @@ Heights are measured from the tank floor where the pole went in. Metres, cubic m
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
 from math import hypot
-from typing import Literal
+from typing import Literal, NamedTuple
 
 from selfcheck.domain.agreement import Agreement, one_of, sludge_that_counts
 from selfcheck.domain.check import Reading, Readings
@@ -31,8 +30,7 @@ TWO_THIRDS_ERROR = 0.20
 LEVEL_NOT_SEEN_ERROR_M = 2 * INCH
 
 
-@dataclass(frozen=True, slots=True)
-class Layers:
+class Layers(NamedTuple):
     """What the readings of one check say. None: cannot be told from them.
 
     `sludge`, `scum`: thickness. `scum_above`, `scum_below`: what stands above and hangs below the water line.
@@ -72,8 +70,7 @@ class Layers:
     alternatives: tuple[Layers, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
-class Scum:
+class Scum(NamedTuple):
     """The crust: whole thickness, what hangs below and stands above the water line."""
 
     total: Uncertain
@@ -95,7 +92,7 @@ def layers(tank: Tank, vessel: Vessel, readings: Readings, level: str | None = N
     if agreement not in ("third_wanted", "clash"):
         return found
     alone = [_reckon(tank, vessel, readings, level, reading, "one") for reading in readings.sludge]
-    return replace(found, alternatives=tuple(alone))
+    return found._replace(alternatives=tuple(alone))
 
 
 def _reckon(

@@ -9,7 +9,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import date
 from math import erf, hypot, inf, isfinite, sqrt
-from typing import Literal
+from typing import Literal, NamedTuple
 
 from selfcheck.domain.conversions import INCH, MILLIMETRE
 from selfcheck.domain.distance_table import DistanceTable
@@ -118,8 +118,7 @@ class RuleSet:
     __pydantic_config__ = STRICT
 
 
-@dataclass(frozen=True, slots=True)
-class Standing:
+class Standing(NamedTuple):
     """How a tank stands against one limit.
 
     `now`: the figure the limit speaks of. `margin`: what is left, below zero when over; `error` its standard error;

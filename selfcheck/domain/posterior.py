@@ -11,10 +11,10 @@ from __future__ import annotations
 import math
 from bisect import bisect_right
 from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import cached_property
 from itertools import accumulate
 from operator import add
+from typing import NamedTuple
 
 from selfcheck.domain.accumulation import (
     POWER_LEAST,
@@ -39,8 +39,7 @@ _SCAN_RATES, _SCAN_POWERS = 13, 5
 _CUT = 5.5  # nats below the best point at which the grid ends, about 3.3 standard deviations
 
 
-@dataclass(frozen=True, slots=True)
-class Seen:
+class Seen(NamedTuple):
     """One layer at one check: person-years and years since its pump-out, volume gained [m³], its standard error
     [m³].
     """
@@ -244,8 +243,7 @@ class Posterior:
         return self.order(self.scum)
 
 
-@dataclass(frozen=True, slots=True)
-class Order:
+class Order(NamedTuple):
     """Pairs in rising order of a key; for each power the weight below each pair, half of its own counted."""
 
     keys: Grid

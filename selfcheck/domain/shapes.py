@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
 from math import pi, sqrt
-from typing import Literal, TypeGuard
+from typing import Literal, NamedTuple, TypeGuard
 
 from selfcheck.domain.charts import Chart
 from selfcheck.domain.conversions import GALLON, INCH
@@ -37,8 +36,7 @@ VOLUME_DISAGREES = 0.15
 FIRST_SHARE = 2 / 3
 
 
-@dataclass(frozen=True, slots=True)
-class Vessel:
+class Vessel(NamedTuple):
     """The inside of a tank or compartment.
 
     `liquid_depth_m`: floor to water line when it stands full at its outlet; `depth_error_m` its standard error.
@@ -137,7 +135,7 @@ def compartments(tank: Tank, whole: Vessel) -> tuple[Vessel, ...]:
         return (whole,)
     first = tank.first_compartment_share or FIRST_SHARE
     shares = (first, *[(1 - first) / (count - 1)] * (count - 1))
-    return tuple(replace(whole, profile=Part(whole.profile, share), full_m3=whole.full_m3 * share) for share in shares)
+    return tuple(whole._replace(profile=Part(whole.profile, share), full_m3=whole.full_m3 * share) for share in shares)
 
 
 def _profile(shape: Shape, depth: float | None, volume: float | None) -> tuple[Profile, bool] | None:
@@ -167,7 +165,7 @@ def _lying(form: Lying, depth: float | None, volume: float | None) -> tuple[Prof
         return (form, False) if form.bulge == form.rise else None  # a ball has no straight part
     depth = min(depth or LYING_DEPTH_SHARE * 2 * form.rise, 2 * form.rise)
     length = (volume - form.volume(depth)) / (form.stretch * segment_area(form.rise, depth))
-    return (replace(form, length=length), True) if length > 0 else None
+    return (form._replace(length=length), True) if length > 0 else None
 
 
 def _depth_of(profile: Profile, volume: float | None, chart: bool) -> tuple[float, float, float, str]:

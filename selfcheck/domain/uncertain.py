@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 from math import hypot
+from typing import NamedTuple
 
 
-@dataclass(frozen=True, slots=True)
-class Measure:
+class Measure(NamedTuple):
     """A figure and its standard error (one standard deviation), in the same unit."""
 
     value: float

@@ -7,16 +7,14 @@ are kept as exact fractions.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
-from typing import Literal
+from typing import Literal, NamedTuple
 
 System = Literal["us", "metric"]
 Dimension = Literal["length", "volume"]
 
 
-@dataclass(frozen=True, slots=True)
-class Unit:
+class Unit(NamedTuple):
     """A unit: its symbol, what it measures, its size (m or m³), and the system it belongs to."""
 
     symbol: str

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from datetime import date
-from typing import Literal
+from typing import Literal, NamedTuple
 
 from selfcheck.domain.check import Check, PumpOut
 from selfcheck.domain.findings import CannotTell, Dates, Finding, Sureness, Verdict, rank
@@ -43,8 +43,7 @@ class Case:
     rules: str | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class RuleRow:
+class RuleRow(NamedTuple):
     """One rule set against this tank. `chance_over` is None where it cannot be told; `by`: what the chance rests on."""
 
     rule_set: RuleSet
@@ -60,8 +59,7 @@ class RuleRow:
         return self.chance_over is not None and self.chance_over >= 0.5
 
 
-@dataclass(frozen=True, slots=True)
-class Change:
+class Change(NamedTuple):
     """The smallest change that would lead to another verdict.
 
     `what`: `sludge` or `scum` (thickness from `now_m` to `then_m`), `answer` (field `name` answered as healthy), or

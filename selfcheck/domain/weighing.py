@@ -7,7 +7,7 @@ the highest were right makes the difference between "under" and "cannot tell".
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from selfcheck.domain.agreement import AGREE_WITHIN_M, ROUNDING_M, SCATTER_M
 from selfcheck.domain.check import Reading, Readings
@@ -26,8 +26,7 @@ IMPOSSIBLE = frozenset({"layers_do_not_fit", "negative", "no_liquid"})
 SCUM_ABOVE_UNSEEN_TOP_M = 2 * INCH
 
 
-@dataclass(frozen=True, slots=True)
-class Scene:
+class Scene(NamedTuple):
     """One tank with what the readings need around them.
 
     `level`: where the water stood, as in the check. `filling`: so soon after a pump-out that it is still rising; the
@@ -54,8 +53,7 @@ class Scene:
         return stand(self.rules, found, self.vessel, self.years)
 
 
-@dataclass(frozen=True, slots=True)
-class Weighed:
+class Weighed(NamedTuple):
     """What the readings say.
 
     `layers`: all readings together, the highest of sludge readings that clash standing in. `standings`: by the one that

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from datetime import date
+from typing import NamedTuple
 
 from selfcheck.domain.conversions import GALLON
 from selfcheck.domain.findings import rank
@@ -30,8 +31,7 @@ _STEPS_TOLD = 2
 _OPEN_TOLD = 2
 
 
-@dataclass(frozen=True, slots=True)
-class RuleLine:
+class RuleLine(NamedTuple):
     """One row of the table "by whose rule is it due?", in words."""
 
     id: str

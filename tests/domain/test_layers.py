@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 import numpy as np
 import pytest
 from hypothesis import given
@@ -136,7 +134,7 @@ def test_error_of_the_crust_in_a_nearly_full_drum() -> None:
     radius, length = 0.75, 2.4
     tank = Tank(shape=Drum(diameter_m=2 * radius, length_m=length), liquid_depth_m=53 * INCH)
     read = inches(liquid_depth=53, scum_above=9, scum_below=1)
-    found = layers(tank, replace(vessel(tank), relative_error=1e-9), read, "at_outlet")
+    found = layers(tank, vessel(tank)._replace(relative_error=1e-9), read, "at_outlet")
 
     def crust(depth: float, above: float, below: float) -> float:
         def chord(height: float) -> float:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from math import inf
 
 import pytest
@@ -85,7 +84,7 @@ def test_chance_without_error() -> None:
 )
 def test_calls_turn_at_ten_and_fifty_percent(share: float, call: str) -> None:
     """With an error of 0.01, ten percent lies 1.2816 of them under the limit."""
-    layers = replace(Layers(), solids_by_depth=Measure(share, 0.01))
+    layers = Layers(solids_by_depth=Measure(share, 0.01))
     (standing,) = stand(only(Limit("solids_by_depth", share=0.25)), layers, vessel(TANK))
     assert standing.call == call
 
@@ -110,9 +109,9 @@ def test_what_was_not_read_cannot_be_told() -> None:
 
 def test_one_layer_alone_may_settle_a_share_but_never_clear_it() -> None:
     quarter = only(Limit("solids_by_depth", share=0.25), Limit("solids_by_volume", share=0.25))
-    thick = replace(Layers(), least_by_depth=Measure(0.4, 0.02), least_by_volume=Measure(0.4, 0.02))
+    thick = Layers(least_by_depth=Measure(0.4, 0.02), least_by_volume=Measure(0.4, 0.02))
     assert [standing.call for standing in stand(quarter, thick, vessel(TANK))] == ["over", "over"]
-    thin = replace(Layers(), least_by_depth=Measure(0.1, 0.02), least_by_volume=Measure(0.1, 0.02))
+    thin = Layers(least_by_depth=Measure(0.1, 0.02), least_by_volume=Measure(0.1, 0.02))
     assert [standing.call for standing in stand(quarter, thin, vessel(TANK))] == ["cannot_tell", "cannot_tell"]
 
 
@@ -124,7 +123,7 @@ def test_years_since_the_pump_out(years: float | None, call: str) -> None:
 
 def test_figures_past_all_sense_are_never_called_under() -> None:
     for figure in (Measure(inf, inf), Measure(float("nan"), 1.0), Measure(0.1, inf)):
-        layers = replace(Layers(), solids_by_depth=figure)
+        layers = Layers(solids_by_depth=figure)
         (standing,) = stand(only(Limit("solids_by_depth", share=0.25)), layers, vessel(TANK))
         assert standing.call == "cannot_tell"
 

@@ -67,7 +67,7 @@ def box() -> Vessel:
 
 def exact(kind: str, value: float) -> Layers:
     """Layers in which one figure is known to the last digit, and nothing else is."""
-    return replace(Layers(), **{kind: Measure(value, 0.0)})
+    return Layers(**{kind: Measure(value, 0.0)})
 
 
 def test_all_fifteen_sets_are_there_with_these_limits_and_no_others(sets: dict[str, RuleSet]) -> None:
@@ -144,7 +144,7 @@ def test_distance_table_never_asks_more_of_a_larger_or_a_shallower_tank(sets: di
 def test_distance_table_at_its_boundary_in_a_tank(sets: dict[str, RuleSet]) -> None:
     """A 1000 gallon tank with 4 ft of liquid: sludge 6 in under the outlet device is due, a hair lower is not."""
     tank = Tank(shape=Box(length_m=1000 * GALLON / 1.2 / (4 * FOOT), width_m=1.2), liquid_depth_m=4 * FOOT)
-    known = replace(vessel(tank), relative_error=0.0, depth_error_m=0.0)
+    known = vessel(tank)._replace(relative_error=0.0, depth_error_m=0.0)
     table_only = replace(sets["phs-526"], limits=sets["phs-526"].limits[:1])
     (over,) = stand(table_only, exact("sludge_to_outlet", 6 * INCH - HAIR), known)
     (under,) = stand(table_only, exact("sludge_to_outlet", 6 * INCH + HAIR), known)
