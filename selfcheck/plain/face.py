@@ -25,6 +25,7 @@ if TYPE_CHECKING:
 HOME = "home"
 WHAT_NOW = "what_now"
 TROUBLE = "trouble"
+RECORD = "record"
 #: so many damaged files are named at the start. Our choice: more would push the question off the screen.
 MOST_NAMED = 8
 
@@ -98,7 +99,10 @@ class Face:
             self._out.say(self._words("menu", "not_here"))
         else:
             page(self._sitting, self._out, self._words)
-        self._wait()
+        if wish == RECORD and self._sitting.checks:
+            self._offer_mending()
+        else:
+            self._wait()
 
     def _converse(self, conversation: Conversation, first: str = "") -> None:
         """Talk to the end, then finish the files and show the verdict. Raises Gone when the person leaves before it."""
@@ -199,6 +203,19 @@ class Face:
                 self._out.say(self._words("menu", "bye"))
                 raise Gone(0)
             self._out.say(self._words("menu", "pick", most=len(options)))
+
+    def _offer_mending(self) -> None:
+        """Let the person pick a check of the list to mend; Enter goes back to the start."""
+        checks = self._sitting.checks
+        while True:
+            self._out.gap()
+            self._out.say(self._words("record", "mend", most=len(checks)))
+            line = self._line().strip().rstrip(".")
+            if not line:
+                return
+            if line.isdecimal() and len(line) < 7 and 1 <= int(line) <= len(checks):
+                self._converse(self._sitting.correct(checks[int(line) - 1].id))
+                return
 
     def _wait(self) -> None:
         self._out.gap()

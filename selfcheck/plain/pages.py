@@ -38,18 +38,20 @@ def verdict(page: VerdictPage, out: Speaker, words: Words) -> None:
 
 
 def record(sitting: Sitting, out: Speaker, words: Words) -> None:
-    """Every check and pump-out on record, oldest first, then the verdict as of today."""
-    replaced = {check.replaces for check in sitting.checks}
-    lines = [
-        words("record", "corrected" if check.id in replaced else "check", day=day(check.on, sitting), id=check.id)
-        for check in sitting.checks
-    ]
-    _part(out, words("record", "checks"), lines or [words("record", "none")])
+    """The verdict as of today, then every pump-out and check on record, oldest first, the checks numbered."""
+    if sitting.checks:
+        verdict(sitting.verdict(), out, words)
     emptied = [words("record", "pump_out", day=day(one.on, sitting)) for one in sitting.pump_outs]
     _part(out, words("record", "pump_outs"), emptied or [words("record", "none")])
     _part(out, words("record", "folder"), [str(sitting.folder)])
+    replaced = {check.replaces for check in sitting.checks}
+    _part(out, words("record", "checks"), [] if sitting.checks else [words("record", "none")])
     if sitting.checks:
-        verdict(sitting.verdict(), out, words)
+        out.gap()
+        out.say(words("record", "checks") + ":")
+    for number, check in enumerate(sitting.checks, 1):
+        name = "corrected" if check.id in replaced else "check"
+        out.choice(number, words("record", name, day=day(check.on, sitting)))
 
 
 def look_ahead(sitting: Sitting, out: Speaker, words: Words) -> None:

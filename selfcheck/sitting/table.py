@@ -16,13 +16,13 @@ from selfcheck.domain.check import Check, PumpOut
 from selfcheck.domain.household import Household
 from selfcheck.errors import RecordProblem, UsageProblem
 from selfcheck.interview.answers import Answer
+from selfcheck.sitting.concluding import conclude
 from selfcheck.sitting.keeping import Keeper
 from selfcheck.sitting.verdicts import judged, verdict_words
 from selfcheck.storage import folder as folders
-from selfcheck.storage.finishing import make_check, make_household, make_pump_out
+from selfcheck.storage.finishing import answers_of
 from selfcheck.storage.locations import default_household
 from selfcheck.storage.working_copy import working_copy
-from selfcheck.storage.writing import write_check, write_household, write_pump_out
 
 if TYPE_CHECKING:
     from selfcheck.domain.verdict import Judgement
@@ -61,6 +61,7 @@ class Sitting:
     """A household that is open. Make one with `Sitting.open`.
 
     `problems` names each file that could not be used. `demonstration`: an invented household, opened as a copy.
+    `began_with`: the household as the folder held it. `household_read`: its file is sound, or there is none yet.
     """
 
     def __init__(self, folder: Path, place: Place, today: date, rules: str | None, clock: Clock) -> None:
@@ -73,10 +74,10 @@ class Sitting:
         self.pump_outs: tuple[PumpOut, ...] = ()
         self.problems: tuple[RecordProblem, ...] = ()
         self.demonstration = False
-        self._clock = clock
+        self.clock = clock
         self._keeper = Keeper(folder)
-        self._household_read = True
-        self._began_with = self.household
+        self.household_read = True
+        self.began_with = self.household
         self._judged: Judgement | None = None
         self._guide: Guide | None = None
 
@@ -144,7 +145,9 @@ class Sitting:
             opened, _ = self._keeper.opened(self._written())
             if opened is not None and opened.journal.header.flow == flow_id:
                 opened.journal.put_aside()
-        self._keeper.begin(flow_id, self._time(), __version__, day=self.today.isoformat(), **about)
+        replaced = next((one for one in self.checks if one.id == about.get("replaces")), None)
+        day = (replaced.on if replaced is not None else self.today).isoformat()
+        self._keeper.begin(flow_id, self._time(), __version__, day=day, **about)
         return self._conversation(flow_id, ())
 
     def resume(self) -> Conversation:
@@ -155,6 +158,23 @@ class Sitting:
             raise UsageProblem("There is nothing left open here.", "Begin a new one.")
         self._keeper.journal = opened.journal
         return self._conversation(opened.journal.header.flow, opened.answers)
+
+    def correct(self, check_id: str) -> Conversation:
+        """Take up a finished check again, to mend it. What comes of it is a new file; the old one stays.
+
+        Its answers come back up to the one that called them right. Raises UsageProblem when there is no such check.
+        """
+        check = next((one for one in self.checks if one.id == check_id), None)
+        if check is None:
+            raise UsageProblem(f"There is no check {check_id}.", "Name one that is on record.")
+        fresh = self.begin("yearly", replaces=check_id)
+        nodes = fresh.script.nodes
+        dates = {name for name, node in nodes.items() if node.kind == "date"}
+        right = {name for name, node in nodes.items() if node.kind == "confirm"}
+        answers = [answer for answer in answers_of(check, dates) if answer.question not in right]
+        for answer in answers:
+            self._keeper.keep(answer)
+        return self._conversation("yearly", tuple(answers))
 
     def discard(self) -> None:
         """Do not offer the newest open conversation again. Its answers stay on disk under another ending."""
@@ -168,26 +188,7 @@ class Sitting:
         Gives the verdict page when a check was made, else "". When a file cannot be saved, `trouble` says so, the
         answers stay in the journal, and the verdict is given all the same.
         """
-        keeper, journal = self._keeper, self._keeper.journal
-        if journal is None:
-            raise UsageProblem("This conversation has been concluded already.", "Begin a new one.")
-        records = conversation.script.flow.records
-        draft = {name: part for name, part in conversation.draft().items() if name in records}
-        keeper.forget_trouble()
-        saved = keeper.writes and journal.flush()
-        if not keeper.writes:
-            keeper.cannot("Nothing was saved: the folder cannot be written by this program.")
-        saved &= not records or self._finish_household(draft.get("household", {}))
-        if "pump_out" in draft:
-            saved &= self._finish_pump_out(draft["pump_out"])
-        made_check = records[:1] == ("check",) or bool(draft.get("check", {}).get("seen"))
-        if made_check:
-            saved &= self._finish_check(draft.get("check", {}), conversation)
-        if saved and records:
-            journal.remove()
-        elif saved:
-            journal.put_aside()
-        keeper.leave_journal()
+        made_check = conclude(self, self._keeper, conversation)
         self._judged = None
         return self.verdict() if made_check else ""
 
@@ -225,9 +226,9 @@ class Sitting:
         if begin and not folders.holds_record(self.folder):
             return
         found = folders.read(self.folder)
-        self.household = self._began_with = found.household
+        self.household = self.began_with = found.household
         self.checks, self.pump_outs, self.problems = found.checks, found.pump_outs, found.problems
-        self._household_read = found.household_read or not (self.folder / folders.HOUSEHOLD).exists()
+        self.household_read = found.household_read or not (self.folder / folders.HOUSEHOLD).exists()
         self.demonstration = found.household.demonstration
         self._judged = None
 
@@ -278,56 +279,7 @@ class Sitting:
         return self._guide.answer(text)
 
     def _time(self) -> str:
-        return self._clock().isoformat(timespec="seconds").replace("+00:00", "Z")
-
-    def _finish_household(self, draft: dict[str, Any]) -> bool:
-        """Write the facts about the house where they changed, and in a new folder where there are none yet."""
-        household, left_out = make_household(draft, self._began_with, self.household, self.today)
-        self._name_left_out(folders.HOUSEHOLD, left_out)
-        if household == self.household and (self.folder / folders.HOUSEHOLD).exists():
-            return True
-        self.household = household
-        if not self._household_read:
-            self._keeper.cannot("household.json is damaged and was left as it is: the new facts are not in it.")
-            return False
-        return self._keeper.save(lambda: write_household(self.folder, household, self.today))
-
-    def _finish_pump_out(self, draft: dict[str, Any]) -> bool:
-        pump_out, left_out = make_pump_out({"tank": self.household.tank().id, **draft})
-        self._name_left_out(folders.PUMP_OUTS, left_out)
-        if pump_out is None or pump_out in self.pump_outs:
-            return True
-        self.pump_outs = tuple(sorted((*self.pump_outs, pump_out), key=lambda one: one.on))
-        return self._keeper.save(lambda: write_pump_out(self.folder, pump_out))
-
-    def _finish_check(self, draft: dict[str, Any], conversation: Conversation) -> bool:
-        assert self._keeper.journal is not None
-        header = self._keeper.journal.header
-        check, left_out = make_check(
-            {"tank": self.household.tank().id, **draft},
-            conversation.answers,
-            _day(header.about.get("day")) or self.today,
-            self._clock(),
-            header.sitting,
-            header.about.get("replaces"),
-        )
-        self._name_left_out(folders.CHECKS, left_out)
-        written: list[Check] = []
-        saved = self._keeper.save(lambda: written.append(write_check(self.folder, check)))
-        self.checks = (*self.checks, written[0] if written else check)
-        return saved
-
-    def _name_left_out(self, name: str, paths: list[str]) -> None:
-        if paths:
-            listed = ", ".join(dict.fromkeys(paths))
-            self._keeper.cannot(f"{name} cannot hold what was said about: {listed}. The words are kept with the check.")
-
-
-def _day(text: Any) -> date | None:
-    try:
-        return date.fromisoformat(text)
-    except (TypeError, ValueError):
-        return None
+        return self.clock().isoformat(timespec="seconds").replace("+00:00", "Z")
 
 
 def _now() -> datetime:

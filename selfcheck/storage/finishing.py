@@ -6,7 +6,7 @@ A value that a record cannot hold is left out of it and named; what was typed st
 from __future__ import annotations
 
 import copy
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from datetime import date, datetime
 from typing import Any, TypeVar
 
@@ -77,6 +77,25 @@ def kept(answer: Answer) -> Raw:
         found["error"] = answer.error
     if answer.observed:
         found["observed"] = answer.observed
+    return found
+
+
+def answers_of(check: Check, dates: Collection[str]) -> list[Answer]:
+    """The answers that a check was made of; those without their meaning, from another program, are left out.
+
+    `dates`: ids of the questions whose answers are days.
+    """
+    found: list[Answer] = []
+    for one in check.model_dump(mode="json")["answers"]:
+        state, value = one.get("state"), one.get("value")
+        if state not in ("value", "unknown", "skipped") or not isinstance(one.get("question"), str):
+            continue
+        if isinstance(value, list):
+            value = tuple(str(part) for part in value)
+        elif one["question"] in dates and isinstance(value, str):
+            value = date.fromisoformat(value)
+        said, at, observed = (str(one.get(key) or "") for key in ("said", "at", "observed"))
+        found.append(Answer(one["question"], state, value, said, one.get("error"), at, observed))
     return found
 
 

@@ -7,34 +7,28 @@ file of its own and the rest is used; nothing that a person typed is ever delete
 from __future__ import annotations
 
 import contextlib
-import json
 import os
 import secrets
-from dataclasses import dataclass, field
-from datetime import date
+from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
 from selfcheck.errors import RecordProblem
-from selfcheck.interview.answers import BREAK, LEAVING, Answer, Value
-from selfcheck.storage.reading import MEND, read_bytes
+from selfcheck.interview.answers import BREAK, LEAVING, Answer
+from selfcheck.storage.journal_lines import (
+    UNREADABLE,
+    Header,
+    answer_line,
+    head_line,
+    read_answer,
+    read_header,
+    readable,
+)
+from selfcheck.storage.reading import read_bytes
 from selfcheck.storage.writing import make_folder, sync_folder, write_all
 
 OPEN = "open"
-FORMAT = "selfcheck-open"
-VERSION = 1
 ENDING = ".jsonl"
-
-
-@dataclass(frozen=True)
-class Header:
-    """The first line. `sitting` is unlike any other: by it a check that was already written is known again."""
-
-    flow: str
-    sitting: str
-    started: str  # ISO time
-    content: str = ""  # version of the content the questions came from
-    about: dict[str, Any] = field(default_factory=dict)  # what else is needed to go on: what it corrects
 
 
 class Journal:
@@ -73,7 +67,7 @@ class Journal:
         """Try again to save what waits. True: everything is on the disk."""
         try:
             while self.waiting:
-                self._append(_line(self.waiting[0]))
+                self._append(answer_line(self.waiting[0]))
                 del self.waiting[0]
         except OSError as error:
             self.trouble = error.strerror or str(error)
@@ -125,7 +119,7 @@ class Journal:
         try:
             self._mend_tail()
             if self._good == 0:
-                self._append(_head(self.header))
+                self._append(head_line(self.header))
                 sync_folder(self.path.parent)
         except OSError:
             self.close()
@@ -189,7 +183,7 @@ def load(path: Path) -> Opened:
     data = read_bytes(str(path), name)
     lines = data.split(b"\n")
     torn = lines.pop()
-    if torn and lines and _readable(torn):  # whole but for its line end
+    if torn and lines and readable(torn):  # whole but for its line end
         lines.append(torn)
     if not lines:
         raise RecordProblem(name, "it breaks off in its first line, before any answer.", "It can be taken away.")
@@ -197,11 +191,11 @@ def load(path: Path) -> Opened:
     problems: list[RecordProblem] = []
     for number, line in enumerate(lines[1:], start=2):
         try:
-            answers.append(_answer(line))
+            answers.append(read_answer(line))
         except UNREADABLE:
             what = f"line {number} cannot be read: that answer will be asked again."
             problems.append(RecordProblem(name, what, "The line was left as it is."))
-    header = _header(lines[0], name, path, bool(answers), problems)
+    header = read_header(lines[0], name, path, bool(answers), problems)
     whole = len(data) - len(torn)
     if torn and lines[-1] is torn:
         journal = Journal(path, header, len(data))
@@ -212,80 +206,3 @@ def load(path: Path) -> Opened:
             what = "the last line broke off: that answer will be asked again."
             problems.append(RecordProblem(name, what, "What is left of it is kept."))
     return Opened(journal, tuple(answers), tuple(problems))
-
-
-UNREADABLE = (ValueError, KeyError, TypeError, RecursionError)
-
-
-def _readable(line: bytes) -> bool:
-    try:
-        _answer(line)
-    except UNREADABLE:
-        return False
-    return True
-
-
-def _head(header: Header) -> bytes:
-    whole = {"format": FORMAT, "version": VERSION, **header.__dict__}
-    return json.dumps(whole, ensure_ascii=True).encode() + b"\n"
-
-
-def _header(line: bytes, name: str, path: Path, answered: bool, problems: list[RecordProblem]) -> Header:
-    """The first line. When it is damaged but answers follow, the name of the file says which conversation it was."""
-    try:
-        raw = json.loads(line)
-        if raw["format"] != FORMAT:
-            raise ValueError(raw["format"])
-        version = int(raw["version"])
-        parts = {key: str(raw[key]) for key in ("flow", "sitting", "started")}
-        content, about = str(raw.get("content") or ""), dict(raw.get("about") or {})
-    except UNREADABLE as error:
-        damaged = RecordProblem(name, "its first line is not that of an open check.", MEND)
-        if not answered:
-            raise damaged from error
-        problems.append(damaged)
-        return Header(path.name.partition("-")[0], path.stem, "")
-    if version > VERSION:
-        raise RecordProblem(name, "it was written by a newer selfcheck.", "Go on with a newer selfcheck.")
-    return Header(**parts, content=content, about=about)
-
-
-def _line(answer: Answer) -> bytes:
-    """Only letters of ASCII, so that no odd sign in what was typed can break a line."""
-    value: Any = answer.value
-    if isinstance(value, date):
-        value = {"day": value.isoformat()}
-    elif isinstance(value, tuple):
-        value = list(value)
-    whole = {
-        "question": answer.question,
-        "state": answer.state,
-        "value": value,
-        "said": answer.said,
-        "error": answer.error,
-        "at": answer.at,
-        "observed": answer.observed,
-    }
-    return json.dumps(whole, ensure_ascii=True, allow_nan=False).encode() + b"\n"
-
-
-def _answer(line: bytes) -> Answer:
-    raw = json.loads(line)
-    value = raw["value"]
-    read: Value
-    if isinstance(value, dict):
-        read = date.fromisoformat(value["day"])
-    elif isinstance(value, list):
-        read = tuple(str(one) for one in value)
-    elif value is None or (isinstance(value, str | int | float) and not isinstance(value, bool)):
-        read = value
-    else:
-        raise ValueError(value)
-    state = raw["state"]
-    error = raw.get("error")
-    if state not in ("value", "unknown", "skipped") or not isinstance(raw["question"], str):
-        raise ValueError(state)
-    if error is not None and not isinstance(error, int | float):
-        raise ValueError(error)
-    said, at, observed = (str(raw.get(key) or "") for key in ("said", "at", "observed"))
-    return Answer(raw["question"], state, read, said, error, at, observed)

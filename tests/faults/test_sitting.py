@@ -184,12 +184,36 @@ def test_beginning_anew_puts_the_old_answers_aside(home: Path, lines: list[str])
         sitting.resume()
 
 
-def test_a_correction_names_what_it_replaces(home: Path, lines: list[str]) -> None:
+def test_a_correction_is_a_new_file_and_the_old_one_stays(home: Path, lines: list[str]) -> None:
     sitting = sit(home)
-    sitting.conclude(talk(sitting.begin("yearly", replaces="2026-05-16"), lines))
-    made = [check for check in sitting.checks if check.replaces]
-    assert [check.replaces for check in made] == ["2026-05-16"]
-    assert (home / "checks/2026-05-16.json").exists()
+    sitting.conclude(talk(sitting.begin("yearly"), lines))
+    (made,) = [check for check in sitting.checks if "sitting" in (check.model_extra or {})]
+    before = (home / f"checks/{made.id}.json").read_bytes()
+    sitting.close()
+    later = sit(home, date(2026, 7, 1))
+    conversation = later.correct(made.id)
+    conversation.start()
+    assert conversation.ending is None  # it asks again whether all of it is right
+    conversation.do("change")
+    conversation.hear("the smell")
+    prompt = conversation.prompt
+    assert prompt is not None
+    if prompt.question == "smell":
+        conversation.hear("like rotten eggs")
+    for _ in range(6):
+        if conversation.ending is None:
+            conversation.hear("yes")
+    assert conversation.ending is not None
+    later.conclude(conversation)
+    assert later.trouble == ""
+    (mended,) = [check for check in later.checks if check.replaces]
+    assert (mended.replaces, mended.on) == (made.id, made.on)
+    assert mended.id == f"{made.on}-2"
+    assert mended.seen.readings == made.seen.readings
+    assert (made.seen.smell, mended.seen.smell) == ("none", "rotten_egg")
+    assert (home / f"checks/{made.id}.json").read_bytes() == before
+    with pytest.raises(UsageProblem):
+        later.correct("1999-01-01")
 
 
 def test_a_damaged_household_file_is_never_replaced(home: Path, lines: list[str]) -> None:

@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 
 from selfcheck.errors import RecordProblem
 from selfcheck.interview.answers import Answer
-from selfcheck.storage import journal
+from selfcheck.storage import journal, journal_lines
 from selfcheck.storage.journal import Journal
 from selfcheck.storage.lock import Lock
 
@@ -130,9 +130,9 @@ answers = st.builds(
 @settings(max_examples=150, deadline=None)
 @given(answers)
 def test_any_answer_survives_the_line_it_is_written_as(answer: Answer) -> None:
-    line = journal._line(answer)
+    line = journal_lines.answer_line(answer)
     assert line.count(b"\n") == 1
-    assert journal._answer(line) == answer
+    assert journal_lines.read_answer(line) == answer
 
 
 def test_one_writer_a_folder(tmp_path: Path) -> None:

@@ -1,0 +1,99 @@
+"""A conversation that has come to its end → finished files."""
+
+from __future__ import annotations
+
+from datetime import date
+from typing import TYPE_CHECKING, Any
+
+from selfcheck.domain.check import Check
+from selfcheck.errors import UsageProblem
+from selfcheck.sitting.keeping import Keeper
+from selfcheck.storage.finishing import make_check, make_household, make_pump_out
+from selfcheck.storage.folder import CHECKS, HOUSEHOLD, PUMP_OUTS
+from selfcheck.storage.writing import write_check, write_household, write_pump_out
+
+if TYPE_CHECKING:
+    from selfcheck.interview.dialogue import Conversation
+    from selfcheck.sitting.table import Sitting
+
+
+def conclude(sitting: Sitting, keeper: Keeper, conversation: Conversation) -> bool:
+    """Write what a conversation collected, and take its journal away once all of it is on the disk.
+
+    The sitting's record has it afterwards in any case; what could not be saved stands in the keeper's trouble, and the
+    journal stays. True: a check was made. Raises UsageProblem when there is no conversation under way.
+    """
+    journal = keeper.journal
+    if journal is None:
+        raise UsageProblem("This conversation has been concluded already.", "Begin a new one.")
+    records = conversation.script.flow.records
+    draft = {name: part for name, part in conversation.draft().items() if name in records}
+    keeper.forget_trouble()
+    saved = keeper.writes and journal.flush()
+    if not keeper.writes:
+        keeper.cannot("Nothing was saved: the folder cannot be written by this program.")
+    saved &= not records or _finish_household(sitting, keeper, draft.get("household", {}))
+    if "pump_out" in draft:
+        saved &= _finish_pump_out(sitting, keeper, draft["pump_out"])
+    made_check = records[:1] == ("check",) or bool(draft.get("check", {}).get("seen"))
+    if made_check:
+        saved &= _finish_check(sitting, keeper, draft.get("check", {}), conversation)
+    if saved and records:
+        journal.remove()
+    elif saved:
+        journal.put_aside()
+    keeper.leave_journal()
+    return made_check
+
+
+def _finish_household(sitting: Sitting, keeper: Keeper, draft: dict[str, Any]) -> bool:
+    """Write the facts about the house where they changed, and in a new folder where there are none yet."""
+    household, left_out = make_household(draft, sitting.began_with, sitting.household, sitting.today)
+    _name_left_out(keeper, HOUSEHOLD, left_out)
+    if household == sitting.household and (sitting.folder / HOUSEHOLD).exists():
+        return True
+    sitting.household = household
+    if not sitting.household_read:
+        keeper.cannot("household.json is damaged and was left as it is: the new facts are not in it.")
+        return False
+    return keeper.save(lambda: write_household(sitting.folder, household, sitting.today))
+
+
+def _finish_pump_out(sitting: Sitting, keeper: Keeper, draft: dict[str, Any]) -> bool:
+    pump_out, left_out = make_pump_out({"tank": sitting.household.tank().id, **draft})
+    _name_left_out(keeper, PUMP_OUTS, left_out)
+    if pump_out is None or pump_out in sitting.pump_outs:
+        return True
+    sitting.pump_outs = tuple(sorted((*sitting.pump_outs, pump_out), key=lambda one: one.on))
+    return keeper.save(lambda: write_pump_out(sitting.folder, pump_out))
+
+
+def _finish_check(sitting: Sitting, keeper: Keeper, draft: dict[str, Any], conversation: Conversation) -> bool:
+    assert keeper.journal is not None
+    header = keeper.journal.header
+    check, left_out = make_check(
+        {"tank": sitting.household.tank().id, **draft},
+        conversation.answers,
+        _day(header.about.get("day")) or sitting.today,
+        sitting.clock(),
+        header.sitting,
+        header.about.get("replaces"),
+    )
+    _name_left_out(keeper, CHECKS, left_out)
+    written: list[Check] = []
+    saved = keeper.save(lambda: written.append(write_check(sitting.folder, check)))
+    sitting.checks = (*sitting.checks, written[0] if written else check)
+    return saved
+
+
+def _name_left_out(keeper: Keeper, name: str, paths: list[str]) -> None:
+    if paths:
+        listed = ", ".join(dict.fromkeys(paths))
+        keeper.cannot(f"{name} cannot hold what was said about: {listed}. The words are kept with the check.")
+
+
+def _day(text: Any) -> date | None:
+    try:
+        return date.fromisoformat(text)
+    except (TypeError, ValueError):
+        return None
