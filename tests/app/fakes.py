@@ -10,6 +10,7 @@ from pathlib import Path
 from typing import Any
 
 from selfcheck.app.app import SelfcheckApp
+from selfcheck.app.screens.conversation import ConversationScreen
 from selfcheck.app.words import FaceWords
 from selfcheck.domain.check import Check, PumpOut
 from selfcheck.domain.household import Household
@@ -288,6 +289,7 @@ def app_of(sitting: Any, **more: Any) -> SelfcheckApp:
 async def running(app: SelfcheckApp, size: tuple[int, int]) -> Iterator[Any]:  # type: ignore[misc]
     """The app under a pilot that can `settle`: all work done, all painted."""
     app.animation_level = "none"
+    ConversationScreen.BREATH = 0.0  # a test reads as fast as it types
     async with app.run_test(size=size, notifications=True, tooltips=True) as pilot:
 
         async def settle() -> None:

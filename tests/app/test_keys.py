@@ -5,12 +5,15 @@ from __future__ import annotations
 import asyncio
 from dataclasses import replace
 from typing import Any
+from unittest.mock import patch
 
 import pytest
+from textual import events
 
+from selfcheck.app.screens.conversation import ConversationScreen
 from selfcheck.app.widgets.choices import Choices
 from selfcheck.errors import FolderProblem, SelfcheckError
-from tests.app.fakes import FACTS, HALF_DONE, FakeConversation, FakeSitting, app_of, painted, running
+from tests.app.fakes import FACTS, HALF_DONE, STEPS, FakeConversation, FakeSitting, app_of, painted, running
 
 
 def text_of(app: Any) -> str:
@@ -310,3 +313,30 @@ async def test_a_verdict_that_cannot_be_made_is_said() -> None:
         await pilot.press("enter")
         await pilot.settle()
         assert "The rules cannot be read." in text_of(app)
+
+
+async def test_a_key_hit_twice_does_not_answer_what_nobody_has_read() -> None:
+    sitting = FakeSitting(steps=(STEPS[0], STEPS[0], STEPS[0]))
+    app = app_of(sitting)
+    async with running(app, (80, 24)) as pilot:
+        await pilot.press("1")
+        await pilot.settle()
+        with patch.object(ConversationScreen, "BREATH", 1000.0):
+            await pilot.press("1", "1", "1")
+            await pilot.settle()
+            assert sitting.talks[0].heard == []
+        await pilot.press("1")
+        await pilot.settle()
+        assert sitting.talks[0].heard == ["1"]
+
+
+async def test_keys_typed_ahead_belong_to_the_next_answer() -> None:
+    sitting = FakeSitting()
+    app = app_of(sitting)
+    async with running(app, (80, 24)) as pilot:
+        await to_the_crust(pilot)
+        for key in ("6", "space", "i", "n", "enter", "x", "ctrl+u", "8", "space", "i", "n", "enter"):
+            app.post_message(events.Key(key, {"space": " "}.get(key, key) if len(key) == 1 or key == "space" else None))
+        await pilot.settle()
+        await pilot.settle()
+        assert sitting.talks[0].heard[2:] == ["6 in", "8 in"]

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from time import monotonic
 from typing import TYPE_CHECKING, ClassVar, Literal
 
 from textual import on
@@ -37,6 +38,9 @@ class ConversationScreen(Screen[None]):
     """Shows a conversation and passes on what a person says. It decides nothing itself."""
 
     CSS_PATH = "conversation.tcss"
+    #: seconds a question stands before a number key alone answers it, so that a key held down or hit twice does not
+    #: answer what nobody has read; our choice
+    BREATH: ClassVar[float] = 0.25
     AUTO_FOCUS = "AnswerInput"
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("f2", "tell('why')", show=False),
@@ -70,6 +74,8 @@ class ConversationScreen(Screen[None]):
         self._script = list(play)
         self._trouble = ""
         self._concluded = False
+        self._asked = ""
+        self._shown_at = 0.0
 
     def compose(self) -> ComposeResult:
         words = self._words
@@ -174,6 +180,8 @@ class ConversationScreen(Screen[None]):
             return
         self.query_one(StageLine).set(self._title, prompt.stages, prompt.may_stand_open)
         several = prompt.kind == SEVERAL
+        if prompt.question != self._asked or not several:
+            self._asked, self._shown_at = prompt.question, monotonic()
         choices.set([Option(choice.number, choice.label) for choice in prompt.choices], several)
         answer.picks = (several or prompt.kind in PICKED_BY_KEY) and 0 < len(prompt.choices) <= 9
         answer.placeholder = prompt.hint or words("answer_here")
@@ -211,7 +219,8 @@ class ConversationScreen(Screen[None]):
 
     @on(AnswerInput.Number)
     def _number(self, event: AnswerInput.Number) -> None:
-        self._pick(event.number)
+        if event.pressed - self._shown_at >= self.BREATH:
+            self._pick(event.number)
 
     @on(Choices.Picked)
     def _picked(self, event: Choices.Picked) -> None:
@@ -236,7 +245,6 @@ class ConversationScreen(Screen[None]):
         choices = self.query_one(Choices)
         line = ", ".join(map(str, sorted(choices.marked))) + event.value
         highlighted = choices.highlighted
-        event.input.value = ""
         if line.strip():
             self.hear(line)
         elif self.conversation.ending is not None:

@@ -151,7 +151,6 @@ class HomeScreen(Screen[None]):
         event.stop()
         line = event.value.strip()
         highlighted = self.query_one(Choices).highlighted
-        event.input.value = ""
         if line:
             self.say(line)
         elif highlighted is not None:

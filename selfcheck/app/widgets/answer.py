@@ -15,11 +15,12 @@ class AnswerInput(Input):
     """A one-row input. On an empty line number keys may pick a choice, and the arrow keys move among them."""
 
     class Number(Message):
-        """A number key was pressed on an empty line while `picks` is on."""
+        """A number key was pressed on an empty line while `picks` is on. `pressed`: monotonic time of the key [s]."""
 
-        def __init__(self, number: int) -> None:
+        def __init__(self, number: int, pressed: float) -> None:
             super().__init__()
             self.number = number
+            self.pressed = pressed
 
     class Move(Message):
         """An arrow key was pressed on an empty line."""
@@ -33,11 +34,18 @@ class AnswerInput(Input):
         self.picks = False
 
     async def _on_key(self, event: events.Key) -> None:
+        if event.key in ("enter", "ctrl+u"):  # at once, so that keys typed ahead belong to the next line
+            event.stop()
+            event.prevent_default()
+            line, self.value = self.value, ""
+            if event.key == "enter":
+                self.post_message(self.Submitted(self, line))
+            return
         if not self.value:
             if self.picks and event.character and event.character in "123456789":
                 event.stop()
                 event.prevent_default()
-                self.post_message(self.Number(int(event.character)))
+                self.post_message(self.Number(int(event.character), event.time))
                 return
             if event.key in ("up", "down"):
                 event.stop()
