@@ -72,8 +72,9 @@ def tank_seen(answered: Answered, context: Context) -> bool:
 
 @predicate("lid_told", reads=("gate_lid",))
 def lid_told(answered: Answered, context: Context) -> bool:
-    """How the lid is was told at the gate."""
-    return answered.was_chosen("gate_lid", "firm_light", "firm_heavy", "rocked", "cracked")
+    """How the lid is was told at the gate, or as a danger."""
+    told = answered.was_chosen("gate_lid", "firm_light", "firm_heavy", "rocked", "cracked")
+    return told or "lid_broken" in answered.hazards or "lid_left_open" in answered.hazards
 
 
 @predicate("one_drain_only", reads=("trouble_house", "trouble_yard", "trouble_where"))

@@ -1,7 +1,13 @@
-"""The conversations as they stand in the content, the households they are walked with, and the graph of each."""
+"""The conversations as they stand in the content, the households they are walked with, and the graph of each.
+
+The yearly check is walked in parts, since every answer of one part meets every answer of the other: `way` varies all
+that comes before the tank is open and reads it in one way; `readings` goes out in one way and varies all that is read;
+`path` takes hardly any turn of its own, and is for what may happen at any moment.
+"""
 
 from __future__ import annotations
 
+from dataclasses import dataclass, field, replace
 from datetime import date
 from functools import cache
 
@@ -15,15 +21,27 @@ from selfcheck.loading import content_place, rules, script
 
 PLACE = content_place(own=False)
 TODAY = date(2026, 5, 18)
-FLOWS = ("yearly", "trouble", "learn", "after_pump_out")
 HOUSEHOLDS = ("new", "known", "partly")
+READINGS = ("level", "surface", "smell", "parts", "scum_total", "wet_line", "sludge_1", "sludge_2", "outlet_depth")
+FACTS = ("last_pump_out", "people", "size", "people_since", "facts_same")
 
-#: one value that leads on, and one that leads elsewhere, where a predicate looks at the number
-SAMPLES: dict[str, tuple[Value, ...]] = {
+
+@dataclass(frozen=True)
+class Walk:
+    """What is tried: `samples` by question, else every option. `sure`: questions with no "don't know"."""
+
+    flow: str
+    samples: dict[str, tuple[Value, ...]] = field(default_factory=dict)
+    sure: tuple[str, ...] = ()
+
+
+SEVERAL: dict[str, tuple[Value, ...]] = {
     "wrong_now": ((), ("fell_in",), ("house",), ("yard",), ("house", "yard")),
     "house_signs": (("sewage_backup",), ("gurgling",)),
     "yard_signs": (("sunken_ground",), ("lush_strip",)),
-
+}
+#: one value that leads on, and one that leads elsewhere, where a condition looks at the number
+NUMBERS: dict[str, tuple[Value, ...]] = {
     "people": (3.0,),
     "size": (3.8,),
     "bedrooms": (3.0,),
@@ -36,8 +54,64 @@ SAMPLES: dict[str, tuple[Value, ...]] = {
     "sludge_3": (0.2,),
     "outlet_depth": (0.42,),
 }
+WALKS = {
+    "way": Walk(
+        "yearly",
+        {
+            **NUMBERS,
+            **SEVERAL,
+            "level": ("at_outlet", "stayed_shut"),
+            "surface": ("brown",),
+            "smell": ("earthy",),
+            "parts": ((),),
+            "sludge_2": (0.2,),
+            "what_changed": (("pumped", "people", "size"),),
+        },
+        (*READINGS, "what_changed"),
+    ),
+    "readings": Walk(
+        "yearly",
+        {
+            **NUMBERS,
+            "way_in": ("guided", "sheet"),
+            "wrong_now": ((),),
+            "alarm": ("not_fitted",),
+            "facts_same": ("same",),
+            "ready": ("go_out",),
+            "gate_helper": ("adult_here",),
+            "gate_away": ("none_here",),
+            "gate_lid": ("firm_heavy",),
+            "gate_teach": ("call_stay_out",),
+        },
+        ("wrong_now", "alarm", "ready", *FACTS),
+    ),
+    "path": Walk(
+        "yearly",
+        {
+            **NUMBERS,
+            "way_in": ("guided", "sheet"),
+            "wrong_now": ((), ("feeling_ill",)),
+            "alarm": ("not_fitted",),
+            "ready": ("go_out",),
+            "gate_helper": ("adult_here", "alone"),
+            "gate_away": ("none_here",),
+            "gate_lid": ("firm_heavy", "cracked"),
+            "gate_teach": ("call_stay_out",),
+            "level": ("at_outlet",),
+            "surface": ("brown",),
+            "smell": ("earthy",),
+            "parts": ((),),
+            "sludge_2": (0.2,),
+        },
+        ("wrong_now", "alarm", "ready", *FACTS, *READINGS),
+    ),
+    "trouble": Walk("trouble"),
+    "learn": Walk("learn", {"learn_people": (3.0,), "learn_size": (3.8,)}),
+    "after_pump_out": Walk("after_pump_out"),
+}
 
 
+@cache
 def household(name: str) -> Context:
     """`new`: nothing on record. `known`: all facts and a check. `partly`: people alone, a filter, an unknown outlet."""
     sets = rules(PLACE)
@@ -48,7 +122,8 @@ def household(name: str) -> Context:
         tank = {"id": "main", "filter": True}
         return Context(TODAY, Household.model_validate({"occupancy": [spell], "tanks": [tank]}), rule_sets=sets)
     shape = {"kind": "box", "length_m": 2.44, "width_m": 1.27}
-    tank = {"id": "main", "shape": shape, "liquid_depth_m": 1.22, "outlet_bottom_below_surface_m": 0.43, "filter": False}
+    tank = {"id": "main", "shape": shape, "liquid_depth_m": 1.22, "filter": False}
+    tank["outlet_bottom_below_surface_m"] = 0.43
     known = Household.model_validate({"occupancy": [spell], "tanks": [tank], "bedrooms": 3})
     earlier = Check.model_validate(
         {"id": "2025-05-10", "on": "2025-05-10", "seen": {"readings": {"sludge": [{"m": 0.18}, {"m": 0.19}]}}}
@@ -63,5 +138,18 @@ def talk(flow: str) -> Script:
 
 
 @cache
-def graph(flow: str, name: str, *, hazards: tuple[str, ...] = (), leaving: bool = True, breaks: bool = False) -> Graph:
-    return explore(talk(flow), household(name), SAMPLES, leaving=leaving, hazards=hazards, breaks=breaks, skipping=False)
+def graph(name: str, whose: str, *, hazards: tuple[str, ...] = ()) -> Graph:
+    """Every state and edge of a walk in one household."""
+    walk = WALKS[name]
+    whole = talk(walk.flow)
+    sections = tuple(
+        replace(
+            section,
+            nodes=tuple(
+                replace(node, unknown_allowed=False) if node.id in walk.sure else node for node in section.nodes
+            ),
+        )
+        for section in whole.flow.sections
+    )
+    narrowed = replace(whole, flow=replace(whole.flow, sections=sections))
+    return explore(narrowed, household(whose), walk.samples, hazards=hazards, skipping=False)
