@@ -2,32 +2,45 @@
 
 from __future__ import annotations
 
+import math
 import re
 import unicodedata
-from collections.abc import Iterable, Sequence
+from collections import Counter
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 
 _WORD = re.compile(r"[a-z0-9]+")
 _LONGEST_LINE = 400
+_ENDINGS = (  # ending, how long the word must be, what stands in its place
+    ("ies", 5, "y"), ("sses", 6, "ss"), ("ing", 6, ""), ("edly", 7, ""), ("ed", 5, ""), ("ly", 6, ""), ("es", 6, ""),
+    ("s", 4, ""),
+)  # fmt: skip
+_MENDED = 0.85  # how surely a word that was one slip away is the one that was meant
 
 
 def words(text: str) -> list[str]:
     """Plain lower-case words of a line, accents and apostrophes dropped; at most the first 400 characters count."""
-    flat = unicodedata.normalize("NFKD", text[:_LONGEST_LINE].casefold())
-    flat = "".join(ch for ch in flat if not unicodedata.combining(ch)).replace("'", "").replace("’", "")
-    return _WORD.findall(flat)
+    flat = text[:_LONGEST_LINE].casefold()
+    if not flat.isascii():
+        flat = "".join(ch for ch in unicodedata.normalize("NFKD", flat) if not unicodedata.combining(ch))
+    return _WORD.findall(flat.replace("'", "").replace("’", ""))
 
 
 def stem(word: str) -> str:
     """The word without its commonest English endings; short words stay whole."""
-    for ending, shortest, instead in (
-        ("ies", 5, "y"), ("sses", 6, "ss"), ("ing", 6, ""), ("edly", 7, ""), ("ed", 5, ""), ("ly", 6, ""), ("es", 6, ""), ("s", 4, ""),
-    ):  # fmt: skip
+    for ending, shortest, instead in _ENDINGS:
         if word.endswith(ending) and len(word) >= shortest and not word.endswith(("ss", "us", "is")):
             word = word[: len(word) - len(ending)] + instead
             break
     if len(word) > 3 and word[-1] == word[-2] and word[-1] not in "lesz":
         word = word[:-1]
     return word[:-1] if len(word) > 4 and word.endswith("e") else word
+
+
+def _shortened(word: str) -> Iterator[str]:
+    """The word itself, and the word with each one letter left out."""
+    yield word
+    for place in range(len(word)):
+        yield word[:place] + word[place + 1 :]
 
 
 def near(a: str, b: str) -> bool:
@@ -49,42 +62,72 @@ def near(a: str, b: str) -> bool:
 
 
 class Vocabulary:
-    """The words a guide knows, with their synonyms, and everyday words that are never taken for a slip."""
+    """The words a guide knows, with their synonyms, and plain words that are never taken for a slip of the pen."""
 
-    def __init__(self, same: Sequence[Sequence[str]], everyday: Iterable[str]) -> None:
-        self._head = {stem(word): stem(group[0]) for group in same for word in group}
-        self._everyday = {stem(word) for word in everyday}
+    def __init__(self, same: Sequence[Sequence[str]], plain: Iterable[str]) -> None:
+        self._head = {stem(word): stem(group[0]) for group in same for word in group if " " not in word}
+        self._plain = set(plain)
+        self._plain_terms = {stem(word) for word in self._plain}
+        self._terms: dict[str, str] = {}  # word as written → its term
+        self._seen: Counter[str] = Counter()  # words of the guide, with how often they stand in it
         self._known: set[str] = set()
-        self._by_length: dict[int, list[str]] = {}
+        self._near: dict[str, list[str]] | None = None  # shortened word → words; made at the first unknown word
 
-    def learn(self, terms: Iterable[str]) -> None:
-        """Makes these terms known."""
-        for term in terms:
-            if term not in self._known:
-                self._known.add(term)
-                self._by_length.setdefault(len(term), []).append(term)
+    def term(self, word: str) -> str:
+        """Stem of a word, under the head of its synonyms."""
+        found = self._terms.get(word)
+        if found is None:
+            short = stem(word)
+            found = self._terms[word] = self._head.get(short, short)
+        return found
 
-    def terms(self, text: str) -> list[str]:
-        """Stems of a text with synonyms under one head; nothing is mended."""
-        return [self._head.get(term, term) for term in map(stem, words(text))]
+    def terms(self, group: Iterable[str]) -> set[str]:
+        """The terms of single words."""
+        return {self.term(word) for word in group}
+
+    def learn(self, text: str) -> list[str]:
+        """The terms of a text of the guide; from now on its words are known."""
+        found = words(text)
+        self._seen.update(found)
+        terms = [self.term(word) for word in found]
+        self._known.update(terms)
+        return terms
 
     def heard(self, text: str) -> list[tuple[str, float]]:
         """Terms of a typed line, each with how surely it was meant: 1 as typed, less when mended, 0 when unknown."""
-        return [self._mend(term) for term in self.terms(text)]
+        return [self._hear(word) for word in words(text)]
 
-    def _mend(self, term: str) -> tuple[str, float]:
+    def _hear(self, word: str) -> tuple[str, float]:
+        term = self.term(word)
         if term in self._known:
             return term, 1.0
-        if term in self._everyday or len(term) < 4 or term.isdigit():
+        if len(word) < 4 or word in self._plain or term in self._plain_terms or word.isdigit():
             return term, 0.0
-        candidates = [
-            known
-            for length in (len(term), len(term) + 1, len(term) - 1)
-            for known in self._by_length.get(length, ())
-            if len(known) > 3 and near(term, known)
-        ]
-        candidates += [head for alias, head in self._head.items() if len(alias) > 3 and near(term, alias)]
+        meant = self._meant(word)
+        return (self.term(meant), _MENDED) if meant else (term, 0.0)
+
+    def _meant(self, word: str) -> str:
+        """The known word that this one was most likely meant to be; empty when there is none."""
+        if self._near is None:
+            self._near = {}
+            for known in {*self._seen, *self._plain}:
+                if len(known) > 3:
+                    for short in _shortened(known):
+                        self._near.setdefault(short, []).append(known)
+        candidates = {known for short in _shortened(word) for known in self._near.get(short, ()) if near(word, known)}
         if not candidates:
-            return term, 0.0
-        first = [known for known in candidates if known[0] == term[0]]
-        return (first or candidates)[0], 0.85
+            return ""
+        best = max(sorted(candidates), key=lambda known: (known[0] == word[0], _likely(known, word, self._seen)))
+        return best if best in self._seen else ""
+
+
+def _likely(known: str, word: str, seen: Mapping[str, int]) -> float:
+    """How likely a slip this is: swapped and left-out letters are commoner than others; words often used likelier."""
+    kind = 1.0 if sorted(known) == sorted(word) or len(known) > len(word) or _doubled(known, word) else 0.5
+    return kind * math.sqrt(1 + seen.get(known, 0))
+
+
+def _doubled(known: str, word: str) -> bool:
+    return len(word) == len(known) + 1 and any(
+        word[:place] + word[place + 1 :] == known for place in range(1, len(word)) if word[place] == word[place - 1]
+    )

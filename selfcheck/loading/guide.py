@@ -10,7 +10,7 @@ from selfcheck.loading.place import Place, content_place
 
 
 def guide(place: Place, language: str = "en") -> Guide:
-    """Every topic of one language. Raises ContentProblem on the first file that is wrong, or names an unknown source."""
+    """Every topic of one language. Raises ContentProblem on the first file that is wrong or names an unknown source."""
     from selfcheck.errors import ContentProblem
 
     known = sources(place)
@@ -18,7 +18,8 @@ def guide(place: Place, language: str = "en") -> Guide:
     topics = [read_markdown(place, f"{folder}/{name}.md", Topic, id=name) for name in place.names(folder, ".md")]
     for topic in topics:
         if topic.source not in known:
-            raise ContentProblem(place.shown(f"{folder}/{topic.id}.md"), topic.id, "source", f'there is no source "{topic.source}".')
+            what = f'there is no source "{topic.source}".'
+            raise ContentProblem(place.shown(f"{folder}/{topic.id}.md"), topic.id, "source", what)
     listening = read_toml(place, f"{language}/guide.toml", Listening)
     return Guide(topics, listening, {ident: shown(source) for ident, source in known.items()})
 
