@@ -99,3 +99,16 @@ def test_a_caution_says_what_it_is_in_words_and_with_a_bar() -> None:
         assert all(line[0].text == "▌ " for line in lines)
         assert lines[0][1].text.strip() == word
         assert lines[0][1].part == part
+
+
+@pytest.mark.parametrize(("word", "first"), [("DANGER", True), ("STOP", True), ("CAUTION", False)])
+async def test_a_grave_caution_is_read_from_its_first_word(word: str, first: bool) -> None:
+    app = LogApp()
+    async with app.run_test(size=(60, 12)) as pilot:
+        log = app.query_one(MessageLog)
+        log.add(turn(1))
+        log.add([Own("caution", "Do not go in, not even to help. " * 30, word), Own("ask", "Is everyone out?")])
+        await pilot.pause()
+        seen = [log.render_line(y).text for y in range(12)]
+        assert any(word in line for line in seen[:2]) is first
+        assert any("Is everyone out?" in line for line in seen) is not first

@@ -46,6 +46,11 @@ class Terminal:
             assert time.monotonic() < end, f"{words!r} never came:\n{self.text()}"
             self._read()
 
+    def press(self, key: str) -> None:
+        """Press a number key as somebody does who has read the question."""
+        time.sleep(0.4)
+        self.child.send(key)
+
     def wait_for_end(self) -> int:
         """Read on until the program has gone; its exit code."""
         while self.child.isalive():
@@ -68,7 +73,7 @@ def test_from_start_into_a_conversation_and_out_again(width: int, height: int, t
     terminal.wait_for("What do you want to do?")
     terminal.child.send("1")  # at once: the record may not have been read yet
     terminal.wait_for("How do you want to do the check?")
-    terminal.child.send("1")
+    terminal.press("1")
     terminal.wait_for("right now")
     terminal.child.send("none\r")
     terminal.wait_for("› none")
@@ -85,7 +90,7 @@ def test_a_closed_terminal_leaves_the_answers(tmp_path: Path) -> None:
     terminal.wait_for("What do you want to do?")
     terminal.child.send("1")
     terminal.wait_for("How do you want to do the check?")
-    terminal.child.send("1")
+    terminal.press("1")
     terminal.wait_for("right now")
     terminal.child.close(force=True)  # hang up
 

@@ -65,6 +65,8 @@ class MessageLog(ScrollView, can_focus=False):
         if self._laid_out_for:
             self._append(messages)
             self._fit()
+            if any(_is_grave(message) for message in messages):
+                self.scroll_to(y=min(self.scroll_offset.y, self._turn), animate=False, force=True)
         self.refresh()
 
     def clear(self) -> None:
@@ -115,6 +117,16 @@ def _stepped_back(part: str) -> str:
     return "past" if part in ("text", "strong", "said", "help", "trouble") else part
 
 
+def _is_grave(message: Said) -> bool:
+    """A caution that must be read from its first word, even where what follows does not fit below it."""
+    return message.kind == "caution" and _level(message) in ("danger", "stop")
+
+
+def _level(message: Said) -> str:
+    """The level of a caution, by its signal word."""
+    return next((level for level in ("danger", "stop", "note") if message.title.lower().startswith(level)), "caution")
+
+
 def _is_short(message: Said, width: int) -> bool:
     return message.kind == "say" and not message.title and len(message.text) <= min(width, _WIDEST)
 
@@ -143,7 +155,7 @@ def lines_of(message: Said, width: int) -> list[PieceLine]:
 def _barred(message: Said, room: int) -> list[PieceLine]:
     part = message.kind
     if part == "caution":
-        part = next((level for level in ("danger", "stop", "note") if message.title.lower().startswith(level)), part)
+        part = _level(message)
     bar = Piece(_BARRED[message.kind] + " ", "stop" if part == "danger" else part)
     lines: list[PieceLine] = []
     if message.title:
