@@ -4,35 +4,34 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from selfcheck.drawing.layer_cells import scum_cell, sludge_cell
 from selfcheck.drawing.lengths import Units, number, unit, with_error
 from selfcheck.drawing.section_picture import (
     Band,
+    Chamber,
     LimitLine,
     SectionPicture,
     SectionWords,
-    as_one_line,
-    as_words,
     between,
     describe,
-    last_time,
 )
+from selfcheck.drawing.section_words import as_one_line, as_words, last_time
 from selfcheck.drawing.spans import Grid, Line, Role, Span
 
 __all__ = [
     "Band",
+    "Chamber",
     "LimitLine",
     "SectionPicture",
     "SectionWords",
     "as_lines",
     "as_one_line",
+    "as_svg",
     "as_words",
     "between",
     "describe",
 ]
 
-SCUM, SLUDGE = "░", "▓"
-_EIGHTHS = " ▁▂▃▄▅▆▇"
-_UPPER_EIGHTH, _UPPER_HALF = "▔", "▀"
 _DOTS = "┄"
 _LABEL_WIDTH = 19
 _TEE_WIDTH = 3
@@ -48,6 +47,13 @@ def as_lines(picture: SectionPicture, width: int, height: int, units: Units = "u
     if width < _LEAST_WIDTH or height < _LEAST_HEIGHT:
         return [[Span(as_one_line(picture, units)[:width].ljust(width), "label")]][: max(height, 0)]
     return _Drawing(picture, width, height, units).lines()
+
+
+def as_svg(picture: SectionPicture, units: Units = "us", prefix: str = "tank") -> str:
+    """The section as one SVG element; `prefix` begins its ids. ValueError for a prefix that is none."""
+    from selfcheck.drawing.section_svg import as_svg as draw  # a terminal does without it
+
+    return draw(picture, units, prefix)
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,6 +78,7 @@ class _Drawing:
         self._walls()
         self._layers()
         self._limits()
+        self._inner_walls()
         self._tees()
         self._unknowns()
         self._marks_of_last_time()
@@ -133,16 +140,46 @@ class _Drawing:
             character = " "
             if picture.scum is None and line == surface:
                 character, role = "─", "water"
-            if found := _scum_cell(picture.scum, low, top):
+            if found := scum_cell(picture.scum, low, top):
                 character, role = found
-            if found := _sludge_cell(picture.sludge, low, top):
+            if found := sludge_cell(picture.sludge, low, top):
                 character, role = found
             self.grid.put(first, line, character * (last - first + 1), role)
+            self._second(line, first, last, low, top)
+
+    def _second(self, line: int, first: int, last: int, low: float, top: float) -> None:
+        """The part behind the first inner wall, which has layers of its own."""
+        picture = self.picture
+        if not picture.walls or picture.second is None:
+            return
+        x = self._wall_at(picture.walls[0], first, last)
+        surface = self._row(picture.liquid_depth - 1e-6)
+        role: Role = "air" if line < surface else "clear"
+        character = " "
+        if picture.second.scum is None and line == surface:
+            character, role = "─", "water"
+        found = sludge_cell(picture.second.sludge, low, top) or scum_cell(picture.second.scum, low, top)
+        character, role = found or (character, role)
+        self.grid.put(x, line, character * (last - x + 1), role)
+
+    def _wall_at(self, share: float, first: int, last: int) -> int:
+        return first + max(1, min(last - first - 1, round((last - first) * share)))
+
+    def _inner_walls(self) -> None:
+        """Walls between compartments, with an opening half way down, where the clear zone passes."""
+        depth = self.picture.liquid_depth
+        opening = self._row(depth * 0.55)
+        for share in self.picture.walls:
+            for line in range(self._row(depth * 1.1), self.rows + 1):
+                if line != opening:
+                    self.grid.put(self._wall_at(share, *self._inside(line)), line, "│", "wall")
 
     def _limits(self) -> None:
         for limit in self.picture.limits:
             line = self._row(limit.height)
             first, last = self._inside(line)
+            if self.picture.walls:
+                last = self._wall_at(self.picture.walls[0], first, last)
             self.grid.put(first, line, _DOTS * (last - first + 1), "limit_line")
             if self.beside:
                 self.grid.put(last + 2, line, _DOTS, "limit")
@@ -171,13 +208,19 @@ class _Drawing:
             self.grid.put(edge + 2, foot, _DOTS * (self.right + 2 - edge - 1), "plain")
 
     def _unknowns(self) -> None:
+        picture = self.picture
         first, last = self._inside(self.rows)
-        middle = (first + last) // 2
-        mark = self.picture.words.unknown
-        if self.picture.scum is None:
-            self.grid.put(middle, self._row(self.picture.liquid_depth - self.step), mark, "unknown")
-        if self.picture.sludge is None:
-            self.grid.put(middle, self.rows, mark, "unknown")
+        walls = [self._wall_at(share, first, last) for share in picture.walls]
+        edges = [first, *walls, last]
+        parts = [(picture.scum, picture.sludge)]
+        if picture.second is not None and walls:
+            parts.append((picture.second.scum, picture.second.sludge))
+        for left, right, (scum, sludge) in zip(edges, edges[1:], parts, strict=False):
+            middle = (left + right) // 2
+            if scum is None:
+                self.grid.put(middle, self._row(picture.liquid_depth - self.step), picture.words.unknown, "unknown")
+            if sludge is None:
+                self.grid.put(middle, self.rows, picture.words.unknown, "unknown")
 
     def _marks_of_last_time(self) -> None:
         picture = self.picture
@@ -219,39 +262,6 @@ class _Drawing:
         if band.thickness == 0:
             return f"{name} {self.picture.words.nothing}"
         return f"{name} {with_error(band.thickness, band.error, self.units)}"
-
-
-def _scum_cell(band: Band | None, low: float, top: float) -> tuple[str, Role] | None:
-    """The character of the crust on a row from `low` to `top`, or None where there is no crust to show."""
-    if band is None or band.thickness <= 0:
-        return None
-    step = top - low
-    covered = (min(top, band.top) - max(low, band.bottom)) / step
-    upper_edge_here, lower_edge_here = low <= band.top < top, low <= band.bottom < top
-    if upper_edge_here and lower_edge_here:
-        return _EIGHTHS[max(1, min(7, round(covered * 8)))], "scum_edge"
-    if covered >= 15 / 16:
-        return SCUM, "scum"
-    if covered < 1 / 16:
-        thin = band.thickness < step / 8 and lower_edge_here
-        return (_UPPER_EIGHTH, "scum_edge") if thin else None
-    if upper_edge_here:
-        return _EIGHTHS[max(1, min(7, round(covered * 8)))], "scum_edge"
-    if covered >= 3 / 4:
-        return SCUM, "scum"
-    return (_UPPER_HALF if covered >= 5 / 16 else _UPPER_EIGHTH), "scum_edge"
-
-
-def _sludge_cell(band: Band | None, low: float, top: float) -> tuple[str, Role] | None:
-    """The character of the sludge on a row from `low` to `top`, or None where there is none to show."""
-    if band is None or band.thickness <= 0 or band.top <= low:
-        return None
-    eighths = round(min(1.0, (band.top - low) / (top - low)) * 8)
-    if eighths >= 8:
-        return SLUDGE, "sludge"
-    if eighths < 1 and band.bottom < low:
-        return None
-    return _EIGHTHS[max(1, eighths)], "sludge_edge"
 
 
 def _apart(labels: list[_Label], rows: int) -> list[_Label]:

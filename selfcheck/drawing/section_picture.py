@@ -1,4 +1,4 @@
-"""The tank in section: one description, drawn as lines of text, as one line and as words.
+"""The tank in section, described once.
 
 Heights are metres above the floor of the tank. The crust floats: about a third of it stands above the water line where
 nobody measured it otherwise (common practice: two thirds hang below).
@@ -10,9 +10,10 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
 from typing import TYPE_CHECKING, Literal
 
-from selfcheck.drawing.lengths import number, unit, with_error
+from selfcheck.drawing.section_form import Outline, half_widths, inner_walls, outline
 
 if TYPE_CHECKING:
+    from selfcheck.domain.household import Tank
     from selfcheck.domain.layers import Layers
     from selfcheck.domain.limits import Standing
     from selfcheck.domain.shapes import Vessel
@@ -21,7 +22,6 @@ if TYPE_CHECKING:
 Units = Literal["us", "metric"]
 SHARE_ABOVE_WATER = 1 / 3  # common practice
 AIR_SHARE = 0.2  # our choice: free space drawn above the water line where the inside height is not known
-_SAMPLES = 33
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,6 +44,11 @@ class SectionWords:
     not_known: str = "not known yet"
     about: str = "give or take"
     below: str = "above the floor"
+    title: str = "The tank in section"
+    house_side: str = "house side"
+    field_side: str = "field side"
+    end_view: str = "seen from the end"
+    second: str = "second part"
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,11 +75,21 @@ class LimitLine:
 
 
 @dataclass(frozen=True, slots=True)
+class Chamber:
+    """The layers of a compartment behind the first one; None is not known."""
+
+    scum: Band | None = None
+    sludge: Band | None = None
+
+
+@dataclass(frozen=True, slots=True)
 class SectionPicture:
     """What is drawn. A layer that is None is not known and shown as a question mark.
 
     `half_widths`: half the inside width at equally spaced heights from floor to roof, as shares of the widest.
-    `outlet`: lower edge of the outlet tee. `last_scum`, `last_sludge`: thickness at the check before.
+    `outlet`: lower edge of the outlet tee. `last_scum`, `last_sludge`: thickness at the check before. `outline`: the
+    inside seen from the side and from the end; empty where only proportions are drawn. `walls`: where walls between
+    compartments stand, as shares of the length; `second`: what is known of the second compartment.
     """
 
     inside_height: float
@@ -88,6 +103,9 @@ class SectionPicture:
     last_scum: float | None = None
     last_sludge: float | None = None
     words: SectionWords = field(default_factory=SectionWords)
+    outline: Outline = ()
+    walls: tuple[float, ...] = ()
+    second: Chamber | None = None
 
     @property
     def clear(self) -> Band | None:
@@ -104,24 +122,30 @@ def describe(
     standings: Sequence[Standing] = (),
     last_layers: Layers | None = None,
     words: SectionWords | None = None,
+    *,
+    tank: Tank | None = None,
+    second_layers: Layers | None = None,
 ) -> SectionPicture:
     """The picture of `layers` in `vessel`, with the limits of `standings` that are a height in the tank.
 
-    Where the outlet is not known nothing is drawn for it; an assumed one says so. All lengths in metres.
+    `tank` tells of compartments; `second_layers` what was read in the second one. Where the outlet is not known nothing
+    is drawn for it; an assumed one says so. All lengths in metres.
     """
     words = words or SectionWords()
     depth = _value(layers.liquid_depth) if layers is not None else None
     depth = depth or vessel.liquid_depth_m
-    inside = max(vessel.top_m or 0.0, depth * (1 + AIR_SHARE))
+    inside = depth * (1 + AIR_SHARE) if vessel.top_m is None else max(vessel.top_m, depth)
     scum = _floating(layers, depth) if layers is not None else None
-    sludge = None
-    if layers is not None and layers.sludge is not None:
-        sludge = Band(0.0, max(0.0, layers.sludge.value), layers.sludge.error)
+    sludge = _settled(layers) if layers is not None else None
+    walls = inner_walls(tank)
+    second = None
+    if second_layers is not None:
+        second = Chamber(_floating(second_layers, depth), _settled(second_layers))
     outlet = _value(layers.outlet_height) if layers is not None else None
     picture = SectionPicture(
         inside_height=inside,
         liquid_depth=depth,
-        half_widths=_half_widths(vessel, vessel.top_m or inside),
+        half_widths=half_widths(vessel, vessel.top_m or inside),
         scum=scum,
         sludge=sludge,
         outlet=outlet,
@@ -129,6 +153,9 @@ def describe(
         last_scum=_value(last_layers.scum) if last_layers is not None else None,
         last_sludge=_value(last_layers.sludge) if last_layers is not None else None,
         words=words,
+        outline=outline(vessel, vessel.top_m or inside),
+        walls=walls,
+        second=second or (Chamber() if walls else None),
     )
     return replace(picture, limits=_limit_lines(picture, standings))
 
@@ -140,42 +167,6 @@ def between(before: SectionPicture, after: SectionPicture, share: float) -> Sect
         scum=_band_between(before.scum, after.scum, share),
         sludge=_band_between(before.sludge, after.sludge, share),
     )
-
-
-def as_one_line(picture: SectionPicture, units: Units = "us") -> str:
-    """`crust 6 · clear 33 · sludge 8½ of 48 in`: the layers from the top down, in one unit."""
-    words = picture.words
-    parts = [
-        f"{name} {number(band.thickness, units) if band is not None else words.unknown}"
-        for name, band in ((words.crust, picture.scum), (words.clear, picture.clear), (words.sludge, picture.sludge))
-    ]
-    return f"{' · '.join(parts)} {words.of} {number(picture.liquid_depth, units)} {unit(units)}"
-
-
-def as_words(picture: SectionPicture, units: Units = "us") -> list[str]:
-    """The picture for people who hear rather than see it: one short line a layer, then outlet, limits, last time."""
-    words = picture.words
-    lines = []
-    for name, band in ((words.crust, picture.scum), (words.clear, picture.clear), (words.sludge, picture.sludge)):
-        if band is None:
-            lines.append(f"{name}: {words.not_known}")
-        else:
-            lines.append(f"{name}: {with_error(band.thickness, band.error, units, words.about)}")
-    if picture.outlet is not None:
-        assumed = f" ({words.assumed})" if picture.outlet_assumed else ""
-        lines.append(f"{words.outlet_edge}: {number(picture.outlet, units)} {unit(units)} {words.below}{assumed}")
-    lines.extend(f"{line.name}: {number(line.height, units)} {unit(units)} {words.below}" for line in picture.limits)
-    if last := last_time(picture, units):
-        lines.append(last)
-    return lines
-
-
-def last_time(picture: SectionPicture, units: Units = "us") -> str:
-    """`last time: crust 4, sludge 6 in`; empty when there is no earlier check."""
-    words = picture.words
-    known = ((words.crust, picture.last_scum), (words.sludge, picture.last_sludge))
-    parts = [f"{name} {number(value, units)}" for name, value in known if value is not None]
-    return f"{words.last}: {', '.join(parts)} {unit(units)}" if parts else ""
 
 
 def _value(measure: Measure | None) -> float | None:
@@ -192,10 +183,10 @@ def _floating(layers: Layers, depth: float) -> Band | None:
     return Band(depth - (thickness - above), depth + above, layers.scum.error)
 
 
-def _half_widths(vessel: Vessel, top: float) -> tuple[float, ...]:
-    widths = [max(0.0, vessel.half_width(top * step / (_SAMPLES - 1))) for step in range(_SAMPLES)]
-    widest = max(widths)
-    return tuple(width / widest for width in widths) if widest > 0 else (1.0, 1.0)
+def _settled(layers: Layers) -> Band | None:
+    if layers.sludge is None:
+        return None
+    return Band(0.0, max(0.0, layers.sludge.value), layers.sludge.error)
 
 
 def _limit_lines(picture: SectionPicture, standings: Sequence[Standing]) -> tuple[LimitLine, ...]:

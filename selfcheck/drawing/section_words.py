@@ -1,0 +1,48 @@
+"""The section in words: as one line, and whole for people who hear it."""
+
+from __future__ import annotations
+
+from selfcheck.drawing.lengths import number, unit, with_error
+from selfcheck.drawing.section_picture import SectionPicture, Units
+
+
+def as_one_line(picture: SectionPicture, units: Units = "us") -> str:
+    """`crust 6 · clear 33 · sludge 8½ of 48 in`: the layers from the top down, in one unit."""
+    words = picture.words
+    parts = [
+        f"{name} {number(band.thickness, units) if band is not None else words.unknown}"
+        for name, band in ((words.crust, picture.scum), (words.clear, picture.clear), (words.sludge, picture.sludge))
+    ]
+    return f"{' · '.join(parts)} {words.of} {number(picture.liquid_depth, units)} {unit(units)}"
+
+
+def as_words(picture: SectionPicture, units: Units = "us") -> list[str]:
+    """The picture for people who hear rather than see it: one short line a layer, then outlet, limits, last time."""
+    words = picture.words
+    named = [(words.crust, picture.scum), (words.clear, picture.clear), (words.sludge, picture.sludge)]
+    if picture.second is not None:
+        named += [
+            (f"{words.second}, {words.crust}", picture.second.scum),
+            (f"{words.second}, {words.sludge}", picture.second.sludge),
+        ]
+    lines = []
+    for name, band in named:
+        if band is None:
+            lines.append(f"{name}: {words.not_known}")
+        else:
+            lines.append(f"{name}: {with_error(band.thickness, band.error, units, words.about)}")
+    if picture.outlet is not None:
+        assumed = f" ({words.assumed})" if picture.outlet_assumed else ""
+        lines.append(f"{words.outlet_edge}: {number(picture.outlet, units)} {unit(units)} {words.below}{assumed}")
+    lines.extend(f"{line.name}: {number(line.height, units)} {unit(units)} {words.below}" for line in picture.limits)
+    if last := last_time(picture, units):
+        lines.append(last)
+    return lines
+
+
+def last_time(picture: SectionPicture, units: Units = "us") -> str:
+    """`last time: crust 4, sludge 6 in`; empty when there is no earlier check."""
+    words = picture.words
+    known = ((words.crust, picture.last_scum), (words.sludge, picture.last_sludge))
+    parts = [f"{name} {number(value, units)}" for name, value in known if value is not None]
+    return f"{words.last}: {', '.join(parts)} {unit(units)}" if parts else ""
