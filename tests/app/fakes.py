@@ -9,8 +9,11 @@ from datetime import date
 from pathlib import Path
 from typing import Any
 
+from textual.events import Paste
+
 from selfcheck.app.app import SelfcheckApp
 from selfcheck.app.screens.conversation import ConversationScreen
+from selfcheck.app.widgets.answer import AnswerInput
 from selfcheck.app.words import FaceWords
 from selfcheck.domain.check import Check, PumpOut
 from selfcheck.domain.household import Household
@@ -296,7 +299,14 @@ async def running(app: SelfcheckApp, size: tuple[int, int]) -> Iterator[Any]:  #
             await app.workers.wait_for_complete()
             await pilot.pause()
 
+        async def say(*lines: str) -> None:
+            """Type these lines, each with an enter."""
+            for line in lines:
+                app.screen.query_one(AnswerInput).post_message(Paste(line))
+                await pilot.press("enter")
+
         pilot.settle = settle
+        pilot.say = say
         await settle()
         yield pilot
 

@@ -23,7 +23,8 @@ def text_of(app: Any) -> str:
 async def to_the_crust(pilot: Any) -> None:
     await pilot.press("1")
     await pilot.settle()
-    await pilot.press("1", *"none", "enter")
+    await pilot.press("1")
+    await pilot.say("none")
 
 
 @pytest.mark.parametrize("size", [(60, 20), (80, 24), (120, 40)], ids=str)
@@ -35,7 +36,7 @@ async def test_a_conversation_from_start_to_verdict_by_keys_alone(size: tuple[in
         await pilot.settle()
         await pilot.press("down", "down", "up", "enter")
         await pilot.press("3", "1", "3", "enter")
-        await pilot.press(*"6 in", "enter", *"8.5 in", "enter")
+        await pilot.say("6 in", "8.5 in")
         await pilot.press("down", "enter")
         await pilot.settle()
         assert sitting.talks[0].heard == ["1", "1", "6 in", "8.5 in", "1"]
@@ -87,11 +88,11 @@ async def test_what_was_not_understood_stays_to_be_mended() -> None:
     app = app_of(FakeSitting())
     async with running(app, (80, 24)) as pilot:
         await to_the_crust(pilot)
-        await pilot.press(*"rather thick", "enter")
+        await pilot.say("rather thick")
         await pilot.settle()
         assert app.screen.query_one("AnswerInput").value == "rather thick"
         assert "I need a length here" in text_of(app)
-        await pilot.press(*"6 in", "enter")  # typing replaces it
+        await pilot.say("6 in")  # typing replaces it
         await pilot.settle()
         assert "6 in, give or take half an inch." in text_of(app)
 
@@ -107,7 +108,7 @@ async def test_an_answer_that_cannot_be_kept_is_said_and_stays() -> None:
     async with running(app, (80, 24)) as pilot:
         await pilot.press("1")
         await pilot.settle()
-        await pilot.press(*"alone", "enter")
+        await pilot.say("alone")
         await pilot.settle()
         assert "The disk is full." in text_of(app)
         assert app.screen.query_one("AnswerInput").value == "alone"
@@ -240,7 +241,7 @@ async def test_a_prepared_conversation_is_played_by_enter() -> None:
         await pilot.settle()
         assert sitting.talks[0].heard == ["1", "none", "6 in"]
         assert "You can go on yourself." in text_of(app)
-        await pilot.press(*"8 in", "enter")
+        await pilot.say("8 in")
         assert sitting.talks[0].heard[-1] == "8 in"
 
 
@@ -278,7 +279,8 @@ async def test_a_fault_of_its_own_is_handed_on_and_not_printed() -> None:
     app = app_of(Broken())
     async with running(app, (80, 24)) as pilot:
         await to_the_crust(pilot)
-        await pilot.press(*"6 in", "enter", *"8 in", "enter", "1")
+        await pilot.say("6 in", "8 in")
+        await pilot.press("1")
         while app.return_value is None:
             await asyncio.sleep(0.01)
     assert isinstance(app.fault, ZeroDivisionError)
@@ -308,7 +310,8 @@ async def test_a_verdict_that_cannot_be_made_is_said() -> None:
     app = app_of(Broken())
     async with running(app, (80, 24)) as pilot:
         await to_the_crust(pilot)
-        await pilot.press(*"6 in", "enter", *"8 in", "enter", "1")
+        await pilot.say("6 in", "8 in")
+        await pilot.press("1")
         await pilot.settle()
         await pilot.press("enter")
         await pilot.settle()

@@ -13,7 +13,7 @@ from tests.app.fakes import FACTS, HALF_DONE, FakeSitting, app_of, painted, runn
 
 FOLDER = Path(__file__).parent / "snapshots"
 SIZES = ((60, 20), (80, 24), (120, 40))
-#: from page to page: what is pressed, and the name of the page that is open then
+#: from page to page: what is pressed or said, and the name of the page that is open then
 WALK: tuple[tuple[tuple[str, ...], str], ...] = (
     ((), "home"),
     (("f1",), "help"),
@@ -21,11 +21,11 @@ WALK: tuple[tuple[tuple[str, ...], str], ...] = (
     (("enter", "4"), "look_ahead"),
     (("enter", "1"), "caution"),
     (("1", "1", "3"), "several"),
-    (("enter", *"6 in", "enter"), "length"),
+    (("enter", "say 6 in"), "length"),
     (("f2",), "why"),
     (("f7",), "tank"),
-    (("enter", *"rather a lot", "enter"), "trouble"),
-    ((*"8.5 in", "enter", "down"), "closing"),
+    (("enter", "say rather a lot"), "trouble"),
+    (("say 8.5 in", "down"), "closing"),
     (("enter",), "ending"),
     (("enter",), "verdict"),
 )
@@ -36,7 +36,8 @@ async def walk(size: tuple[int, int]) -> AsyncIterator[tuple[str, list[str]]]:
     app = app_of(FakeSitting())
     async with running(app, size) as pilot:
         for keys, name in WALK:
-            await pilot.press(*keys)
+            for key in keys:
+                await (pilot.say(key[4:]) if key.startswith("say ") else pilot.press(key))
             await pilot.settle()
             yield name, painted(app)
     app = app_of(FakeSitting(facts=replace(FACTS, unfinished=HALF_DONE)))
