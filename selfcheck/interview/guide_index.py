@@ -11,14 +11,14 @@ import math
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
-_PAIR = 0.3  # weight of two words in a row, against a word that carries a subject
-_SHAPE = 0.4  # weight of a word that only tells the kind of question
-_TOLD = 0.4  # a word in the answer counts as this many ways of asking
-_SMOOTH = 0.5  # ways of asking that every topic is lent, spread over all words as the guide uses them
-_LIKENESS = 7.0  # one whole point of likeness against one point of log-likelihood
-_SECOND = 1.0  # the same for the second likest way of asking
-_LENGTH = 0.8  # how strongly a long line is held back
-_UNKNOWN_COMMON = 0.6  # weight of an unknown word of plain English, against one of another world
+_PAIR = 0.2  # weight of two words in a row, against a word that carries a subject
+_SHAPE = 0.65  # weight of a word that only tells the kind of question
+_TOLD = 0.2  # a word in the answer counts as this many ways of asking
+_SMOOTH = 0.2  # ways of asking that every topic is lent, spread over all words as the guide uses them
+_LIKENESS = 4.0  # one whole point of likeness against one point of log-likelihood
+_SECOND = 3.0  # the same for the second likest way of asking
+_LENGTH = 0.6  # how strongly a long line is held back
+_UNKNOWN_COMMON = 0.3  # weight of an unknown word of plain English, against one of another world
 
 
 @dataclass(frozen=True, slots=True)

@@ -101,7 +101,7 @@ class Vocabulary:
         term = self.term(word)
         if term in self._known:
             return term, 1.0
-        if len(word) < 4 or word in self._plain or term in self._plain_terms or word.isdigit():
+        if len(word) < 3 or word in self._plain or term in self._plain_terms or word.isdigit():
             return term, 0.0
         meant = self._meant(word)
         return (self.term(meant), _MENDED) if meant else (term, 0.0)

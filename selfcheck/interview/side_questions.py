@@ -16,10 +16,11 @@ from selfcheck.interview.guide_words import Vocabulary, words
 from selfcheck.interview.nodes import STRICT
 
 _LOOKED_AT = 10  # topics that are looked at, best first
-_NEARLY_LISTED = 0.8  # likeness from which a line counts as one that a topic lists
+_NEARLY_LISTED = 0.92  # likeness from which a line counts as one that a topic lists
 #: how much each kind of evidence in `Guide._evidence` tells, fitted on the tuned half of the tests' questions
-_TELLS = (0.27, -2.16, 0.89, 0.51, 0.52, -3.48, -1.15, -0.65, -1.03, -1.9, 0.48)
-_ENOUGH = 3.6
+_TELLS = (0.21, 1.44, 0.31, 0.37, 0.68, -3.03, -0.66, -1.52, -1.07, -0.5, 0.39)
+_ENOUGH = 5.35
+_TOO_CLOSE = 0.7  # lead under which a topic is not given before one that keeps people from harm
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,7 +93,7 @@ class Guide:
     def answer(self, text: str) -> Reply | None:
         """The reply to a typed question; None when it is not in the guide."""
         heard, matches = self._matches(text)
-        if not matches or self._elsewhere(matches[0]):
+        if not matches or self._elsewhere(matches[0]) or self._harm_is_near(matches):
             return None
         evidence = sum(tells * amount for tells, amount in zip(_TELLS, self._evidence(heard, matches), strict=True))
         return self._reply(matches[0]) if evidence >= _ENOUGH else None
@@ -114,6 +115,13 @@ class Guide:
 
     def _elsewhere(self, match: Match) -> bool:
         return match.topic >= len(self._topics)
+
+    def _harm_is_near(self, matches: Sequence[Match]) -> bool:
+        """Whether the next best topic is about safety, the best is not, and the two can hardly be told apart."""
+        best, *others = (match for match in matches if not self._elsewhere(match))
+        if not others or self._topics[best.topic].safety or not self._topics[others[0].topic].safety:
+            return False
+        return best.score - others[0].score < _TOO_CLOSE
 
     def _may_answer_danger(self, match: Match) -> bool:
         listed = match.likeness >= _NEARLY_LISTED
