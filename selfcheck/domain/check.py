@@ -87,6 +87,7 @@ class Check(Record):
     seen: Seen = Field(default_factory=Seen)
     gate: Literal["passed", "not_opened", "not_confirmed"] | None = None
     lid_closed: bool | None = None
+    hazards: list[str] = Field(default_factory=list)  # ids of the dangers told of during the check
     answers: list[KeptAnswer | dict[str, Any]] = Field(default_factory=list)
 
 

@@ -43,7 +43,7 @@ def open_answers(
     A fault seen before stays until a later check sees it mended. A slow part seen healthy within `SPEAKS_DAYS` is taken
     to be so still. Every other open answer is a finding `not_seen` when some possible value would end in a call.
     """
-    seen = observed(check.seen, check.lid_closed)
+    seen = observed(check.seen, check.lid_closed, check.hazards)
     findings: list[Finding] = []
     rests = False
     for name in FIELDS:

@@ -28,7 +28,9 @@ Given = Literal[
 #: fields that older records and plain systems leave out; not asked is then no gap in the evidence
 MAY_BE_LEFT_OUT = frozenset({"roots", "filter", "alarm", "lid_closed"})
 #: fields that hold any number of signs
-SEVERAL = frozenset({"yard", "house"})
+SEVERAL = frozenset({"yard", "house", "hazards"})
+#: what a check holds beside what was seen
+OF_CHECK = frozenset({"lid_closed", "hazards"})
 
 
 @dataclass(frozen=True, slots=True)
@@ -90,8 +92,11 @@ class Observed:
         return Observed({**self.values, name: now | {value}})
 
 
-def observed(seen: Seen, lid_closed: bool | None = None) -> Observed:
-    """The answers of a check in the form that signs are matched against. `lid_closed` is taken in as "yes" or "no"."""
+def observed(seen: Seen, lid_closed: bool | None = None, hazards: Sequence[str] = ()) -> Observed:
+    """The answers of a check in the form that signs are matched against.
+
+    `lid_closed` is taken in as "yes" or "no"; `hazards` are the ids of dangers that were told of.
+    """
     values: dict[str, frozenset[str]] = {}
     for name in FIELDS:
         value = getattr(seen, name)
@@ -100,6 +105,8 @@ def observed(seen: Seen, lid_closed: bool | None = None) -> Observed:
         values[name] = frozenset({value}) if isinstance(value, str) else frozenset(value) or frozenset({"none"})
     if lid_closed is not None:
         values["lid_closed"] = frozenset({"yes" if lid_closed else "no"})
+    if hazards:
+        values["hazards"] = frozenset(hazards)
     return Observed(values)
 
 
@@ -119,7 +126,7 @@ def matching(what: Observed, signs: Sequence[Sign], facts: frozenset[str]) -> li
 
 def as_finding(sign: Sign, what: Observed) -> Finding:
     """A sign that holds, as a finding with the answers it rests on."""
-    uses = tuple(f"check.{name}" if name == "lid_closed" else f"seen.{name}" for name in sign.fields())
+    uses = tuple(f"check.{name}" if name in OF_CHECK else f"seen.{name}" for name in sign.fields())
     facts: dict[str, str | float] = {"sure": sign.sure, "mark": sign.mark}
     if sign.within_days is not None:
         facts["within_days"] = sign.within_days

@@ -36,6 +36,8 @@ def collect(script: Script, context: Context, answered: Answered) -> dict[str, A
     gates = [answer for ident, answer in answered.items() if ident in script.nodes and script.nodes[ident].gate]
     if gate and gates and not draft.has(gate):
         draft.put(gate, "passed" if answered.gate == "passed" else "not_confirmed")
+    if script.flow.hazards_write and answered.hazards:
+        draft.put(script.flow.hazards_write, list(answered.hazards))
     for hazard in answered.hazards:
         caution = script.cautions.get(hazard)
         for path, value in (caution.writes if caution else {}).items():
@@ -118,6 +120,12 @@ class _Draft:
         return self._find(path) is not _MISSING
 
     def put(self, path: str, value: Any) -> None:
+        """Writes a value at a path; below a last `+` it is added to the list there, once."""
+        if path.endswith(".+"):
+            path = path.removesuffix(".+")
+            known = self._find(path)
+            listed = known if isinstance(known, list) else []
+            value = listed if value in listed else [*listed, value]
         names = path.split(".")
         here: Any = self.records
         if names[0] == "household" and "household" not in here:

@@ -100,6 +100,7 @@ class Flow:
     sections: tuple[Section, ...]
     records: tuple[str, ...] = ()  # what it ends in: "check", "pump_out", "household"
     gate_writes: str = ""  # path that is given "passed" or "not_confirmed" by how the gate items were answered
+    hazards_write: str = ""  # path of the list of hazards that were told or chosen
 
     __pydantic_config__ = STRICT
 

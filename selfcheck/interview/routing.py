@@ -47,6 +47,8 @@ def next_step(script: Script, context: Context, state: State) -> Step:
     answered = _blank(state)
     context = replace(context, draft=lambda: collect(script, context, answered))
     step = _along(script, context, state, answered)
+    if state.told and not state.opened:
+        answered.gate = "failed"
     if any(is_danger(script, hazard) for hazard in answered.hazards):
         return _in_danger(script, context, state, answered)
     if state.close_first and (node := _to_close(script, context, state, answered, shutting_only=True)):
@@ -78,9 +80,13 @@ def _along(script: Script, context: Context, state: State, answered: Answered) -
             continue
         if node.kind == "stop":
             return Step(None, answered, node.outcome)
+        answer = _valid(script, node, state, answered)
+        if answer is None and state.told and not state.opened and answered.gate != "failed":
+            answered.gate = "failed"  # not before: what was answered up to here stays on record
+            if not _applies(section, node, state, answered, context):
+                continue
         if node.gate and answered.gate == "failed":
             continue
-        answer = _valid(script, node, state, answered)
         if answer is None:
             if node.opens and (answered.gate != "passed" or answered.hazards):
                 continue
@@ -108,8 +114,6 @@ def _blank(state: State) -> Answered:
     answered = Answered()
     answered.open, answered.leaving, answered.before = state.open, state.leaving, state.before
     answered.hazards = state.told
-    if state.told and not state.opened:
-        answered.gate = "failed"
     return answered
 
 

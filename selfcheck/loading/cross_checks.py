@@ -27,6 +27,8 @@ def check_script(script: Script, place: Place) -> None:
         _check_links(script, file, node)
         for path in _paths(node):
             check_path(file, node.id, path, script.flow.records)
+    for path in filter(None, (script.flow.gate_writes, script.flow.hazards_write)):
+        check_path(file, script.flow.id, path, script.flow.records)
     _check_course(script, file)
     for section in script.flow.sections:
         _check_words(script, place, section)

@@ -35,7 +35,7 @@ def conclude(sitting: Sitting, keeper: Keeper, conversation: Conversation) -> bo
     saved &= not records or _finish_household(sitting, keeper, draft.get("household", {}))
     if "pump_out" in draft:
         saved &= _finish_pump_out(sitting, keeper, draft["pump_out"])
-    made_check = records[:1] == ("check",) or bool(draft.get("check", {}).get("seen"))
+    made_check = records[:1] == ("check",) or any(draft.get("check", {}).get(name) for name in ("seen", "hazards"))
     if made_check:
         saved &= _finish_check(sitting, keeper, draft.get("check", {}), conversation)
     if saved and records:

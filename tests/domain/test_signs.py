@@ -44,7 +44,7 @@ def test_what_says_it_better_is_at_least_as_urgent(sign: Sign) -> None:
 
 
 def test_every_field_is_named_by_a_sign() -> None:
-    assert {name for sign in all_signs() for name in sign.fields()} == {*FIELDS, "lid_closed"}
+    assert {name for sign in all_signs() for name in sign.fields()} == {*FIELDS, "lid_closed", "hazards"}
 
 
 @pytest.mark.parametrize(
