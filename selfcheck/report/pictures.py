@@ -1,0 +1,48 @@
+"""The pictures of a household's page, each as one SVG element with a title and a description."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from typing import Any
+
+from selfcheck.domain.check import Check, PumpOut, standing
+from selfcheck.domain.layers import layers
+from selfcheck.domain.marks import marks
+from selfcheck.domain.verdict import Judgement
+from selfcheck.drawing import cloth, history, section
+from selfcheck.drawing.section_picture import SectionWords
+from selfcheck.report.markup import Html
+
+Tables = Mapping[str, Any]
+
+
+def pictures(
+    judgement: Judgement, checks: Sequence[Check], pump_outs: Sequence[PumpOut], words: Tables, prefix: str = "p"
+) -> list[Html]:
+    """The tank in section, both layers over the years, and the cloth; what is not known is left out.
+
+    `words`: the tables of `pictures`. `prefix` begins every id in them, so that two tanks can share one page.
+    """
+    tank, body, units = judgement.tank, judgement.vessel, judgement.household.units
+    mine = [one for one in standing(list(checks)) if one.tank == tank.id and one.on <= judgement.today]
+    before = [one for one in mine if judgement.check is None or one.id != judgement.check.id]
+    last = layers(tank, body, before[-1].seen.readings, before[-1].seen.level) if before else None
+    in_section = section.describe(
+        body,
+        judgement.layers,
+        judgement.standings,
+        last if judgement.layers is not None else None,
+        SectionWords(**words["section"]),
+        tank=tank,
+        second_layers=judgement.second_layers,
+    )
+    found = [section.as_svg(in_section, units, f"{prefix}-tank")]
+    if mine or pump_outs:
+        over_time = history.describe(judgement, checks, pump_outs, words["history"])
+        found.append(history.as_svg(over_time, units, f"{prefix}-years"))
+    if judgement.check is not None and judgement.check.seen.readings.sludge and not judgement.pumped_since:
+        crust = judgement.layers.scum if judgement.layers is not None else None
+        here = marks(judgement.rules, tank, body, units, scum_m=crust.value if crust is not None else None)
+        read = cloth.describe(judgement.check.seen.readings, words["cloth"], here)
+        found.append(cloth.as_svg(read, units, f"{prefix}-cloth"))
+    return [Html(one) for one in found]
