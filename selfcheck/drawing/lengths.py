@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from typing import Literal
 
+from selfcheck.domain.showing import show_length
+
 Units = Literal["us", "metric"]
 METRES_PER_INCH = 0.0254  # exact, by definition of the inch
 _QUARTERS = ("", "¼", "½", "¾")
@@ -30,3 +32,9 @@ def with_error(metres: float, error: float, units: Units, between: str = "±") -
         return f"{number(metres, units)} {unit(units)}"
     least = METRES_PER_INCH / 4 if units == "us" else 0.01
     return f"{number(metres, units)} {between} {number(max(error, least), units)} {unit(units)}"
+
+
+def on_a_tape(metres: float, units: Units) -> str:
+    """A length along the ground, to the inch or the centimetre: `17 ft 1 in`, `5.2 m`."""
+    step = METRES_PER_INCH if units == "us" else 0.01
+    return show_length(round(metres / step) * step, units).partition(" (")[0]

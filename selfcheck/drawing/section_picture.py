@@ -6,7 +6,7 @@ nobody measured it otherwise (common practice: two thirds hang below).
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from typing import TYPE_CHECKING, Literal
 
@@ -158,6 +158,14 @@ def describe(
         second=second or (Chamber() if walls else None),
     )
     return replace(picture, limits=_limit_lines(picture, standings))
+
+
+def describe_limits(
+    vessel: Vessel, now: Layers | None, standings: Sequence[Standing], words: Mapping[str, str]
+) -> tuple[LimitLine, ...]:
+    """The limits that are a height in the tank, named by `crust_limit` and `sludge_limit` of `words`."""
+    named = SectionWords(crust_limit=words["crust_limit"], sludge_limit=words["sludge_limit"])
+    return describe(vessel, now, standings, words=named).limits
 
 
 def between(before: SectionPicture, after: SectionPicture, share: float) -> SectionPicture:

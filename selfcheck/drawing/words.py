@@ -13,7 +13,7 @@ Words = Mapping[str, str]
 FILE = "words/pictures.toml"
 
 
-def say(words: Words, name: str, **values: str) -> str:
+def say(words: Words, name: str, /, **values: str) -> str:
     """One phrase with its {places} filled in. ContentProblem when the table does not have it."""
     phrase = words.get(name)
     if not isinstance(phrase, str):

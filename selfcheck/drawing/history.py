@@ -1,0 +1,192 @@
+"""Both layers over the years, described once: readings, pump-outs, people at home, and what is likely from here on.
+
+The picture is the tank itself drawn out in time: sludge stands on the floor, the crust hangs from the water line, and
+what lies between is the clear zone. Heights in metres above the floor.
+"""
+
+from __future__ import annotations
+
+from bisect import bisect_right
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from datetime import date, timedelta
+from typing import TYPE_CHECKING
+
+from selfcheck.domain.check import standing
+from selfcheck.domain.findings import Dates
+from selfcheck.domain.forecast import Band
+from selfcheck.domain.history import counted
+from selfcheck.domain.layers import layers
+from selfcheck.domain.showing import show_day
+from selfcheck.domain.uncertain import Measure
+from selfcheck.drawing.lengths import Units, number, unit, with_error
+from selfcheck.drawing.section_picture import SHARE_ABOVE_WATER, LimitLine, describe_limits
+from selfcheck.drawing.words import Words, month, say
+
+if TYPE_CHECKING:
+    from selfcheck.domain.check import Check, PumpOut
+    from selfcheck.domain.verdict import Judgement
+    from selfcheck.drawing.spans import Line
+
+SAMPLES = 160  # days at which the likely layers are asked for
+_LEAST_AHEAD, _MOST_AHEAD = 730, 15 * 365  # days shown after today. Our choice
+
+
+@dataclass(frozen=True, slots=True)
+class DatedReading:
+    """What one check read, thickness and standard error [m]; None was not read."""
+
+    on: date
+    sludge: Measure | None
+    scum: Measure | None
+
+
+@dataclass(frozen=True, slots=True)
+class HistoryPicture:
+    """What is drawn, from day `first` to day `last`.
+
+    `bands`: both layers' likely thickness (10, 50, 90 %) on days in order, before `today` and after. `people`: from
+    which day on how many were at home. `due`: 10, 50, 90 % days of the first crossing.
+    """
+
+    first: date
+    today: date
+    last: date
+    liquid_depth: float
+    readings: tuple[DatedReading, ...]
+    emptied: tuple[date, ...]
+    people: tuple[tuple[date, float], ...]
+    bands: tuple[Band, ...]
+    due: Dates
+    limits: tuple[LimitLine, ...]
+    words: Words
+
+    def share(self, day: date) -> float:
+        """Where a day lies, from 0 at `first` to 1 at `last`."""
+        return (day - self.first).days / max(1, (self.last - self.first).days)
+
+    def band(self, day: date) -> Band | None:
+        """The likely layers as of the last sampled day up to this one."""
+        place = bisect_right(self.bands, day, key=lambda band: band.day)
+        return self.bands[place - 1] if place else None
+
+    def crust_edge(self, thickness: float) -> float:
+        """Height of the underside of a crust; two thirds of it hang below the water line (common practice)."""
+        return self.liquid_depth - thickness * (1 - SHARE_ABOVE_WATER)
+
+
+def describe(
+    judgement: Judgement, checks: Sequence[Check], pump_outs: Sequence[PumpOut], words: Words
+) -> HistoryPicture:
+    """The history of the judged tank and what is likely from the day of the judgement on.
+
+    `checks`, `pump_outs`: of any tank; those of this one up to that day are drawn, without what a correction replaced.
+    """
+    today, tank, vessel, ahead = judgement.today, judgement.tank, judgement.vessel, judgement.forecast
+    mine = [one for one in standing(list(checks)) if one.tank == tank.id and one.on <= today]
+    readings = []
+    for check in mine:
+        read = layers(tank, vessel, check.seen.readings, check.seen.level)
+        if read.sludge is not None or read.scum is not None:
+            readings.append(DatedReading(check.on, read.sludge, read.scum))
+    emptied = tuple(one.on for one in counted(pump_outs, tank.id, today))
+    begun = [*emptied[:1], *(one.on for one in readings[:1])]
+    first = min(begun, default=today - timedelta(days=365))
+    last = _last(today, judgement.due)
+    days = {first + (last - first) * step / (SAMPLES - 1) for step in range(SAMPLES)}
+    days |= {today, *emptied, *(day + timedelta(days=1) for day in emptied)}
+    people = [(max(one.from_, first), one.people) for one in ahead.occupancy if one.from_ <= last]
+    return HistoryPicture(
+        first=first,
+        today=today,
+        last=last,
+        liquid_depth=vessel.liquid_depth_m,
+        readings=tuple(readings),
+        emptied=emptied,
+        people=tuple(dict(people).items()),
+        bands=tuple(ahead.bands(sorted(days))),
+        due=judgement.due,
+        limits=describe_limits(vessel, judgement.layers, judgement.standings, words),
+        words=words,
+    )
+
+
+def _last(today: date, due: Dates) -> date:
+    """A little beyond the latest day that it may be due, within what can be drawn."""
+    latest = max((day for day in (due.p10, due.p50, due.p90) if day is not None), default=today)
+    ahead = min(max((latest - today).days * 1.08, _LEAST_AHEAD), _MOST_AHEAD)
+    return today + timedelta(days=round(ahead))
+
+
+def count(people: float) -> str:
+    """`3` or `2.5`."""
+    return f"{people:g}"
+
+
+def due_lines(picture: HistoryPicture) -> list[str]:
+    """When it is due, early, likely and late, as sentences."""
+    due, words = picture.due, picture.words
+    if due.p10 is None:
+        return [say(words, "due_never")]
+    lines = [say(words, "due_likely", middle=month(due.p50))] if due.p50 is not None else []
+    lines.append(say(words, "due_early", early=month(due.p10)))
+    lines.append(say(words, "due_late", late=month(due.p90)) if due.p90 is not None else say(words, "due_open"))
+    return lines
+
+
+def as_words(picture: HistoryPicture, units: Units = "us") -> list[str]:
+    """The history for people who hear it: what happened in order of the days, then the limits, then what is likely."""
+    words = picture.words
+    about = say(words, "about")
+
+    def told(metres: float) -> str:
+        return f"{number(metres, units)} {unit(units)}"
+
+    span = say(words, "span", first=month(picture.first), last=month(picture.last), depth=told(picture.liquid_depth))
+    happened: list[tuple[date, int, str]] = []
+    for one in picture.readings:
+        parts = [
+            say(words, f"{name}_is", length=with_error(measure.value, measure.error, units, about))
+            for name, measure in (("crust", one.scum), ("sludge", one.sludge))
+            if measure is not None
+        ]
+        day = show_day(one.on, units)
+        happened.append((one.on, 0, say(words, "reading", day=day, layers=", ".join(parts)) + "."))
+    happened += [(day, 1, say(words, "pumped_on", day=show_day(day, units)) + ".") for day in picture.emptied]
+    happened += [
+        (day, 2, say(words, "people_from", day=month(day), count=count(people)) + ".") for day, people in picture.people
+    ]
+    lines = [span, *(text for _, _, text in sorted(happened))]
+    lines += [say(words, "limit", name=one.name, length=told(one.height)) + "." for one in picture.limits]
+    lines += [_likely(picture, day, told) for day in _years_ahead(picture)]
+    return [*lines, *due_lines(picture)]
+
+
+def _years_ahead(picture: HistoryPicture) -> list[date]:
+    return [day for step in range(1, 16) if (day := picture.today + timedelta(days=365 * step)) <= picture.last]
+
+
+def _likely(picture: HistoryPicture, day: date, told: Callable[[float], str]) -> str:
+    band = picture.band(day)
+    assert band is not None
+    crust_low, crust, crust_high = map(told, band.scum)
+    sludge_low, sludge, sludge_high = map(told, band.sludge)
+    text = say(
+        picture.words, "ahead_on", day=month(day), crust=crust, crust_low=crust_low, crust_high=crust_high,
+        sludge=sludge, sludge_low=sludge_low, sludge_high=sludge_high,
+    )  # fmt: skip
+    return text + "."
+
+
+def as_lines(picture: HistoryPicture, width: int, height: int, units: Units = "us") -> list[Line]:
+    """The history as at most `height` lines of exactly `width` cells."""
+    from selfcheck.drawing.history_lines import as_lines as draw
+
+    return draw(picture, width, height, units)
+
+
+def as_svg(picture: HistoryPicture, units: Units = "us", prefix: str = "history") -> str:
+    """The history as one SVG element; `prefix` begins its ids. ValueError for a prefix that is none."""
+    from selfcheck.drawing.history_svg import as_svg as draw
+
+    return draw(picture, units, prefix)
