@@ -26,7 +26,7 @@ if TYPE_CHECKING:
     from selfcheck.interview.dialogue import Conversation
     from selfcheck.sitting import HomeFacts, Sitting
 
-READING = ("record", "look_ahead")  # choices of the start that are pages, not conversations
+READING = ("record",)  # choices of the start that are pages, not conversations
 
 
 class SelfcheckApp(App[int]):
@@ -185,7 +185,7 @@ class SelfcheckApp(App[int]):
         except Exception as error:
             self.call_from_thread(self._failed, error)
             return
-        paragraphs = [] if isinstance(result, str) else pages.verdict(result, self.words)
+        paragraphs = [] if isinstance(result, str) else pages.ending(result, self.words)
         if self.sitting.trouble:
             paragraphs = [(self.words("not_saved", trouble=self.sitting.trouble), "trouble"), pages.GAP, *paragraphs]
         self.call_from_thread(self._concluded, paragraphs)
@@ -215,10 +215,7 @@ class SelfcheckApp(App[int]):
 
         assert self.sitting is not None
         try:
-            if name == "record":
-                paragraphs = pages.record(self.sitting, self.words)
-            else:
-                paragraphs = pages.look_ahead(self.sitting.verdict(), self.words)
+            paragraphs = pages.record(self.sitting, self.words)
             picture = self.picture_of()
         except Exception as error:
             self.call_from_thread(self._failed, error)

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 from selfcheck.app.words import FaceWords
 from selfcheck.domain.showing import show_day
+from selfcheck.report.parts import PartedPage
 
 if TYPE_CHECKING:
     from selfcheck.report.wording import VerdictPage
@@ -65,10 +66,20 @@ def verdict(page: VerdictPage, words: FaceWords) -> list[Paragraph]:
     return [*lines, GAP, *((line, "muted") for line in page.always)]
 
 
-def look_ahead(page: VerdictPage, words: FaceWords) -> list[Paragraph]:
-    """When to look again, and when each set of limits is reached."""
-    lines = _section(words("when_next"), page.when_next) + _section(words("by_rule"), page.rule_rows)
-    return [*lines[1:], GAP, *((line, "muted") for line in page.always)]
+def ending(page: VerdictPage | PartedPage, words: FaceWords) -> list[Paragraph]:
+    """The page that a conversation ended in."""
+    return parted(page) if isinstance(page, PartedPage) else verdict(page, words)
+
+
+def parted(page: PartedPage) -> list[Paragraph]:
+    """A page one only reads: its headline, then part by part."""
+    band = BANDS.get(page.verdict, "band_now") if page.verdict else "strong"
+    lines: list[Paragraph] = [(page.headline, band)]
+    if page.lead:
+        lines += [GAP, *((line, "text") for line in page.lead)]
+    for title, texts in page.parts:
+        lines += _section(title, texts)
+    return [*lines, GAP, *((line, "muted") for line in page.always)]
 
 
 def help_sheet(words: FaceWords) -> list[Paragraph]:

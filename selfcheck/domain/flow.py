@@ -118,11 +118,13 @@ def leak(
     after_m3: float | None = None,
     minutes: float | None = None,
     toilet_runs: bool | None = None,
+    meter_turns: bool | None = None,
 ) -> tuple[Finding, ...]:
     """What a look at the meter says, with every tap shut between the two readings, and whether a toilet runs on.
 
-    Any rise of the meter is a leak; litres a day are given when the minutes between are known. A toilet that runs on
-    is one as well. Nothing told: no finding. ValueError when the second reading is the lower one.
+    Any rise of the meter is a leak, and so is a meter that was only seen to turn; litres a day are given when the
+    minutes between are known. A toilet that runs on is one as well. Nothing told: no finding. ValueError when the
+    second reading is the lower one.
     """
     found = []
     if before_m3 is not None and after_m3 is not None:
@@ -132,6 +134,8 @@ def leak(
             lost = (after_m3 - before_m3) / LITRE
             rate = lost * 24 * 60 / minutes if minutes else None
             found.append(_leak("meter_turns_with_taps_shut", litres=lost, litres_per_day=rate))
+    if meter_turns and not found:
+        found.append(_leak("meter_turns_with_taps_shut"))
     if toilet_runs:
         found.append(_leak("toilet_runs_on"))
     return tuple(found)

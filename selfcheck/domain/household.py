@@ -9,7 +9,7 @@ from __future__ import annotations
 from datetime import date
 from typing import Annotated, Literal
 
-from pydantic import BaseModel, ConfigDict, Field
+from pydantic import BaseModel, BeforeValidator, ConfigDict, Field
 
 HOUSEHOLD_FORMAT = "selfcheck-household"
 HOUSEHOLD_VERSION = 1
@@ -18,6 +18,8 @@ Disposal = Literal["none", "sometimes", "daily"]
 Material = Literal["concrete", "plastic", "fibreglass", "steel", "unknown"]
 Metres = Annotated[float, Field(ge=0, le=100, allow_inf_nan=False)]
 CubicMetres = Annotated[float, Field(ge=0, le=1000, allow_inf_nan=False)]
+#: null is "not known" here as everywhere; for words that is no words
+Words = Annotated[str, BeforeValidator(lambda value: "" if value is None else value)]
 
 
 class Record(BaseModel):
@@ -43,7 +45,7 @@ class Upright(Record):
 
 
 class Drum(Record):
-    """A lying cylinder; `length_m` is the straight part alone. `dished` ends are ellipsoidal 2:1, `round` hemispheres."""
+    """A lying cylinder; `length_m` is the straight part. `dished` ends are ellipsoidal 2:1, `round` hemispheres."""
 
     kind: Literal["drum"] = "drum"
     diameter_m: Metres | None = None
@@ -92,13 +94,13 @@ class Lid(Record):
 class Place(Record):
     """Where the lid is: distances from two fixed corners, and on which side of the line between them it lies."""
 
-    corner_a: str = ""
-    corner_b: str = ""
+    corner_a: Words = ""
+    corner_b: Words = ""
     corners_apart_m: Metres | None = None
     from_a_m: Metres | None = None
     from_b_m: Metres | None = None
-    side: str = ""
-    note: str = ""
+    side: Words = ""
+    note: Words = ""
 
 
 class Tank(Record):
@@ -158,7 +160,7 @@ class Household(Record):
     tanks: list[Tank] = Field(default_factory=list)
     contacts: list[Contact] = Field(default_factory=list)
     meter: list[MeterReading] = Field(default_factory=list)
-    region: str = ""  # state, county or country, in the household's own words
+    region: Words = ""  # state, county or country, in the household's own words
     demonstration: bool = False  # an invented household: what is typed goes to a copy
 
     def tank(self, ident: str | None = None) -> Tank:

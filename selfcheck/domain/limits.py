@@ -99,6 +99,7 @@ class RuleSet:
 
     `confirmed`: the day the figures were last compared with their text; absent where they are only from memory.
     `inspect_years`, `pump_years`: least and most years between looks and between pump-outs, where the text names them.
+    `places`: other names of the place where it holds, as people write them.
     """
 
     id: str
@@ -114,6 +115,7 @@ class RuleSet:
     note: str = ""
     inspect_years: tuple[float, float] | None = None
     pump_years: tuple[float, float] | None = None
+    places: tuple[str, ...] = ()
 
     __pydantic_config__ = STRICT
 
@@ -141,7 +143,7 @@ def stand(
     With margin m and standard error u the chance of being over is Φ(−m/u): over from 50 %, close from 10 %. Where only
     one layer was read and it alone reaches a share of solids, that settles it; otherwise it cannot be told.
     """
-    return tuple(_standing(limit, layers, vessel, years_since_pump_out) for limit in rule_set.limits)
+    return tuple(standing_of(limit, layers, vessel, years_since_pump_out) for limit in rule_set.limits)
 
 
 def chance_over(margin: float, error: float) -> float:
@@ -156,7 +158,8 @@ def call_of(chance: float) -> Call:
     return "over" if chance >= OVER_FROM else "close" if chance >= CLOSE_FROM else "under"
 
 
-def _standing(limit: Limit, layers: Layers, vessel: Vessel, years: float | None) -> Standing:
+def standing_of(limit: Limit, layers: Layers, vessel: Vessel, years: float | None = None) -> Standing:
+    """Where today's layers stand against one limit: see `stand`."""
     now = _figure(limit, layers, years)
     least, least_error = limit.value, 0.0
     if limit.table is not None:

@@ -11,10 +11,12 @@ from typing import TYPE_CHECKING, Any
 from selfcheck.interview.context import Answered, Context
 from selfcheck.interview.phrases import fill
 from selfcheck.interview.predicates import predicate
+from selfcheck.interview.septic_record import household_of as _household
+from selfcheck.interview.septic_record import occupancy_of as _occupancy
+from selfcheck.interview.septic_record import tank_of as _tank
 
 if TYPE_CHECKING:
     from selfcheck.domain.check import Readings
-    from selfcheck.domain.household import Household, Occupancy, Tank
 
 #: Below and above these chances of being over, knowing the outlet's true depth can hardly turn the call. Our choice.
 SETTLED_UNDER, SETTLED_OVER = 0.02, 0.98
@@ -291,23 +293,6 @@ def _sludge_on_record(context: Context) -> float | None:
         if counted is not None:
             return counted.m
     return None
-
-
-def _household(context: Context) -> Household:
-    from selfcheck.domain.household import Household
-
-    if context.household is None:
-        return Household()
-    known = context.household
-    return known if isinstance(known, Household) else Household.model_validate(known)
-
-
-def _tank(context: Context) -> Tank:
-    return _household(context).tank()
-
-
-def _occupancy(context: Context) -> list[Occupancy]:
-    return sorted(_household(context).occupancy, key=lambda one: one.from_)
 
 
 def _readings(context: Context) -> Readings:

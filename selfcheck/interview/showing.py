@@ -24,7 +24,9 @@ def show_value(script: Script, node: Node, value: Value, units: Units, error: fl
     if isinstance(value, (int, float)):
         if node.kind == "length":
             return show_length(float(value), units)
-        return show_volume(float(value), units) if node.kind == "volume" else f"{value:g}"
+        if node.kind == "volume":
+            return show_volume(float(value), units)
+        return f"{value:g}" if abs(value) < 100_000 else f"{value:,.10g}"
     return script.label_of(node.id, value) if value is not None else ""
 
 

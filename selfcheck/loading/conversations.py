@@ -4,15 +4,17 @@ from __future__ import annotations
 
 from typing import Any
 
-import selfcheck.interview.septic  # noqa: F401  (registers the conditions that the flows name)
+import selfcheck.interview.septic
+import selfcheck.interview.septic_ahead  # noqa: F401  (both register the conditions that the flows name)
 from selfcheck.errors import ContentProblem
 from selfcheck.interview.nodes import Caution, Flow, NodeWords, Outcome, SectionWords, Term
 from selfcheck.interview.script import Interface, Script
 from selfcheck.loading.files import mould, read_markdown, read_table, read_toml
+from selfcheck.loading.offers import with_rule_sets
 from selfcheck.loading.place import Place
 
 #: word files that are not the words of a section
-OTHER_WORDS = ("interface", "findings", "signs", "verdicts")
+OTHER_WORDS = ("interface", "findings", "signs", "verdicts", "ahead_page", "pumped_page")
 
 
 def flow_ids(place: Place) -> list[str]:
@@ -83,11 +85,11 @@ def interface(place: Place, language: str = "en") -> Interface:
 
 def script(place: Place, flow_id: str, language: str = "en") -> Script:
     """One conversation with all its words. Raises ContentProblem on anything that does not fit together."""
-    from selfcheck.interview import septic  # noqa: F401  its named conditions must be known before they are looked up
     from selfcheck.loading.cross_checks import check_script
 
     loaded = flow(place, flow_id)
     words = {section.id: section_words(place, section.id, language) for section in loaded.sections}
+    loaded, words = with_rule_sets(loaded, words, place)
     whole = Script(
         flow=loaded,
         words=words,

@@ -114,7 +114,7 @@ class Face:
             self._out.gap()
             self._out.say(self._words("talk", "not_saved", trouble=self._sitting.trouble))
         if not isinstance(found, str):
-            pages.verdict(found, self._out, self._words)
+            pages.show(found, self._out, self._words)
         self._wait()
 
     def _say_home(self) -> None:

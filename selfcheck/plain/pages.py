@@ -1,4 +1,4 @@
-"""Pages to read, as text: the verdict, the record, and what lies ahead."""
+"""Pages to read, as text: the verdict, the record, and what other conversations end in."""
 
 from __future__ import annotations
 
@@ -9,10 +9,19 @@ from typing import TYPE_CHECKING
 from selfcheck.domain.quantities import show_date
 from selfcheck.plain.phrases import Words
 from selfcheck.plain.speaking import Speaker
+from selfcheck.report.parts import PartedPage
 from selfcheck.sitting import Sitting
 
 if TYPE_CHECKING:
     from selfcheck.report.wording import VerdictPage
+
+
+def show(page: VerdictPage | PartedPage, out: Speaker, words: Words) -> None:
+    """Whichever page a conversation ended in."""
+    if isinstance(page, PartedPage):
+        reading(page, out)
+    else:
+        verdict(page, out, words)
 
 
 def verdict(page: VerdictPage, out: Speaker, words: Words) -> None:
@@ -54,18 +63,22 @@ def record(sitting: Sitting, out: Speaker, words: Words) -> None:
         out.choice(number, words("record", name, day=day(check.on, sitting)))
 
 
-def look_ahead(sitting: Sitting, out: Speaker, words: Words) -> None:
-    """When to look again and when each set of limits is reached."""
-    if not (sitting.checks or sitting.pump_outs):
-        out.say(words("record", "nothing_yet"))
-        return
-    page = sitting.verdict()
-    _part(out, words("page", "when_next"), page.when_next)
-    _part(out, words("page", "by_rule"), page.rule_rows)
+def reading(page: PartedPage, out: Speaker) -> None:
+    """A page one only reads: its headline, then part by part."""
+    out.gap()
+    out.say(page.headline)
+    for line in page.lead:
+        out.say(line)
+    for title, lines in page.parts:
+        _part(out, title, lines)
+    if page.always:
+        out.gap()
+    for line in page.always:
+        out.say(line)
 
 
 #: What the start screen opens besides conversations, by option id.
-PAGES: dict[str, Callable[[Sitting, Speaker, Words], None]] = {"record": record, "look_ahead": look_ahead}
+PAGES: dict[str, Callable[[Sitting, Speaker, Words], None]] = {"record": record}
 
 
 def day(when: date, sitting: Sitting) -> str:

@@ -18,6 +18,7 @@ from selfcheck.plain.listening import Listener
 from selfcheck.plain.phrases import Words
 from selfcheck.plain.speaking import WIDEST, Speaker
 from selfcheck.plain.talking import Talk
+from selfcheck.report.parts import PartedPage
 from selfcheck.report.wording import VerdictPage
 from selfcheck.sitting import Sitting
 from selfcheck.sitting.rehearsing import sitting_for
@@ -31,7 +32,7 @@ class Played:
     """
 
     outcome: str
-    page: VerdictPage | None
+    page: VerdictPage | PartedPage | None
     surprises: tuple[str, ...]
 
 
@@ -84,7 +85,7 @@ def play(journey: Journey, place: Place, out: TextIO) -> Played:
 
 def _conclude(
     sitting: Sitting, conversation: Conversation, speaker: Speaker, words: Words, surprises: list[str]
-) -> VerdictPage | None:
+) -> VerdictPage | PartedPage | None:
     if conversation.ending is None:
         prompt = conversation.prompt
         surprises.append(f"The lines ran out at the question {prompt.question if prompt else ''}.")
@@ -97,7 +98,7 @@ def _conclude(
         surprises.append(sitting.trouble)
     if isinstance(found, str):
         return None
-    pages.verdict(found, speaker, words)
+    pages.show(found, speaker, words)
     return found
 
 

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Any
 from selfcheck.domain.check import Check
 from selfcheck.errors import UsageProblem
 from selfcheck.sitting.keeping import Keeper
+from selfcheck.sitting.water import with_meter
 from selfcheck.storage.finishing import make_check, make_household, make_pump_out
 from selfcheck.storage.folder import CHECKS, HOUSEHOLD, PUMP_OUTS
 from selfcheck.storage.writing import write_check, write_household, write_pump_out
@@ -27,12 +28,15 @@ def conclude(sitting: Sitting, keeper: Keeper, conversation: Conversation) -> bo
     if journal is None:
         raise UsageProblem("This conversation has been concluded already.", "Begin a new one.")
     records = conversation.script.flow.records
-    draft = {name: part for name, part in conversation.draft().items() if name in records}
+    draft = with_meter(
+        {name: part for name, part in conversation.draft().items() if name in records}, sitting, conversation
+    )
     keeper.forget_trouble()
     saved = keeper.writes and journal.flush()
     if not keeper.writes:
         keeper.cannot("Nothing was saved: the folder cannot be written by this program.")
-    saved &= not records or _finish_household(sitting, keeper, draft.get("household", {}))
+    if draft or records[:1] == ("check",):
+        saved &= _finish_household(sitting, keeper, draft.get("household", {}))
     if "pump_out" in draft:
         saved &= _finish_pump_out(sitting, keeper, draft["pump_out"])
     made_check = records[:1] == ("check",) or any(draft.get("check", {}).get(name) for name in ("seen", "hazards"))
@@ -44,6 +48,14 @@ def conclude(sitting: Sitting, keeper: Keeper, conversation: Conversation) -> bo
         journal.put_aside()
     keeper.leave_journal()
     return made_check
+
+
+def keep_household(sitting: Sitting, keeper: Keeper, draft: dict[str, Any]) -> bool:
+    """Write changed facts about the house by themselves. False: they are held in memory only."""
+    keeper.forget_trouble()
+    if not keeper.writes:
+        keeper.cannot("Nothing was saved: the folder cannot be written by this program.")
+    return _finish_household(sitting, keeper, draft) and keeper.writes
 
 
 def _finish_household(sitting: Sitting, keeper: Keeper, draft: dict[str, Any]) -> bool:

@@ -16,20 +16,21 @@ from selfcheck.domain.check import Check, PumpOut
 from selfcheck.domain.household import Household
 from selfcheck.errors import RecordProblem, UsageProblem
 from selfcheck.interview.answers import Answer
-from selfcheck.sitting.concluding import conclude
+from selfcheck.sitting.concluding import conclude, keep_household
 from selfcheck.sitting.keeping import Keeper
-from selfcheck.sitting.verdicts import judged, verdict_words
+from selfcheck.sitting.verdicts import case_of, judged, verdict_words
 from selfcheck.storage import folder as folders
 from selfcheck.storage.finishing import answers_of
 from selfcheck.storage.locations import default_household
 from selfcheck.storage.working_copy import working_copy
 
 if TYPE_CHECKING:
-    from selfcheck.domain.verdict import Judgement
+    from selfcheck.domain.verdict import Case, Judgement
     from selfcheck.interview.dialogue import Conversation
     from selfcheck.interview.side_questions import Guide, Reply
     from selfcheck.loading.place import Place
     from selfcheck.report.finding_text import VerdictWords
+    from selfcheck.report.parts import PartedPage
     from selfcheck.report.wording import VerdictPage
 
 Clock = Callable[[], datetime]
@@ -79,6 +80,7 @@ class Sitting:
         self.household_read = True
         self.began_with = self.household
         self._judged: Judgement | None = None
+        self._judged_then: dict[str, VerdictPage] = {}
         self._guide: Guide | None = None
 
     @classmethod
@@ -182,15 +184,31 @@ class Sitting:
         if opened is not None and not self.read_only:
             opened.journal.put_aside()
 
-    def conclude(self, conversation: Conversation) -> VerdictPage | str:
+    def conclude(self, conversation: Conversation) -> VerdictPage | PartedPage | str:
         """Turn a conversation that has come to its end into finished files, and judge the record.
 
-        Gives the verdict page when a check was made, else "". When a file cannot be saved, `trouble` says so, the
-        answers stay in the journal, and the verdict is given all the same.
+        Gives the page of the conversation where it has one of its own, else the verdict page when a check was made,
+        else "". When a file cannot be saved, `trouble` says so, the answers stay in the journal, and the page is given
+        all the same.
         """
         made_check = conclude(self, self._keeper, conversation)
-        self._judged = None
+        self.forget_judged()
+        from selfcheck.sitting.endings import page_of
+
+        page = page_of(self, conversation)
+        if page is not None:
+            return page
         return self.verdict() if made_check else ""
+
+    def case(self) -> Case:
+        """All that a judgement of the record rests on. Raises UsageProblem as `judgement` does."""
+        return case_of(self.place, self.household, self.checks, self.pump_outs, self.today, self.rules)
+
+    def look_ahead(self) -> PartedPage:
+        """The page of dates, as the record stands."""
+        from selfcheck.sitting.endings import ahead
+
+        return ahead(self)
 
     def judgement(self) -> Judgement:
         """The whole record judged, as of today. Raises UsageProblem when the rule set asked for is not there."""
@@ -203,6 +221,28 @@ class Sitting:
         from selfcheck.report.wording import verdict_screen
 
         return verdict_screen(self.judgement(), self.verdict_words(), self.household.units)
+
+    def verdict_then(self, check: Check) -> VerdictPage:
+        """The verdict as it stood on the day of a check, from what was on record by then."""
+        if check.id not in self._judged_then:
+            from selfcheck.report.wording import verdict_screen
+
+            checks = [one for one in self.checks if one.on < check.on and one.id != check.id] + [check]
+            pump_outs = [one for one in self.pump_outs if one.on <= check.on]
+            found = judged(self.place, self.household, checks, pump_outs, check.on, self.rules)
+            self._judged_then[check.id] = verdict_screen(found, self.verdict_words(), self.household.units)
+        return self._judged_then[check.id]
+
+    def keep_household(self, draft: dict[str, Any]) -> bool:
+        """Replace the facts about the house. False: it could not be saved, and `trouble` says why."""
+        self._come_to_the_table()
+        saved = keep_household(self, self._keeper, draft)
+        self.forget_judged()
+        return saved
+
+    def forget_judged(self) -> None:
+        """What was judged no longer holds: the record has changed."""
+        self._judged, self._judged_then = None, {}
 
     def verdict_words(self) -> VerdictWords:
         """The words that a judgement is told in."""
@@ -230,7 +270,7 @@ class Sitting:
         self.checks, self.pump_outs, self.problems = found.checks, found.pump_outs, found.problems
         self.household_read = found.household_read or not (self.folder / folders.HOUSEHOLD).exists()
         self.demonstration = found.household.demonstration
-        self._judged = None
+        self.forget_judged()
 
     def _written(self) -> set[str]:
         """The sittings that ended in a check on record."""

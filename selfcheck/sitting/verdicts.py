@@ -11,7 +11,7 @@ from selfcheck.domain.household import Household
 from selfcheck.errors import UsageProblem
 
 if TYPE_CHECKING:
-    from selfcheck.domain.verdict import Judgement
+    from selfcheck.domain.verdict import Case, Judgement
     from selfcheck.loading.place import Place
     from selfcheck.report.finding_text import VerdictWords
 
@@ -30,7 +30,21 @@ def judged(
 
     Raises UsageProblem for a set of limits that is not there.
     """
-    from selfcheck.domain.judging import Case, judge
+    from selfcheck.domain.judging import judge
+
+    return judge(case_of(place, household, checks, pump_outs, today, rules))
+
+
+def case_of(
+    place: Place,
+    household: Household,
+    checks: Sequence[Check],
+    pump_outs: Sequence[PumpOut],
+    today: date,
+    rules: str | None = None,
+) -> Case:
+    """What a judgement rests on. Raises UsageProblem for a set of limits that is not there."""
+    from selfcheck.domain.verdict import Case
     from selfcheck.loading.content import rules as all_rules
     from selfcheck.loading.content import signs
 
@@ -38,7 +52,7 @@ def judged(
     if rules is not None and rules not in rule_sets:
         known = ", ".join(rule_sets)
         raise UsageProblem(f'There is no set of limits "{rules}".', f"Name one of these: {known}.")
-    return judge(Case(household, checks, pump_outs, rule_sets, signs(place), today, rules))
+    return Case(household, checks, pump_outs, rule_sets, signs(place), today, rules)
 
 
 def verdict_words(place: Place) -> VerdictWords:

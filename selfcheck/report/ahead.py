@@ -1,0 +1,229 @@
+"""The page that looks ahead: dates, own rate, when to look again and why, what is assumed, what a change would do."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from datetime import date, timedelta
+
+from selfcheck.domain.findings import Dates, Finding
+from selfcheck.domain.flow import LEAST_DAYS, Flow
+from selfcheck.domain.forecast import HORIZON_YEARS
+from selfcheck.domain.history import DAYS_A_YEAR
+from selfcheck.domain.interval import table_interval_years
+from selfcheck.domain.limits import Limit
+from selfcheck.domain.showing import show_day, show_length, show_volume
+from selfcheck.domain.sources import Source
+from selfcheck.domain.verdict import Judgement, RuleRow
+from selfcheck.domain.what_if import Change, Compared
+from selfcheck.report.finding_text import Units
+from selfcheck.report.parts import PageWords, Part, PartedPage, part
+
+#: Dates further apart than this are told as "far apart" (our choice), in years.
+WIDE_YEARS = 3.0
+
+
+@dataclass(frozen=True, slots=True)
+class Water:
+    """How much water goes through: the flow, days of rest in the clear zone where it can be told, and leaks found."""
+
+    flow: Flow
+    rest_days: float | None
+    leaks: tuple[Finding, ...]
+
+
+def ahead_page(
+    judgement: Judgement,
+    limits: Sequence[RuleRow],
+    words: PageWords,
+    sources: Mapping[str, Source],
+    *,
+    compared: Compared | None = None,
+    water: Water | None = None,
+    rule_rows: Sequence[str] = (),
+    always: Sequence[str] = (),
+) -> PartedPage:
+    """The page. `limits`: the deciding rule set taken apart, one row for each limit. `rule_rows`: all rule sets, as the
+    verdict tells them. ContentProblem: words missing.
+    """
+    tell = _Telling(judgement, words, sources, judgement.household.units)
+    parts = (
+        *(tell.comparison(compared) if compared is not None else ()),
+        *(tell.water(water) if water is not None else ()),
+        *tell.dates(limits),
+        *tell.look_again(),
+        *tell.sureness(),
+        *tell.rate(),
+        *tell.assumed(),
+        *tell.second_opinion(),
+        *part(words("title", "by_rule"), [*rule_rows, words("rules", "authority"), words("rules", "choose")]),
+    )
+    return PartedPage(tell.headline(), parts, always=tuple(always))
+
+
+@dataclass(frozen=True, slots=True)
+class _Telling:
+    judgement: Judgement
+    words: PageWords
+    sources: Mapping[str, Source]
+    units: Units
+
+    def headline(self) -> str:
+        due = self.judgement.due
+        if due.p50 is None:
+            return self.words("headline", "open", years=f"{HORIZON_YEARS:.0f}")
+        name = "past" if due.p50 <= self.judgement.today else "ahead"
+        return self.words("headline", name, day=self.day(due.p50))
+
+    def comparison(self, compared: Compared) -> tuple[Part, ...]:
+        say, now, then = self.words, compared.now, compared.then
+        lines = [self.changed(name, value) for name, value in _told(compared.change)]
+        if compared.change.starts_empty:
+            lines.append(say("what_if", "from_empty"))
+        if compared.change.nothing:
+            return part(say("title", "what_if"), [say("what_if", "nothing")])
+        rows = (
+            ("early", now.due.p10, then.due.p10),
+            ("middle", now.due.p50, then.due.p50),
+            ("late", now.due.p90, then.due.p90),
+            ("look", now.look, then.look),
+        )
+        lines += [say("what_if", name, old=self.when(old), new=self.when(new)) for name, old, new in rows]
+        months = compared.months_later
+        if months is not None:
+            name = "same" if abs(months) < 1.0 else "later" if months > 0 else "sooner"
+            lines.append(say("what_if", name, span=self.span(abs(months))))
+        lines.append(say("what_if", "not_kept"))
+        return part(say("title", "what_if"), lines)
+
+    def changed(self, name: str, value: object) -> str:
+        if name == "disposal":
+            return self.words("change", f"disposal_{value}")
+        if name == "rules":
+            titles = {row.rule_set.id: row.rule_set.title for row in self.judgement.by_rule_set}
+            return self.words("change", "rules", value=titles.get(str(value), str(value)))
+        number = float(value) if isinstance(value, (int, float)) else 0.0
+        if name == "tank_m3":
+            return self.words("change", name, value=show_volume(number, self.units))
+        if name == "residue_m":
+            return self.words("change", name, value=show_length(number, self.units))
+        return self.words("change", name, value=f"{number:g}")
+
+    def dates(self, rows: Sequence[RuleRow]) -> tuple[Part, ...]:
+        say = self.words
+        lines = [say("dates", "rule", title=self.judgement.rules.title), *self.three(self.judgement.due)]
+        if len(rows) > 1:
+            lines += [self.limit(row.rule_set.limits[0], row.due) for row in rows]
+        return part(say("title", "dates"), lines)
+
+    def three(self, due: Dates) -> list[str]:
+        names = ("p10", "p50", "p90")
+        return [self.words("dates", name, day=self.when(day)) for name, day in zip(names, due, strict=True)]
+
+    def limit(self, limit: Limit, due: Dates) -> str:
+        days = {name: self.when(day) for name, day in zip(("p10", "p50", "p90"), due, strict=True)}
+        return self.words("limits", "row", limit=self.words("limits", limit.kind), **days)
+
+    def look_again(self) -> tuple[Part, ...]:
+        found = self.judgement
+        lines = [self.words("look", found.look_reason, day=self.day(found.look_again))]
+        if found.look_again <= found.today:
+            lines = [self.words("look", "now")]
+        return part(self.words("title", "look"), lines)
+
+    def sureness(self) -> tuple[Part, ...]:
+        say, ahead, due = self.words, self.judgement.forecast, self.judgement.due
+        readings = ahead.sludge_readings
+        lines = [say("sure", "readings", count=str(readings)) if readings > 1 else ""]
+        lines.append(say("sure", "one_reading") if readings == 1 else "")
+        lines.append(say("sure", "no_reading") if readings == 0 else "")
+        if due.p10 is not None and due.p90 is not None:
+            years = (due.p90 - due.p10).days / DAYS_A_YEAR
+            name = "wide" if years > WIDE_YEARS else "narrow"
+            lines.append(say("sure", name, span=self.span(12.0 * years)))
+        else:
+            lines.append(say("sure", "open"))
+        lines.append(say("sure", "next"))
+        return part(say("title", "sure"), lines)
+
+    def rate(self) -> tuple[Part, ...]:
+        say, ahead = self.words, self.judgement.forecast
+        low, middle, high = (show_volume(one, self.units) for one in ahead.rate_m3)
+        lines = [
+            say("rate", ahead.rests_on, litres=middle),
+            say("rate", "range", low=low, high=high),
+            say("rate", "sludge", inches=show_length(max(ahead.sludge_m_per_year, 0.0), self.units)),
+            say("rate", "scum", inches=show_length(max(ahead.scum_m_per_year, 0.0), self.units)),
+        ]
+        if ahead.rests_on == "published":
+            lines += [self.source(one) for one in ("gray-1995", "philip-1993")]
+        return part(say("title", "rate"), lines)
+
+    def assumed(self) -> tuple[Part, ...]:
+        found, say = self.judgement, self.words
+        lines = [say("assumed", ident) for ident in found.forecast.assumed]
+        if found.vessel.basis in ("volume", "bedrooms", "default"):
+            lines.append(
+                say("assumed", f"size_{found.vessel.basis}", size=show_volume(found.vessel.full_m3, self.units))
+            )
+        if found.tank.outlet_bottom_below_surface_m is None and (found.layers is None or found.layers.outlet_assumed):
+            lines.append(say("assumed", "outlet"))
+        if not lines:
+            lines = [say("assumed", "nothing")]
+        return part(say("title", "assumed"), lines)
+
+    def second_opinion(self) -> tuple[Part, ...]:
+        """The published interval table, with its date counted from the last pump-out where that is known."""
+        found, say = self.judgement, self.words
+        people = found.forecast.people.people[-1]
+        spells = [one for one in found.forecast.occupancy if one.from_ <= found.today]
+        if people <= 0:
+            return ()
+        at_home = people if not spells else spells[-1].people * spells[-1].months_per_year / 12.0
+        if at_home <= 0:
+            return ()
+        years = table_interval_years(found.vessel.full_m3, at_home, spells[-1].disposal if spells else None)
+        size = show_volume(found.vessel.full_m3, self.units)
+        lines = [say("table", "years", years=f"{years:.1f}", size=size, people=f"{at_home:g}")]
+        if "pump_out_date" not in found.forecast.assumed:
+            start = found.forecast.people.start
+            lines.append(say("table", "day", day=self.day(start + timedelta(days=years * DAYS_A_YEAR))))
+        lines += [say("table", "fitted"), self.source("interval-table")]
+        return part(say("title", "table"), lines)
+
+    def water(self, water: Water) -> tuple[Part, ...]:
+        say, litres = self.words, water.flow.litres_per_day
+        use = show_volume(litres / 1000.0, self.units)
+        lines = [say("water", water.flow.basis, litres=use)]
+        if water.flow.basis == "people":
+            lines.append(say("water", "source_people"))
+        if water.rest_days is not None:
+            name = "rest_short" if water.rest_days < LEAST_DAYS else "rest"
+            lines += [say("water", name, days=f"{water.rest_days:.1f}"), self.source("epa-832-f-00-079")]
+        else:
+            lines.append(say("water", "rest_unknown"))
+        for one in water.leaks:
+            lines.append(say("water", one.id))
+        return part(say("title", "water"), lines)
+
+    def day(self, day: date) -> str:
+        return show_day(day, self.units)
+
+    def when(self, day: date | None) -> str:
+        return self.words("dates", "beyond", years=f"{HORIZON_YEARS:.0f}") if day is None else self.day(day)
+
+    def span(self, months: float) -> str:
+        """A stretch of time in months below two years, else in years and halves."""
+        if months < 24:
+            count = round(months)
+            return self.words("span", "month" if count == 1 else "months", count=str(count))
+        return self.words("span", "years", count=f"{round(months / 6) / 2:g}")
+
+    def source(self, ident: str) -> str:
+        known = self.sources.get(ident)
+        return self.words("title", "source", source=known.title) if known is not None else ""
+
+
+def _told(change: Change) -> list[tuple[str, object]]:
+    names = ("people", "months_per_year", "disposal", "tank_m3", "rules", "residue_m")
+    return [(name, value) for name in names if (value := getattr(change, name)) is not None]

@@ -1,0 +1,57 @@
+"""A page one only reads: a headline and parts, the same in every face."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from typing import Any, NamedTuple
+
+from selfcheck.errors import ContentProblem
+from selfcheck.interview.phrases import PLACE
+
+
+class Part(NamedTuple):
+    """A heading and what stands below it, one thing a line."""
+
+    title: str
+    lines: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class PartedPage:
+    """Plain text. `lead` stands right below the headline; `always` at the foot. `verdict`: the one it carries, if any.
+
+    Parts without lines are left out.
+    """
+
+    headline: str
+    parts: tuple[Part, ...]
+    lead: tuple[str, ...] = ()
+    always: tuple[str, ...] = ()
+    verdict: str = ""
+
+
+class PageWords:
+    """The words of one kind of page, from the tables of its file."""
+
+    def __init__(self, file: str, tables: Mapping[str, Any]) -> None:
+        self._file = file
+        self._tables = tables
+
+    def __call__(self, table: str, name: str, /, **values: str) -> str:
+        """One phrase with its places filled in. ContentProblem when the file does not have it."""
+        text = self._tables.get(table, {}).get(name)
+        if not isinstance(text, str):
+            raise ContentProblem(self._file, table, name, "these words are missing.", "Add that line and start again.")
+        return PLACE.sub(lambda match: values.get(match[1], ""), text)
+
+    def of(self, table: str) -> Mapping[str, Any]:
+        """A whole table; empty when there is none."""
+        found = self._tables.get(table, {})
+        return found if isinstance(found, Mapping) else {}
+
+
+def part(title: str, lines: Sequence[str]) -> tuple[Part, ...]:
+    """One part, or none when there is nothing to say in it."""
+    kept = tuple(dict.fromkeys(line for line in lines if line))
+    return (Part(title, kept),) if kept else ()

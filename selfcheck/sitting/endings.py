@@ -1,0 +1,102 @@
+"""The page that a conversation ends in, where it has one of its own."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import TYPE_CHECKING, Any
+
+from selfcheck.interview.answers import Answer
+
+if TYPE_CHECKING:
+    from selfcheck.domain.what_if import Change
+    from selfcheck.interview.dialogue import Conversation
+    from selfcheck.report.ahead import Water
+    from selfcheck.report.parts import PageWords, PartedPage
+    from selfcheck.sitting.table import Sitting
+
+LANGUAGE = "en"
+
+
+def page_of(sitting: Sitting, conversation: Conversation) -> PartedPage | None:
+    """The page of this conversation; None where the verdict, or nothing, follows. None as well after a danger."""
+    ending = conversation.ending
+    make = _PAGES.get(conversation.script.flow.id)
+    if make is None or ending is None or ending.left or ending.outcome == "danger":
+        return None
+    return make(sitting, conversation)
+
+
+def ahead(sitting: Sitting, change: Change | None = None, water: Water | None = None) -> PartedPage:
+    """What lies ahead; with a comparison for a change, or with what was learned of the water."""
+    from selfcheck.domain.what_if import compare, each_limit
+    from selfcheck.report.ahead import ahead_page
+
+    case, judgement, words = sitting.case(), sitting.judgement(), sitting.verdict_words()
+    verdict = sitting.verdict()
+    return ahead_page(
+        judgement,
+        each_limit(case, judgement),
+        page_words(sitting, "ahead_page"),
+        words.sources,
+        compared=compare(case, change) if change is not None else None,
+        water=water,
+        rule_rows=verdict.rule_rows,
+        always=verdict.always,
+    )
+
+
+def page_words(sitting: Sitting, name: str) -> PageWords:
+    """The words of one kind of page."""
+    from selfcheck.loading.conversations import texts
+    from selfcheck.report.parts import PageWords
+
+    return PageWords(f"{LANGUAGE}/words/{name}.toml", texts(sitting.place, name, LANGUAGE))
+
+
+def _ahead(sitting: Sitting, conversation: Conversation) -> PartedPage:
+    told = _told(conversation)
+    wish = told["ahead_what"].value if "ahead_what" in told else None
+    change = _change(told) if wish == "what_if" else None
+    return ahead(sitting, change, _water(sitting, told) if wish == "water" else None)
+
+
+def _told(conversation: Conversation) -> dict[str, Answer]:
+    return {answer.question: answer for answer in conversation.answers if answer.state == "value"}
+
+
+def _change(told: dict[str, Answer]) -> Change:
+    """What was tried; a change whose figure is not known is left out."""
+    from selfcheck.domain.what_if import Change
+
+    picked = told["if_what"].value if "if_what" in told else ()
+    picked = picked if isinstance(picked, tuple) else ()
+
+    def of(option: str) -> Any:
+        answer = told.get(f"if_{option}")
+        return answer.value if answer is not None and option in picked else None
+
+    return Change(
+        people=of("people"),
+        months_per_year=of("months"),
+        disposal=of("disposal"),
+        tank_m3=of("size"),
+        rules=of("rules"),
+        residue_m=of("residue"),
+    )
+
+
+def _water(sitting: Sitting, told: dict[str, Answer]) -> Water:
+    from selfcheck.domain.flow import flow, leak
+    from selfcheck.report.ahead import Water
+
+    judgement = sitting.judgement()
+    meter, toilet = told.get("leak_meter"), told.get("leak_toilet")
+    leaks = leak(
+        meter_turns=meter is not None and meter.value == "turns",
+        toilet_runs=toilet is not None and toilet.value == "runs_on",
+    )
+    people = judgement.forecast.people.people[-1]
+    return Water(flow(people, sitting.household.meter), judgement.detention_days, leaks)
+
+
+_PAGES: dict[str, Callable[[Sitting, Conversation], PartedPage]] = {"look_ahead": _ahead}
