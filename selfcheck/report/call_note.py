@@ -1,0 +1,216 @@
+"""What to say when calling a service: one screen of plain lines."""
+
+from __future__ import annotations
+
+import textwrap
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from typing import Any
+
+from selfcheck.domain import lid as lids
+from selfcheck.domain.check import PumpOut
+from selfcheck.domain.findings import rank
+from selfcheck.domain.history import counted
+from selfcheck.domain.household import Lid, Tank
+from selfcheck.domain.showing import show_day, show_length, show_length_error, show_volume
+from selfcheck.domain.verdict import Judgement
+from selfcheck.drawing.lengths import Units
+from selfcheck.report.finding_text import VerdictWords, limit_kind, text_of
+from selfcheck.text import clean
+
+Tables = Mapping[str, Any]
+WIDTH = 78
+MOST_ROWS = 22
+_MOST_SIGNS = 2
+_MOST_MISSING = 4
+_LABEL = 10
+_POUND = 0.45359237
+
+
+@dataclass(frozen=True, slots=True)
+class Note:
+    """The note as (label, what to say), in the order in which it is said. `first` stands above all of it."""
+
+    title: str
+    first: str
+    said: tuple[tuple[str, str], ...]
+
+
+def call_note(judgement: Judgement, pump_outs: Sequence[PumpOut], verdict_words: VerdictWords, words: Tables) -> Note:
+    """The note for the judged tank, in the household's units. `words`: the tables of `call_note`.
+
+    Raises ContentProblem or KeyError when words are missing.
+    """
+    labels, units = words["labels"], judgement.household.units
+    said = [
+        (labels["call"], _whom(judgement)),
+        (labels["want"], _wanted(judgement, words["want"])),
+        (labels["by"], _by(judgement)),
+        (labels["tank"], _tank(judgement, words["tank"], units)),
+        (labels["access"], _access(judgement.tank, words, units)),
+        (labels["hose"], words["hose"]["ask"]),
+        (labels["read"], _read(judgement, words["read"], units)),
+        (labels["pumped"], _pumped(judgement, pump_outs, words["pumped"], units)),
+        (labels["signs"], _signs(judgement, verdict_words, words["signs"], units)),
+        (labels["ask"], _questions(judgement, words["ask"])),
+        (labels["not_done"], _not_done(judgement, verdict_words, words["not_done"])),
+    ]
+    first = ""
+    if judgement.verdict == "danger":
+        first = words["note"]["danger"]
+    elif judgement.check is None:
+        first = words["note"]["unchecked"]
+    elif not judgement.call_professional:
+        first = words["note"]["no_need"]
+    return Note(words["note"]["title"], first, tuple((label, what) for label, what in said if what))
+
+
+def note_lines(note: Note) -> list[str]:
+    """The note as at most 22 lines of at most 78 signs; where a record says more than fits, the longest part is cut."""
+    most = WIDTH
+    parts = [(label, textwrap.wrap(what, most - _LABEL)) for label, what in note.said]
+    head = [note.title, *([note.first] if note.first else [])]
+    while len(head) + sum(len(lines) for _, lines in parts) > MOST_ROWS:
+        longest = max((lines for _, lines in parts), key=len)
+        longest.pop()
+        longest[-1] = f"{longest[-1][: most - _LABEL - 1].rstrip(' ,;')}…"
+    return head + [
+        f"{label if number == 0 else '':<{_LABEL}}{line}" for label, lines in parts for number, line in enumerate(lines)
+    ]
+
+
+def _whom(judgement: Judgement) -> str:
+    named = [one for one in judgement.household.contacts if one.phone or one.name]
+    if not named:
+        return ""
+    return ", ".join(clean(part, 40) for part in (named[0].role, named[0].name, named[0].phone) if part)
+
+
+def _wanted(judgement: Judgement, words: Tables) -> str:
+    """A pump-out where the layers ask for it, somebody to look where a fault does; else an offer."""
+    if not judgement.call_professional:
+        return str(words["service"])
+    told = [words["today"]] if judgement.verdict in ("call_now", "danger") else []
+    layers_ask = [one for one in judgement.deciding if limit_kind(one) is not None or one.id == "by_estimate"]
+    if layers_ask:
+        told.append(words["pump"] if any(limit_kind(one) for one in layers_ask) else words["estimate"])
+    if len(layers_ask) < len(judgement.deciding):
+        told.append(words["look"])
+    return "; ".join(told)
+
+
+def _by(judgement: Judgement) -> str:
+    if not judgement.call_professional or judgement.act_by is None:
+        return ""
+    return show_day(judgement.act_by, judgement.household.units)
+
+
+def _tank(judgement: Judgement, words: Tables, units: Units) -> str:
+    tank, body = judgement.tank, judgement.vessel
+    basis = words[f"basis_{body.basis}"].format(bedrooms=judgement.household.bedrooms)
+    count = tank.compartments
+    if count is None:
+        parts = words["parts_unknown"]
+    else:
+        parts = words["parts_one"] if count == 1 else words["parts_more"].format(count=count)
+    told = [
+        f"{show_volume(body.full_m3, units)}, {basis}",
+        words[f"form_{tank.shape.kind}"],
+        words[f"material_{tank.material or 'unknown'}"],
+        parts,
+        words["filter"] if tank.filter else "",
+    ]
+    return "; ".join(one for one in told if one)
+
+
+def _access(tank: Tank, words: Tables, units: Units) -> str:
+    said, place, lid = words["access"], tank.place, tank.lid
+    told = [_lid(lid, words, units)] if lid is not None else [said["not_known"]]
+    if place is not None and place.from_a_m is not None and place.from_b_m is not None:
+        lengths = {"from_a": show_length(place.from_a_m, units), "from_b": show_length(place.from_b_m, units)}
+        told.append(said["place"].format(**lengths, a=clean(place.corner_a, 30), b=clean(place.corner_b, 30)))
+    if place is not None and place.note:
+        told.append(clean(place.note, 60))
+    return "; ".join(told)
+
+
+def _lid(lid: Lid, words: Tables, units: Units) -> str:
+    said = words["access"]
+    told = [words["lid"][lid.material or "unknown"]]
+    across = max((side for side in (lid.diameter_m, lid.length_m, lid.width_m) if side), default=None)
+    if across is not None:
+        told.append(words["lid"]["across"].format(size=show_length(across, units)))
+    weight = lids.mass(lid)
+    if weight is not None:
+        told.append(said["weight"].format(low=_weight(weight.low_kg, units), high=_weight(weight.high_kg, units)))
+    if lid.buried_m is not None:
+        told.append(said["buried"].format(deep=show_length(lid.buried_m, units)) if lid.buried_m else said["bare"])
+    return str(said["lid"].format(form=", ".join(told)))
+
+
+def _weight(kilograms: float, units: Units) -> str:
+    return f"{kilograms / _POUND:.0f} lb" if units == "us" else f"{kilograms:.0f} kg"
+
+
+def _read(judgement: Judgement, words: Tables, units: Units) -> str:
+    found, check = judgement.layers, judgement.check
+    if check is None or found is None:
+        return str(words["gone"] if judgement.pumped_since else words["none"])
+    day = show_day(check.on, units)
+    told = {
+        name: show_length_error(layer.value, layer.error, units)
+        for name, layer in (("sludge", found.sludge), ("scum", found.scum))
+        if layer is not None
+    }
+    if not told:
+        return str(words["none"])
+    if found.liquid_depth is not None:
+        told["depth"] = show_length(found.liquid_depth.value, units)
+    reckoned = f" ({words['two_thirds']})" if found.scum_way == "above" else ""
+    if len(told) == 3:
+        return f"{words['layers'].format(day=day, **told)}{reckoned}"
+    listed = ", ".join(words[name].format(**{name: value}) for name, value in told.items())
+    return f"{words['part'].format(day=day, list=listed)}{reckoned}"
+
+
+def _pumped(judgement: Judgement, pump_outs: Sequence[PumpOut], words: Tables, units: Units) -> str:
+    emptied = counted(pump_outs, judgement.tank.id, judgement.today)
+    return str(words["last"].format(day=show_day(emptied[-1].on, units)) if emptied else words["never"])
+
+
+def _signs(judgement: Judgement, verdict_words: VerdictWords, words: Tables, units: Units) -> str:
+    """Faults that were seen, the most urgent first; limits and open questions stand elsewhere."""
+    titles = {row.rule_set.id: row.rule_set.title for row in judgement.by_rule_set}
+    told = [
+        text_of(one, verdict_words, units, titles)
+        for one in judgement.findings
+        if limit_kind(one) is None and rank(one.verdict) >= rank("call_soon") and one.id in verdict_words.signs
+    ]
+    if not told:
+        return str(words["none"])
+    more = len(told) - _MOST_SIGNS
+    return " ".join(told[:_MOST_SIGNS]) + (f" {words['more'].format(count=more)}" if more > 0 else "")
+
+
+def _questions(judgement: Judgement, words: Tables) -> str:
+    asked = list(words["questions"])
+    if (judgement.tank.compartments or 2) > 1:
+        asked.insert(3, words["both"])
+    if judgement.tank.filter:
+        asked.append(words["filter"])
+    return "; ".join(asked)
+
+
+def _not_done(judgement: Judgement, verdict_words: VerdictWords, words: Tables) -> str:
+    check = judgement.check
+    told = []
+    if check is None or check.gate == "not_opened":
+        told.append(words["shut"])
+    elif check.gate == "not_confirmed":
+        told.append(words["unsafe"])
+    missing = [verdict_words.say("missing", one).split(",")[0] for one in judgement.missing]
+    if missing and check is not None:
+        listed = ", ".join(missing[:_MOST_MISSING]) + ("…" if len(missing) > _MOST_MISSING else "")
+        told.append(words["list"].format(list=listed))
+    told.append(words["never"])
+    return "; ".join(told)
