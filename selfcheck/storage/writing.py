@@ -53,7 +53,7 @@ def write_household(folder: Path, household: Household, today: date) -> None:
         if target.exists():
             before = target.read_bytes()
             _write_dated(folder, EARLIER, today, lambda _: before, "household-")
-        with _temporary(folder, as_json(household)) as part:
+        with temporary(folder, as_json(household)) as part:
             os.replace(part, target)
         sync_folder(folder)
 
@@ -98,14 +98,14 @@ def _write_dated(folder: Path, part: str, day: date, text: Callable[[str], bytes
             name = base if number == 1 else f"{base}-{number}"
             assert IDENT.fullmatch(name)
             target = inside / f"{name}.json"
-            if not os.path.lexists(target) and _write_new(target, text(name)):
+            if not os.path.lexists(target) and write_new(target, text(name)):
                 return name
             number += 1
 
 
-def _write_new(target: Path, data: bytes) -> bool:
+def write_new(target: Path, data: bytes) -> bool:
     """Write a file that was not there before, in one step. False: another program was quicker with that name."""
-    with _temporary(target.parent, data) as part:
+    with temporary(target.parent, data) as part:
         try:
             os.link(part, target)
         except FileExistsError:
@@ -119,7 +119,7 @@ def _write_new(target: Path, data: bytes) -> bool:
 
 
 @contextlib.contextmanager
-def _temporary(folder: Path, data: bytes) -> Iterator[Path]:
+def temporary(folder: Path, data: bytes) -> Iterator[Path]:
     """A file with these bytes, forced to the disk, under a passing name that is gone afterwards."""
     path = folder / f".{secrets.token_hex(6)}{PART}"
     flags = os.O_WRONLY | os.O_CREAT | os.O_EXCL | getattr(os, "O_NOFOLLOW", 0) | getattr(os, "O_BINARY", 0)
