@@ -7,6 +7,8 @@ that keeps people from harm may answer. The guide itself is content; nothing her
 
 from __future__ import annotations
 
+import math
+from collections import Counter
 from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import lru_cache
@@ -18,9 +20,9 @@ from selfcheck.interview.nodes import STRICT
 _LOOKED_AT = 10  # topics that are looked at, best first
 _NEARLY_LISTED = 0.92  # likeness from which a line counts as one that a topic lists
 #: how much each kind of evidence in `Guide._evidence` tells, fitted on the tuned half of the tests' questions
-_TELLS = (0.21, 1.44, 0.31, 0.37, 0.68, -3.03, -0.66, -1.52, -1.07, -0.5, 0.39)
-_ENOUGH = 5.35
-_TOO_CLOSE = 0.7  # lead under which a topic is not given before one that keeps people from harm
+_TELLS = (0.22, 0.96, -0.53, 0.52, 0.6, -2.95, -0.19, -3.1, -1.05, 0.27, 0.17, 0.3, 0.27, -1.72)
+_ENOUGH = 4.8
+_TOO_CLOSE = 1.3  # lead under which a topic is not given before one that keeps people from harm
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,7 +85,11 @@ class Guide:
         self._shape = known.terms(listening.shape.split()) - ignored
         self._danger = [" ".join(map(known.term, words(phrase))) for phrase in listening.danger]
         asked = [[known.learn(line) for line in topic.asked] for topic in topics]
-        asked += [[known.learn(line) for line in group] for group in listening.elsewhere]
+        here = Counter(term for ways in asked for way in ways for term in set(way))
+        others = [[known.learn(line) for line in group] for group in listening.elsewhere]
+        there = Counter(term for ways in others for way in ways for term in set(way))
+        self._home = {term: math.log((1 + count) / (1 + 5 * there[term])) for term, count in here.items()}
+        asked += others
         self._index = Index(asked, [known.learn(topic.body) for topic in topics], ignored, self._shape)
 
     def topics(self) -> tuple[Topic, ...]:
@@ -117,11 +123,11 @@ class Guide:
         return match.topic >= len(self._topics)
 
     def _harm_is_near(self, matches: Sequence[Match]) -> bool:
-        """Whether the next best topic is about safety, the best is not, and the two can hardly be told apart."""
-        best, *others = (match for match in matches if not self._elsewhere(match))
-        if not others or self._topics[best.topic].safety or not self._topics[others[0].topic].safety:
+        """Whether the best topic is not about safety, but one of the next two is and can hardly be told from it."""
+        best, *others = [match for match in matches if not self._elsewhere(match)]
+        if best.likeness >= _NEARLY_LISTED or self._topics[best.topic].safety:
             return False
-        return best.score - others[0].score < _TOO_CLOSE
+        return any(self._topics[m.topic].safety and best.score - m.score < _TOO_CLOSE for m in others[:2])
 
     def _may_answer_danger(self, match: Match) -> bool:
         listed = match.likeness >= _NEARLY_LISTED
@@ -147,6 +153,9 @@ class Guide:
             sum(term in self._everyday for term in subjects),
             not subjects,
             min(len(subjects), 4),
+            max((self._home.get(term, -1.0) for term in subjects), default=0.0),
+            min((self._home.get(term, -1.0) for term in subjects), default=0.0),
+            len(subjects) <= 1 and len(heard.unknown) > 0,
         )
 
     def _reply(self, match: Match) -> Reply:
