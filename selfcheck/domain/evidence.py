@@ -1,17 +1,25 @@
-"""What each check says about how fast a tank fills: volumes gained since its pump-out, with their errors."""
+"""What each check says about how fast a tank fills: volumes gained since its pump-out, with their errors.
+
+The newest reading of a layer speaks for the tank as it is, and is taken at its word. Older ones speak for the
+household, whose habits change: each counts the less, the less of the present span it saw.
+"""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from datetime import date
+from math import hypot, sqrt
 
 from selfcheck.domain.accumulation import Packing
 from selfcheck.domain.check import Check
 from selfcheck.domain.history import Episode, History, years_between
-from selfcheck.domain.household import Tank
-from selfcheck.domain.layers import Layers, layers
+from selfcheck.domain.layers import thicknesses
 from selfcheck.domain.posterior import Seen
-from selfcheck.domain.shapes import Vessel
+
+#: How far what a household leaves in one year may be off its own long mean, as a share of it, one standard deviation.
+#: Our choice.
+HABIT = 0.10
+
+Read = tuple[Episode, Seen]
 
 
 def looked(check: Check) -> bool:
@@ -20,31 +28,51 @@ def looked(check: Check) -> bool:
     return bool(seen.sludge or seen.scum_total or seen.scum_above or seen.scum_below)
 
 
-def evidence(
-    tank: Tank, vessel: Vessel, checks: Sequence[Check], past: History, packed: Packing
-) -> tuple[tuple[Seen, ...], tuple[Seen, ...]]:
-    """What these checks say of the sludge and of the scum. A check before the first known pump-out says nothing."""
-    sludge: list[Seen] = []
-    scum: list[Seen] = []
+def evidence(checks: Sequence[Check], past: History, packed: Packing) -> tuple[tuple[Seen, ...], tuple[Seen, ...]]:
+    """What these checks, oldest first, say of the sludge and of the scum.
+
+    A check before the first known pump-out says nothing.
+    """
+    sludge: list[Read] = []
+    scum: list[Read] = []
     for one in checks:
         span = past.episode_of(one.on)
         if span is not None:
-            _read(layers(tank, vessel, one.seen.readings), span, one.on, packed, sludge, scum)
-    return tuple(sludge), tuple(scum)
+            _read(one, span, packed, sludge, scum)
+    return _weighted(sludge, past.current), _weighted(scum, past.current)
 
 
-def _read(found: Layers, span: Episode, day: date, packed: Packing, sludge: list[Seen], scum: list[Seen]) -> None:
+def _read(check: Check, span: Episode, packed: Packing, sludge: list[Read], scum: list[Read]) -> None:
     """Add what one check says about the rates. Readings that cannot be are left out; odd but possible ones count."""
-    years = years_between(span.start, day)
+    years = years_between(span.start, check.on)
     person_years = span.course.person_years(years)
     if person_years <= 0.0:
         return
-    if found.sludge is not None and 0.0 <= found.sludge.value < packed.heights[-1]:
-        value, error = found.sludge.value, found.sludge.error
+    sunk, afloat = thicknesses(check.seen.readings)
+    if sunk is not None and 0.0 <= sunk.value < packed.heights[-1]:
+        value, error = sunk.value, sunk.error
         spread = (packed.sludge_m3(value + error) - packed.sludge_m3(value - error)) / 2.0
         residue = packed.sludge_m3(span.residue_m)
-        sludge.append(Seen(person_years, years, packed.sludge_m3(value) - residue, max(spread, 1e-6)))
-    if found.scum is not None and 0.0 <= found.scum.value < packed.crusts[-1]:
-        value, error = found.scum.value, found.scum.error
+        sludge.append((span, Seen(person_years, years, packed.sludge_m3(value) - residue, max(spread, 1e-6))))
+    if afloat is not None and 0.0 <= afloat.value < packed.crusts[-1]:
+        value, error = afloat.value, afloat.error
         spread = (packed.scum_m3(value + error) - packed.scum_m3(value - error)) / 2.0
-        scum.append(Seen(person_years, years, packed.scum_m3(value), max(spread, 1e-6)))
+        scum.append((span, Seen(person_years, years, packed.scum_m3(value), max(spread, 1e-6))))
+
+
+def _weighted(readings: Sequence[Read], current: Episode) -> tuple[Seen, ...]:
+    """The same with the habits of other years in their errors, the newest of the present span marked.
+
+    With one independent share a year, means over `k` years and over the `n` years to the newest reading differ by
+    √(1/k − 1/n) within a span, and by √(1/k + 1/n) across spans.
+    """
+    if not readings:
+        return ()
+    last_span, last = readings[-1]
+    now = last_span is current
+    out = []
+    for span, one in readings[:-1] if now else readings:
+        apart = 1.0 / one.years + (0.0 if not now else -1.0 / last.years if span is current else 1.0 / last.years)
+        habit = HABIT * sqrt(max(apart, 0.0)) * abs(one.volume_m3)
+        out.append(one._replace(error_m3=hypot(one.error_m3, habit)))
+    return (*out, last._replace(newest=True)) if now else tuple(out)

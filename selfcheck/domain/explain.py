@@ -8,8 +8,9 @@ from datetime import date, timedelta
 from selfcheck.domain.check import Reading, Readings
 from selfcheck.domain.findings import Finding, Sureness, rank, worst
 from selfcheck.domain.history import years_between
+from selfcheck.domain.signs import FIELDS
 from selfcheck.domain.verdict import CLOSE_DAYS, NEXT_STEP_DAYS, SOON_DAYS, Change, Judgement
-from selfcheck.domain.weighing import SCUM_KINDS, Scene, calls, deciding
+from selfcheck.domain.weighing import KINDS, SCUM_KINDS, Scene, calls, deciding
 
 #: surest first
 SURENESS: tuple[Sureness, ...] = ("sure", "fairly_sure", "not_very_sure", "cannot_tell")
@@ -165,3 +166,14 @@ def _with_sludge(readings: Readings, metres: float) -> Readings:
 def _with_scum(readings: Readings, metres: float) -> Readings:
     others: dict[str, list[Reading]] = {kind: [] for kind in SCUM_KINDS}
     return readings.model_copy(update={**others, "scum_total": [Reading(m=metres)]})
+
+
+def not_used(judgement: Judgement) -> tuple[str, ...]:
+    """Paths of the answers of the last check that the verdict does not rest on: given, and without a say this time."""
+    if judgement.check is None:
+        return ()
+    cited = {path for one in judgement.deciding for path in one.uses}
+    seen = judgement.check.seen
+    given = [f"seen.readings.{kind}" for kind in KINDS if getattr(seen.readings, kind)]
+    given += [f"seen.{name}" for name in FIELDS if getattr(seen, name) not in (None, "unknown")]
+    return tuple(path for path in given if path not in cited)

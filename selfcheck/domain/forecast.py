@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from bisect import bisect_left
 from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
 from datetime import date
@@ -10,6 +11,7 @@ from functools import cached_property
 from typing import Literal, NamedTuple
 
 from selfcheck.domain.accumulation import Packing, packing
+from selfcheck.domain.anchor import Anchor, Bend
 from selfcheck.domain.check import Check, PumpOut, standing
 from selfcheck.domain.crossing import Thresholds
 from selfcheck.domain.evidence import evidence, looked
@@ -25,11 +27,15 @@ from selfcheck.domain.history import (
     years_between,
 )
 from selfcheck.domain.household import Disposal, Household, Occupancy, Tank
+from selfcheck.domain.layers import Layers
 from selfcheck.domain.limits import Limit
-from selfcheck.domain.posterior import Grid, Posterior, Seen
+from selfcheck.domain.posterior import Grid, Order, Posterior, Seen
 from selfcheck.domain.shapes import Vessel
 
 HORIZON_YEARS = 40.0
+_RUNGS = 24
+#: Chances whose dates are given.
+SHARES = (0.1, 0.5, 0.9)
 #: Chance of being over at which to look again.
 LOOK_AT = 0.10
 #: A size more doubtful than this tells nothing more: such facts contradict each other (our choice).
@@ -52,6 +58,7 @@ class Band(NamedTuple):
 class Forecast:
     """What is to be expected of one tank. Made by `forecast`; every question below is answered from the same posterior.
 
+    `anchor`: the last whole readings, where everything ahead starts; None where the rates alone speak (see `read_on`).
     `people` is the course of the household from the last pump-out on, its last entry going on for ever.
     `sludge_readings` and `scum_readings` count what the household's own rate rests on; with none it is the published
     rates alone. `assumed` names what was assumed: `pump_out_date`, `residue`, `people`.
@@ -68,6 +75,7 @@ class Forecast:
     evidence: tuple[tuple[Seen, ...], tuple[Seen, ...]] = field(repr=False)
     posterior: Posterior = field(repr=False)
     packing: Packing = field(repr=False)
+    anchor: Anchor | None = field(default=None, repr=False)
 
     @property
     def assumed(self) -> tuple[str, ...]:
@@ -117,19 +125,32 @@ class Forecast:
         return later.scum[1] - now.scum[1]
 
     @cached_property
+    def _bends(self) -> dict[tuple[Limit, ...], Bend | None]:
+        return {}
+
+    @cached_property
     def _thresholds(self) -> Thresholds:
         return Thresholds(self.posterior, self.tank, self.vessel, self.packing, self.residue_m)
 
+    def read_on(self, day: date, layers: Layers) -> Forecast:
+        """The same, starting at the layers that were read on a day since the last pump-out."""
+        return replace(self, anchor=Anchor(day, layers))
+
     def chance_over(self, limits: Sequence[Limit], day: date) -> float:
         """Chance that at least one of the limits has been crossed by that day, since the last pump-out."""
-        return self._crossed(limits, years_between(self.people.start, day))
+        bend = self._bend(limits)
+        t = years_between(self.people.start, day)
+        own = self._crossed(limits, t)
+        if bend is None or self._past_years(limits, t):
+            return own
+        return bend.chance(own, day)
 
     def due(self, limits: Sequence[Limit]) -> Dates:
         """10, 50 and 90 % dates on which the first of these limits is crossed; None beyond forty years from today.
 
         A date may lie in the past: then the tank is likely over already.
         """
-        p10, p50, p90 = (self._when(limits, share) for share in (0.1, 0.5, 0.9))
+        p10, p50, p90 = (self._when(limits, share) for share in SHARES)
         return Dates(p10, p50, p90)
 
     def look_again(self, limits: Sequence[Limit]) -> tuple[date, LookReason]:
@@ -190,6 +211,7 @@ class Forecast:
         after_all = vessel or self.vessel
         return replace(
             self,
+            anchor=self.anchor if tank is None and vessel is None and pumped_on is None else None,
             tank=tank or self.tank,
             vessel=after_all,
             packing=packing(after_all) if vessel is not None else self.packing,
@@ -207,9 +229,8 @@ class Forecast:
             people, residue_m = span.course, span.residue_m
         growth = self.posterior.growth(people, years_between(people.start, day))
         residue = self.packing.sludge_m3(residue_m)
-        shares = (0.1, 0.5, 0.9)
-        sludge = [self.packing.sludge_m(residue + v) for v in self._gained(self.posterior.sludge, growth, shares)]
-        scum = [self.packing.scum_m(v) for v in self._gained(self.posterior.scum, growth, shares)]
+        sludge = [self.packing.sludge_m(residue + v) for v in self._gained(self.posterior.sludge, growth, SHARES)]
+        scum = [self.packing.scum_m(v) for v in self._gained(self.posterior.scum, growth, SHARES)]
         return Band(day, (sludge[0], sludge[1], sludge[2]), (scum[0], scum[1], scum[2]))
 
     def _gained(self, layer: Grid, growth: Grid, shares: Sequence[float]) -> list[float]:
@@ -223,29 +244,68 @@ class Forecast:
                 now = list(map(max, now, self.posterior.growth(self.people, knot)))
         return now
 
+    def _bend(self, limits: Sequence[Limit]) -> Bend | None:
+        """How the last whole readings bend what the rates say of these limits."""
+        if self.anchor is None:
+            return None
+        wanted = tuple(limits)
+        if wanted not in self._bends:
+            self._bends[wanted] = self.anchor.bend(
+                wanted, self.vessel, lambda day: self._grown_over(wanted, years_between(self.people.start, day))
+            )
+        return self._bends[wanted]
+
+    def _past_years(self, limits: Sequence[Limit], t: float) -> bool:
+        return any(limit.kind == "years" and limit.value is not None and t >= limit.value for limit in limits)
+
     def _crossed(self, limits: Sequence[Limit], t: float) -> float:
-        if any(limit.kind == "years" and limit.value is not None and t >= limit.value for limit in limits):
-            return 1.0
-        if t <= 0.0:
-            return 0.0
-        return min(self._thresholds.order(limits).below(self._growth(t)), 1.0)
+        return 1.0 if self._past_years(limits, t) else self._grown_over(limits, t)
+
+    def _grown_over(self, limits: Sequence[Limit], t: float) -> float:
+        """Chance by the rates alone that the layers have grown past one of the limits."""
+        return 0.0 if t <= 0.0 else min(self._thresholds.order(limits).below(self._growth(t)), 1.0)
 
     def _when(self, limits: Sequence[Limit], share: float) -> date | None:
         """The day by which the chance of being over reaches `share`."""
         most = years_between(self.people.start, self.today) + HORIZON_YEARS
         fixed = min((limit.value for limit in limits if limit.kind == "years" and limit.value), default=math.inf)
         order = self._thresholds.order(limits)
-        low, high = 0.0, most
-        if order.below(self._growth(most)) < share:
-            low = high = math.inf
-        while high - low > 0.25 / DAYS_A_YEAR:
-            middle = (low + high) / 2.0
-            if order.below(self._growth(middle)) < share:
-                low = middle
-            else:
-                high = middle
-        found = min(high, fixed)
+        bend = self._bend(limits)
+        if bend is not None:
+            share = bend.share(share)
+        found = min(self._reaches(order, share), fixed)
         return after(self.people.start, found) if found <= most else None
+
+    @cached_property
+    def _ladder(self) -> list[tuple[float, Grid]]:
+        """Times [yr since the start], closer together at first, with the growth by then. Dates lie between two."""
+        most = years_between(self.people.start, self.today) + HORIZON_YEARS
+        times = [most * (step / _RUNGS) ** 2 for step in range(1, _RUNGS + 1)]
+        return [(t, self._growth(t)) for t in times]
+
+    def _reaches(self, order: Order, share: float) -> float:
+        """The time [yr since the start] at which this much weight has crossed, within a quarter of a day; infinite when
+        that is beyond the horizon. By false position (Illinois) between two rungs.
+        """
+        ladder = self._ladder
+        at = bisect_left(ladder, share, key=lambda rung: order.below(rung[1]))
+        if at == len(ladder):
+            return math.inf
+        low, at_low = (ladder[at - 1][0], order.below(ladder[at - 1][1]) - share) if at else (0.0, -share)
+        high, at_high = ladder[at][0], order.below(ladder[at][1]) - share
+        last, side = high, 0
+        for _ in range(60):
+            middle = (low * at_high - high * at_low) / (at_high - at_low) if at_high > at_low else high
+            if abs(middle - last) < 0.25 / DAYS_A_YEAR:
+                break
+            last, value = middle, order.below(self._growth(middle)) - share
+            if value < 0.0:
+                low, at_low, at_high = middle, value, at_high / 2.0 if side < 0 else at_high
+                side = -1
+            else:
+                high, at_high, at_low = middle, value, at_low / 2.0 if side > 0 else at_low
+                side = 1
+        return middle
 
 
 def forecast(
@@ -266,7 +326,7 @@ def forecast(
     looks = [one.on for one in mine if looked(one)]
     past = history(household, pump_outs, today, tank=tank.id, first_check=looks[0] if looks else None)
     packed = packing(vessel)
-    read = evidence(tank, vessel, [one for one in mine if looked(one)][-CHECKS_USED:], past, packed)
+    read = evidence([one for one in mine if looked(one)][-CHECKS_USED:], past, packed)
     current = past.current
     known = [current.start] if current.start_known else []
     return Forecast(

@@ -21,7 +21,7 @@ from selfcheck.domain.history import counted, years_between
 from selfcheck.domain.household import Household, Tank
 from selfcheck.domain.layers import Layers
 from selfcheck.domain.limits import RuleSet
-from selfcheck.domain.over_time import FRESH_DAYS, look_again, outlook, over_time, rule_row
+from selfcheck.domain.over_time import FRESH_DAYS, look_again, over_time, rule_row, starting
 from selfcheck.domain.shapes import Vessel, vessel
 from selfcheck.domain.signs import FIELDS, MAY_BE_LEFT_OUT, Observed
 from selfcheck.domain.signs import findings as sign_findings
@@ -88,10 +88,10 @@ def _judge_tank(case: Case, tank: Tank, strange: bool) -> Judgement:
         found += gaps.findings
         found += _signs(case, check, gaps.seen, facts, pumped_since)
         found += _nothing_amiss(check, found)
-    view = outlook(ahead, weighed, check)
+    view = starting(ahead, weighed, check)
     standings = weighed.standings if weighed else ()
-    look, reason = look_again(view, limits, standings, check, last, today)
-    chance = view.chance_over(limits, standings, today)
+    look, reason = look_again(view, limits, check, last, today)
+    chance = view.chance_over(limits, today)
     found += over_time(chance, check, last, pumped_since, look, today)
     rests = rests or any(one.id in ("rests_on_record", "pumped_since") for one in found)
     findings = tuple(sorted(_once(found), key=lambda one: -rank(one.verdict)))
@@ -116,8 +116,8 @@ def _judge_tank(case: Case, tank: Tank, strange: bool) -> Judgement:
         second_layers=second.layers if second else None,
         standings=standings,
         by_rule_set=tuple(rule_row(one, view, weighed, fresh, body, last, today) for one in case.rule_sets.values()),
-        forecast=ahead,
-        due=view.due(limits, standings),
+        forecast=view,
+        due=view.due(limits),
         look_again=look,
         look_reason=reason,
         detention_days=_detention(weighed.layers, body, household, today) if weighed else None,

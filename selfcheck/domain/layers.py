@@ -95,6 +95,12 @@ def layers(tank: Tank, vessel: Vessel, readings: Readings, level: str | None = N
     return found._replace(alternatives=tuple(alone))
 
 
+def thicknesses(readings: Readings) -> tuple[Measure | None, Measure | None]:
+    """Sludge and scum as in `layers`, without what needs the tank."""
+    sludge, scum = _sludge(sludge_that_counts(readings.sludge)[0]), _scum(readings)
+    return _measure(sludge), _measure(scum.total if scum else None)
+
+
 def _reckon(
     tank: Tank, vessel: Vessel, readings: Readings, level: str | None, counted: Reading | None, agreement: Agreement
 ) -> Layers:

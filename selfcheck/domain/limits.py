@@ -134,6 +134,13 @@ class Standing(NamedTuple):
     chance_over: float | None
     call: Call
 
+    @property
+    def least(self) -> float | None:
+        """What the limit asks for or allows in this tank, by a table as well; None where a table cannot tell."""
+        if self.limit.value is not None:
+            return self.limit.value
+        return self.now.value - self.margin if self.now is not None and self.margin is not None else None
+
 
 def stand(
     rule_set: RuleSet, layers: Layers, vessel: Vessel, years_since_pump_out: float | None = None

@@ -10,8 +10,7 @@ from selfcheck.domain.findings import Facts, Finding
 from selfcheck.domain.forecast import Forecast
 from selfcheck.domain.gaps import by_estimate
 from selfcheck.domain.history import years_between
-from selfcheck.domain.limits import OVER_FROM, Limit, RuleSet, Standing, call_of, stand
-from selfcheck.domain.outlook import Outlook
+from selfcheck.domain.limits import OVER_FROM, Limit, RuleSet, call_of, stand
 from selfcheck.domain.shapes import Vessel
 from selfcheck.domain.verdict import RuleRow
 from selfcheck.domain.weighing import Weighed, greatest
@@ -20,23 +19,22 @@ from selfcheck.domain.weighing import Weighed, greatest
 FRESH_DAYS = 30
 
 
-def outlook(ahead: Forecast, weighed: Weighed | None, check: Check | None) -> Outlook:
-    """From the last readings where they are whole and undisputed, else from the forecast."""
+def starting(ahead: Forecast, weighed: Weighed | None, check: Check | None) -> Forecast:
+    """The forecast from the last readings on, where they are whole and undisputed; else from its rates alone."""
     if weighed is None or check is None or weighed.missing or weighed.disputed:
-        return Outlook(ahead)
-    return Outlook(ahead, weighed.layers, check.on)
+        return ahead
+    return ahead.read_on(check.on, weighed.judged)
 
 
 def look_again(
-    view: Outlook,
+    view: Forecast,
     limits: Sequence[Limit],
-    standings: Sequence[Standing],
     check: Check | None,
     last: date | None,
     today: date,
 ) -> tuple[date, str]:
     """The day to measure again. Fresh readings or a fresh pump-out speak for at least `FRESH_DAYS`."""
-    look, reason = view.look_again(limits, standings)
+    look, reason = view.look_again(limits)
     known = [one for one in (check.on if check else None, last) if one is not None]
     if known and (today - max(known)).days <= FRESH_DAYS:
         look = max(look, max(known) + timedelta(days=FRESH_DAYS))
@@ -65,16 +63,16 @@ def over_time(
 
 
 def rule_row(
-    rules: RuleSet, view: Outlook, weighed: Weighed | None, fresh: bool, body: Vessel, last: date | None, today: date
+    rules: RuleSet, view: Forecast, weighed: Weighed | None, fresh: bool, body: Vessel, last: date | None, today: date
 ) -> RuleRow:
     """One rule set: by the readings where they are fresh and tell of all layers, else by what lies ahead of them."""
     years = years_between(last, today) if last else None
     if weighed is not None and weighed.disputed:
-        return RuleRow(rules, None, "cannot_tell", view.due(rules.limits, ()), (), "readings")
-    standings = stand(rules, weighed.layers, body, years) if weighed is not None else ()
-    due = view.due(rules.limits, standings)
+        return RuleRow(rules, None, "cannot_tell", view.due(rules.limits), (), "readings")
+    standings = stand(rules, weighed.judged, body, years) if weighed is not None else ()
+    due = view.due(rules.limits)
     now = greatest(standings)
     if weighed is not None and fresh and not weighed.missing and now is not None:
         return RuleRow(rules, now, call_of(now), due, standings, "readings")
-    chance = view.chance_over(rules.limits, standings, today)
+    chance = view.chance_over(rules.limits, today)
     return RuleRow(rules, chance, call_of(chance), due, standings, "forecast")

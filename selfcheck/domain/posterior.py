@@ -40,14 +40,16 @@ _CUT = 5.5  # nats below the best point at which the grid ends, about 3.3 standa
 
 
 class Seen(NamedTuple):
-    """One layer at one check: person-years and years since its pump-out, volume gained [m³], its standard error
-    [m³].
+    """One layer at one check: person-years and years since its pump-out, volume gained [m³], its standard error [m³].
+
+    `newest`: the last reading of the present span. It is no outlier, whatever the older ones say: its error is normal.
     """
 
     person_years: float
     years: float
     volume_m3: float
     error_m3: float
+    newest: bool = False
 
 
 Grid = list[float]
@@ -93,6 +95,7 @@ class Posterior:
         it.
         """
         spread *= 1.15
+        narrow = 0.5 / spread**2
         shifts = [power * self._shift for power in powers]
         low = mean + min(shifts) - 5.0 * spread
         high = mean + max(shifts) + 5.0 * spread
@@ -106,7 +109,8 @@ class Posterior:
             rows = []
             for i in looked:
                 line = self._likelihood(seen, powers[i], rates)
-                rows.append([value + _normal(x, mean + shifts[i], spread) for x, value in zip(grid, line, strict=True)])
+                expected = mean + shifts[i]
+                rows.append([value - narrow * (x - expected) ** 2 for x, value in zip(grid, line, strict=True)])
             best = [max(row) for row in rows]
             ridge = list(map(max, *rows)) if len(rows) > 1 else rows[0]
             bar = max(best) - _CUT
@@ -125,15 +129,24 @@ class Posterior:
         dozen.
         """
         out = [0.0] * len(rates)
-        for start in range(0, len(seen), 12):
+        older = [one for one in seen if not one.newest]
+        for start in range(0, len(older), 12):
             product = [1.0] * len(rates)
-            for one in seen[start : start + 12]:
+            for one in older[start : start + 12]:
                 scale = 1.0 / (one.error_m3 * SCALE * math.sqrt(FREEDOM))
-                slope = one.person_years / one.years * (one.years / self.pivot) ** power * scale
+                slope = self._slope(one, power) * scale
                 at = one.volume_m3 * scale
                 product = [p * (1.0 + (off := slope * rate - at) * off) for p, rate in zip(product, rates, strict=True)]
             out = [a - (FREEDOM + 1.0) / 2.0 * math.log(p) for a, p in zip(out, product, strict=True)]
+        for one in seen[len(older) :]:
+            slope, at = self._slope(one, power) / one.error_m3, one.volume_m3 / one.error_m3
+            out = [a - 0.5 * (off := slope * rate - at) * off for a, rate in zip(out, rates, strict=True)]
         return out
+
+    def _slope(self, one: Seen, power: float) -> float:
+        """Volume [m³] at the time of a reading for a rate of one at the pivot."""
+        grown: float = one.person_years / one.years * (one.years / self.pivot) ** power
+        return grown
 
     def _fill(
         self, sludge: Sequence[Seen], scum: Sequence[Seen], x_range: tuple[float, float], y_range: tuple[float, float]
@@ -199,7 +212,7 @@ class Posterior:
         sums = []
         for row in self.weights:
             ordered = [row[i] for i in places]
-            sums.append([total - own / 2.0 for total, own in zip(accumulate(ordered), ordered, strict=True)])
+            sums.append((list(accumulate(ordered)), ordered))
         return Order([keys[i] for i in places], sums)
 
     def rate_quantile(self, share: float) -> float:
@@ -244,21 +257,24 @@ class Posterior:
 
 
 class Order(NamedTuple):
-    """Pairs in rising order of a key; for each power the weight below each pair, half of its own counted."""
+    """Pairs in rising order of a key; for each power the weight up to each pair, and its own weight."""
 
     keys: Grid
-    sums: list[Grid]
+    sums: list[tuple[Grid, Grid]]
 
     def below(self, bars: Sequence[float]) -> float:
-        """Weight of all points whose key is below the bar of their power, straight between neighbouring keys."""
+        """Weight of all points whose key is below the bar of their power, straight between neighbouring keys.
+
+        Of a pair's own weight half lies below its key.
+        """
         keys, last, weight = self.keys, len(self.keys), 0.0
-        for row, bar in zip(self.sums, bars, strict=True):
+        for (upto, own), bar in zip(self.sums, bars, strict=True):
             at = bisect_right(keys, bar)
             if at == last:
-                weight += row[-1]
+                weight += upto[-1] - own[-1] / 2.0
             elif at:
-                low = keys[at - 1]
-                weight += row[at - 1] + (row[at] - row[at - 1]) * (bar - low) / (keys[at] - low)
+                low, before = keys[at - 1], upto[at - 1] - own[at - 1] / 2.0
+                weight += before + (own[at - 1] + own[at]) / 2.0 * (bar - low) / (keys[at] - low)
         return weight
 
 

@@ -2,16 +2,28 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass, field
 from math import hypot
+from types import MappingProxyType
 from typing import NamedTuple
 
 
 class Measure(NamedTuple):
-    """A figure and its standard error (one standard deviation), in the same unit."""
+    """A figure and its standard error (one standard deviation), in the same unit.
+
+    `parts`: by how much one standard deviation of each cause moves it, where that is known.
+    """
 
     value: float
     error: float
+    parts: Mapping[str, float] = MappingProxyType({})
+
+    def causes(self) -> dict[str, float]:
+        """Share of each cause in the squared error, the largest first; empty where the causes are not known."""
+        whole = sum(part * part for part in self.parts.values())
+        shares = {cause: part * part / whole for cause, part in self.parts.items()} if whole > 0 else {}
+        return dict(sorted(shares.items(), key=lambda one: -one[1]))
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,8 +61,8 @@ class Uncertain:
         return hypot(*self.parts.values())
 
     def measure(self) -> Measure:
-        """Value and standard error alone."""
-        return Measure(self.value, self.error)
+        """Value, standard error and its causes."""
+        return Measure(self.value, self.error, self.parts)
 
 
 def combined(value: float, *terms: tuple[Uncertain, float]) -> Uncertain:

@@ -24,6 +24,8 @@ SCUM_KINDS = ("scum_total", "scum_above", "scum_below")
 IMPOSSIBLE = frozenset({"layers_do_not_fit", "negative", "no_liquid"})
 #: From here on a crust may reach the top of an outlet device whose height nobody knows. Our choice, on the safe side.
 SCUM_ABOVE_UNSEEN_TOP_M = 2 * INCH
+#: A cause is named when it makes up this share of a squared error. Our choice.
+TOLD_CAUSE = 0.10
 
 
 class Scene(NamedTuple):
@@ -44,23 +46,27 @@ class Scene(NamedTuple):
         """The layers these readings tell of."""
         return layers(self.tank, self.vessel, readings, self.level)
 
+    def judged(self, readings: Readings) -> Layers:
+        """The same layers as they are held against limits: in a tank that is still filling, as in the full one."""
+        if not self.filling:
+            return self.layers(readings)
+        return layers(self.tank, self.vessel, readings.model_copy(update={"liquid_depth": []}), "at_outlet")
+
     def stand(self, readings: Readings) -> tuple[Standing, ...]:
         """How they stand against the deciding rule set."""
-        found = self.layers(readings)
-        if self.filling:
-            as_full = readings.model_copy(update={"liquid_depth": []})
-            found = layers(self.tank, self.vessel, as_full, "at_outlet")
-        return stand(self.rules, found, self.vessel, self.years)
+        return stand(self.rules, self.judged(readings), self.vessel, self.years)
 
 
 class Weighed(NamedTuple):
     """What the readings say.
 
-    `layers`: all readings together, the highest of sludge readings that clash standing in. `standings`: by the one that
-    decides. `missing`: which of sludge, scum and liquid depth they do not tell.
+    `layers`: all readings together, the highest of sludge readings that clash standing in. `judged`: the layers by the
+    readings that decide, as they are held against limits; `standings`: how they stand. `missing`: which of sludge, scum
+    and liquid depth they do not tell.
     """
 
     layers: Layers
+    judged: Layers
     standings: tuple[Standing, ...]
     findings: tuple[Finding, ...]
     missing: tuple[str, ...]
@@ -105,7 +111,7 @@ def weigh(scene: Scene, readings: Readings) -> Weighed:
             findings += _unseen_top(standings, found)
     for ident in odd:
         findings.append(Finding(f"odd_{ident}", "cannot_tell", uses=_odd_uses(ident, readings), kind="readings_clash"))
-    return Weighed(scene.layers(readings), standings, tuple(findings), missing, odd)
+    return Weighed(scene.layers(readings), scene.judged(counted), standings, tuple(findings), missing, odd)
 
 
 def deciding(readings: Readings) -> Readings:
@@ -165,18 +171,16 @@ def _limit_finding(scene: Scene, counted: Readings, readings: Readings, one: Sta
             same = next(other for other in without if other.limit == one.limit)
             if same.margin != one.margin or same.error != one.error:
                 uses.append(f"seen.readings.{kind}")
+    causes = one.now.causes() if one.now else {}
     facts = {
         "rules": scene.rules.id,
         "now": one.now.value if one.now else None,
         "error": one.error,
         "margin": one.margin,
-        "limit": one.limit.value if one.limit.value is not None else _least_by_table(one),
+        "limit": one.least,
+        "error_from": ", ".join(cause for cause, share in causes.items() if share >= TOLD_CAUSE),
     }
     return Finding(f"{one.limit.kind}_{one.call}", verdict, scene.rules.id, dict(facts), tuple(uses), one.chance_over)
-
-
-def _least_by_table(one: Standing) -> float | None:
-    return one.now.value - one.margin if one.now and one.margin is not None else None
 
 
 def _over_whichever_is_wrong(scene: Scene, counted: Readings) -> bool:

@@ -35,7 +35,7 @@ class VerdictWords:
 
     def of(self, ident: str) -> Mapping[str, Any]:
         """The table of a finding or sign. Raises ContentProblem when there is none."""
-        for name, tables in (("signs", self.signs), ("findings", self.findings)):
+        for name, tables in (("findings", self.findings), ("signs", self.signs)):
             if ident in tables:
                 table: Mapping[str, Any] = tables[ident]
                 if name == "signs" and not table.get("seen"):

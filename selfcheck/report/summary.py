@@ -5,18 +5,19 @@ from __future__ import annotations
 from datetime import date
 from typing import Any
 
+from selfcheck.domain.explain import not_used
 from selfcheck.domain.findings import Dates, Finding
+from selfcheck.domain.limits import Standing
 from selfcheck.domain.uncertain import Measure
-from selfcheck.domain.verdict import Judgement, RuleRow
-from selfcheck.report.finding_text import VerdictWords, means_of, text_of
-from selfcheck.report.wording import because_line, verdict_screen
+from selfcheck.domain.verdict import Change, Judgement, RuleRow
+from selfcheck.report.finding_text import VerdictWords, limit_kind, means_of, text_of
+from selfcheck.report.wording import because_line, what_to_do, would_change
 
 
 def judgement_json(judgement: Judgement, words: VerdictWords) -> dict[str, Any]:
     """The object that `judge --json` prints: metres, ISO dates, chances from 0 to 1; null where it is not known."""
     units = judgement.household.units
     titles = {row.rule_set.id: row.rule_set.title for row in judgement.by_rule_set}
-    page = verdict_screen(judgement, words, units)
     ahead = judgement.forecast
     return {
         "verdict": judgement.verdict,
@@ -24,8 +25,8 @@ def judgement_json(judgement: Judgement, words: VerdictWords) -> dict[str, Any]:
         "act_by": _day(judgement.act_by),
         "sure": judgement.sure,
         "because": because_line(judgement, words),
-        "headline": page.headline,
-        "do": page.do,
+        "headline": words.say("headline", judgement.verdict),
+        "do": what_to_do(judgement, words, units),
         "check": judgement.check.id if judgement.check else None,
         "tank": judgement.tank.id,
         "rules": judgement.rules.id,
@@ -39,7 +40,9 @@ def judgement_json(judgement: Judgement, words: VerdictWords) -> dict[str, Any]:
         },
         "missing": list(judgement.missing),
         "questionable": list(judgement.questionable),
-        "would_change": list(page.would_change),
+        "would_change": list(would_change(judgement, words, units)),
+        "change": _change(judgement.would_change),
+        "not_used": list(not_used(judgement)),
         "other_tanks": {one.tank.id: one.verdict for one in judgement.others},
     }
 
@@ -53,7 +56,19 @@ def _finding(finding: Finding, words: VerdictWords, titles: dict[str, str], judg
         "source": finding.source,
         "chance_over": _rounded(finding.chance_over),
         "uses": list(finding.uses),
+        "line": _line(finding),
     }
+
+
+def _line(finding: Finding) -> dict[str, Any] | None:
+    """The limit that a finding is about, in SI: what it allows, what was found, and what is left, with its error."""
+    about = limit_kind(finding)
+    if about is None:
+        return None
+    facts = finding.facts
+    figures = {name: _figure(facts.get(name)) for name in ("limit", "now", "margin", "error")}
+    causes = str(facts.get("error_from") or "")
+    return {"kind": about[0], **figures, "call": about[1], "error_from": causes.split(", ") if causes else []}
 
 
 def _layers(judgement: Judgement) -> dict[str, Any]:
@@ -84,6 +99,31 @@ def _row(row: RuleRow) -> dict[str, Any]:
         "call": row.call,
         "by": row.by,
         "due": _due(row.due),
+        "limits": [_standing(one) for one in row.standings],
+    }
+
+
+def _standing(one: Standing) -> dict[str, Any]:
+    return {
+        "kind": one.limit.kind,
+        "limit": _figure(one.least),
+        "now": _value(one.now),
+        "margin": _figure(one.margin),
+        "error": _figure(one.error),
+        "chance_over": _rounded(one.chance_over),
+        "call": one.call,
+    }
+
+
+def _change(change: Change | None) -> dict[str, Any] | None:
+    if change is None:
+        return None
+    return {
+        "what": change.what,
+        "name": change.name,
+        "verdict": change.verdict,
+        "now_m": _figure(change.now_m),
+        "then_m": _figure(change.then_m),
     }
 
 
@@ -97,6 +137,10 @@ def _day(day: date | None) -> str | None:
 
 def _value(measure: Measure | None) -> float | None:
     return None if measure is None else round(measure.value, 4)
+
+
+def _figure(value: object) -> float | None:
+    return round(float(value), 4) if isinstance(value, (int, float)) else None
 
 
 def _rounded(chance: float | None) -> float | None:

@@ -7,7 +7,8 @@ from datetime import date
 from typing import NamedTuple
 
 from selfcheck.domain.conversions import GALLON
-from selfcheck.domain.findings import rank
+from selfcheck.domain.explain import not_used
+from selfcheck.domain.findings import Finding, rank
 from selfcheck.domain.flow import LEAST_DAYS
 from selfcheck.domain.forecast import HORIZON_YEARS
 from selfcheck.domain.showing import show_day, show_length, show_length_error
@@ -29,6 +30,14 @@ __all__ = ["RuleLine", "VerdictPage", "VerdictWords", "verdict_screen"]
 #: Steps told together when several faults call for somebody; the others stand in the findings.
 _STEPS_TOLD = 2
 _OPEN_TOLD = 2
+_CAUSES_TOLD = 2
+#: readings by the names that their layers have in words
+_NAMED = {
+    "seen.readings.scum_total": "scum",
+    "seen.readings.scum_above": "scum",
+    "seen.readings.scum_below": "scum",
+    "seen.readings.outlet_bottom_below_surface": "outlet_height",
+}
 
 
 class RuleLine(NamedTuple):
@@ -49,6 +58,7 @@ class VerdictPage:
 
     `by` is empty where there is no day to act by. `kind` says which of the four kinds a "cannot tell" is, else empty.
     `rules` holds the same rows as `rule_rows`, in columns. `always` belongs on every verdict.
+    `not_used`: answers that were given and had no say this time.
     """
 
     verdict: str
@@ -67,6 +77,7 @@ class VerdictPage:
     would_change: tuple[str, ...]
     always: tuple[str, ...]
     rules: tuple[RuleLine, ...]
+    not_used: tuple[str, ...] = ()
 
 
 def verdict_screen(judgement: Judgement, words: VerdictWords, units: Units | None = None) -> VerdictPage:
@@ -87,9 +98,10 @@ def verdict_screen(judgement: Judgement, words: VerdictWords, units: Units | Non
         when_next=_when_next(judgement, words, units),
         not_checked=tuple(words.say("missing", ident) for ident in judgement.missing),
         questionable=_questionable(judgement, words, units),
-        would_change=_would_change(judgement, words, units),
+        would_change=would_change(judgement, words, units),
         always=tuple(str(line) for line in words.verdicts["always"]["lines"]),
         rules=rules,
+        not_used=_not_used(judgement, words),
     )
 
 
@@ -165,12 +177,32 @@ def _why(judgement: Judgement, words: VerdictWords, units: Units) -> tuple[str, 
     titles = _titles(judgement)
     for one in judgement.deciding:
         about = [text_of(one, words, units, titles)] if limit_kind(one) is not None else []
+        about += _give_or_take(one, words, units)
         about += means_of(one, words)
         source = words.sources.get(one.source)
         if about and source is not None:
             about.append(words.say("seen", "source").format(source=source.title))
         lines += about
     return tuple(dict.fromkeys(lines))
+
+
+def _give_or_take(finding: Finding, words: VerdictWords, units: Units) -> list[str]:
+    """How far off the figure of a limit may be, and what that comes from, the largest cause first."""
+    about, error = limit_kind(finding), finding.facts.get("error")
+    causes = str(finding.facts.get("error_from") or "")
+    if about is None or not causes or not isinstance(error, (int, float)):
+        return []
+    named = " and ".join(words.say("error", cause.replace(" ", "_")) for cause in causes.split(", ")[:_CAUSES_TOLD])
+    often = f"{max(round(100 * error), 1)} %" if about[0].startswith("solids") else show_length(error, units)
+    return [words.say("seen", "give_or_take").format(error=often, causes=named)]
+
+
+def _not_used(judgement: Judgement, words: VerdictWords) -> tuple[str, ...]:
+    """The answers that had no say, in one line; none where nothing wrong was seen and so all of them count."""
+    names = [words.say("missing", _NAMED.get(path, path.rpartition(".")[2])) for path in not_used(judgement)]
+    if not names or judgement.verdict == "carry_on":
+        return ()
+    return (words.say("seen", "not_used").format(list=", ".join(dict.fromkeys(names))),)
 
 
 def _rule_line(row: RuleRow, judgement: Judgement, words: VerdictWords, units: Units) -> RuleLine:
@@ -222,7 +254,8 @@ def _questionable(judgement: Judgement, words: VerdictWords, units: Units) -> tu
     return tuple(dict.fromkeys(lines))
 
 
-def _would_change(judgement: Judgement, words: VerdictWords, units: Units) -> tuple[str, ...]:
+def would_change(judgement: Judgement, words: VerdictWords, units: Units) -> tuple[str, ...]:
+    """The smallest change that would turn the verdict, as a sentence; that there is none, where something calls."""
     change = judgement.would_change
     if change is None:
         silent = judgement.verdict in ("carry_on", "danger")

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from datetime import date
-from typing import TYPE_CHECKING
+from functools import cached_property
+from typing import TYPE_CHECKING, Any
 
 from selfcheck.domain.check import Check, PumpOut
 from selfcheck.domain.household import Household
@@ -56,10 +57,32 @@ def case_of(
 
 
 def verdict_words(place: Place) -> VerdictWords:
-    """The words that a judgement is told in."""
+    """The words that a judgement is told in. Each table is read when a word of it is first needed."""
     from selfcheck.loading.content import sources
     from selfcheck.loading.files import read_table
     from selfcheck.report.finding_text import VerdictWords
 
-    tables = {name: read_table(place, f"{LANGUAGE}/words/{name}.toml") for name in ("findings", "signs", "verdicts")}
-    return VerdictWords(**tables, sources=sources(place))
+    def words(name: str) -> Late:
+        return Late(lambda: read_table(place, f"{LANGUAGE}/words/{name}.toml"))
+
+    return VerdictWords(words("findings"), words("signs"), words("verdicts"), Late(lambda: sources(place)))
+
+
+class Late(Mapping[str, Any]):
+    """A table that is read when somebody first looks into it."""
+
+    def __init__(self, read: Callable[[], Mapping[str, Any]]) -> None:
+        self._read = read
+
+    @cached_property
+    def _table(self) -> Mapping[str, Any]:
+        return self._read()
+
+    def __getitem__(self, key: str) -> Any:
+        return self._table[key]
+
+    def __iter__(self) -> Iterator[str]:
+        return iter(self._table)
+
+    def __len__(self) -> int:
+        return len(self._table)

@@ -18,6 +18,7 @@ from datetime import date, timedelta
 from selfcheck.domain.check import Check, PumpOut, Reading, Readings, Seen
 from selfcheck.domain.forecast import Forecast, forecast
 from selfcheck.domain.household import Box, Household, Occupancy, Tank
+from selfcheck.domain.layers import layers
 from selfcheck.domain.limits import Limit
 from selfcheck.domain.shapes import vessel
 
@@ -78,7 +79,7 @@ def draw(dice: random.Random, rate_factor: float = 1.0) -> Truth:
 
 
 def look(truth: Truth, readings: int, dice: random.Random) -> Forecast:
-    """The forecast after one reading a year."""
+    """The forecast after one reading a year, starting at the last."""
     checks = []
     for year in range(1, readings + 1):
         day = PUMPED + timedelta(days=365 * year)
@@ -95,7 +96,11 @@ def look(truth: Truth, readings: int, dice: random.Random) -> Forecast:
     )
     household = Household(occupancy=[Occupancy(from_=date(2010, 1, 1), people=truth.people)])
     today = PUMPED + timedelta(days=365 * readings)
-    return forecast(household, tank, vessel(tank), checks, [PumpOut(on=PUMPED, sludge_left_m=0.0)], today)
+    inside = vessel(tank)
+    found = forecast(household, tank, inside, checks, [PumpOut(on=PUMPED, sludge_left_m=0.0)], today)
+    if not checks:
+        return found
+    return found.read_on(checks[-1].on, layers(tank, inside, checks[-1].seen.readings, "at_outlet"))
 
 
 def held(found: Forecast, truth: Truth) -> bool:

@@ -3,6 +3,7 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from datetime import date, timedelta
+from typing import Any
 
 import numpy as np
 import pytest
@@ -61,22 +62,47 @@ def look(found: list[Check], house: Household = HOUSE, today: date | None = None
     return forecast(house, TANK, vessel(TANK), found, [PumpOut(on=PUMPED, sludge_left_m=left)], today)
 
 
-def reference(
-    sludge: Sequence[Evidence], scum: Sequence[Evidence], pivot: float, limits: tuple[Limit, ...], people: float
-) -> list[float]:
-    """10, 50 and 90 % crossing times [yr] by brute force on a dense grid, in closed form for the box."""
-    b = (0.5 + 0.6 * (np.arange(40) + 0.5) / 40)[:, None, None]
-    centre = np.log(0.14) + 0.8 * np.log(pivot)
-    x = np.linspace(centre - 3.2, centre + 2.6, 260)[None, :, None]
-    y = np.linspace(centre - 5.0, centre + 2.2, 240)[None, None, :]
+def density(b: Any, x: Any, y: Any, sludge: Sequence[Evidence], scum: Sequence[Evidence], pivot: float) -> Any:
+    """Posterior weight of each power `b` and log rates `x` of sludge and `y` of scum."""
     total = np.logaddexp(x, y)
     weight = stats.norm.logpdf(total, np.log(0.14) + b * np.log(pivot), math.hypot(0.55, vessel(TANK).relative_error))
     weight = weight + stats.norm.logpdf(y - x, -1.0, 0.7) + stats.norm.logpdf(b, 0.8, 0.12)
     for rate, seen in ((x, sludge), (y, scum)):
         for one in seen:
             volume = np.exp(rate) * one.person_years / one.years * (one.years / pivot) ** b
-            weight = weight + stats.t.logpdf((volume - one.volume_m3) / (one.error_m3 * SCALE), 4)
-    weight = np.exp(weight - weight.max())
+            off = (volume - one.volume_m3) / one.error_m3
+            weight = weight + (stats.norm.logpdf(off) if one.newest else stats.t.logpdf(off / SCALE, 4))
+    return np.exp(weight - weight.max())
+
+
+def left_of(points: Any, weight: Any, axis: int) -> Any:
+    """As many points over the stretch of one axis that holds any weight; powers stay as they are."""
+    if axis == 0:
+        return points
+    along = weight.max(axis=tuple(other for other in range(3) if other != axis))
+    line = points.ravel()
+    live = line[along > 1e-7]
+    step = line[1] - line[0]
+    return np.linspace(live[0] - step, live[-1] + step, len(line)).reshape(points.shape)
+
+
+def reference(
+    sludge: Sequence[Evidence], scum: Sequence[Evidence], pivot: float, limits: tuple[Limit, ...], people: float
+) -> list[float]:
+    """10, 50 and 90 % crossing times [yr] by brute force on a dense grid, in closed form for the box.
+
+    Laid twice: over all that is possible, then as densely over what the readings have left of it.
+    """
+    centre = np.log(0.14) + 0.8 * np.log(pivot)
+    b, x, y = grid = (
+        (0.5 + 0.6 * (np.arange(40) + 0.5) / 40)[:, None, None],
+        np.linspace(centre - 3.2, centre + 2.6, 260)[None, :, None],
+        np.linspace(centre - 5.0, centre + 2.2, 240)[None, None, :],
+    )
+    weight = density(*grid, sludge, scum, pivot)
+    b, x, y = grid = tuple(left_of(one, weight, axis) for axis, one in enumerate(grid))
+    weight = density(*grid, sludge, scum, pivot)
+    total = np.logaddexp(x, y)
     area = LENGTH * WIDTH
     by_kind = {
         "sludge_to_outlet": np.log(area * (DEPTH - OUTLET - 12 * 0.0254)) - x + 0 * y,
