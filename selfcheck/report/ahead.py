@@ -61,6 +61,20 @@ def ahead_page(
     return PartedPage(tell.headline(), parts, always=tuple(always))
 
 
+def nothing_ahead(
+    judgement: Judgement,
+    words: PageWords,
+    sources: Mapping[str, Source],
+    water: Water | None = None,
+    always: Sequence[str] = (),
+) -> PartedPage:
+    """The page where nothing is on record to look ahead from: the rule it will go by, and what the meter says."""
+    tell = _Telling(judgement, words, sources, judgement.household.units)
+    lines = [words("dates", "rule", title=judgement.rules.title), words("rules", "authority")]
+    parts = (*(tell.water(water) if water is not None else ()), *part(words("title", "by_rule"), lines))
+    return PartedPage(words("headline", "nothing"), parts, always=tuple(always))
+
+
 @dataclass(frozen=True, slots=True)
 class _Telling:
     judgement: Judgement

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
+from datetime import date
 from typing import TYPE_CHECKING, Any
 
 from selfcheck.interview.answers import Answer
 
 if TYPE_CHECKING:
+    from selfcheck.domain.after_pumping import SeenEmpty
     from selfcheck.domain.what_if import Change
     from selfcheck.interview.dialogue import Conversation
     from selfcheck.report.ahead import Water
@@ -29,10 +31,12 @@ def page_of(sitting: Sitting, conversation: Conversation) -> PartedPage | None:
 def ahead(sitting: Sitting, change: Change | None = None, water: Water | None = None) -> PartedPage:
     """What lies ahead; with a comparison for a change, or with what was learned of the water."""
     from selfcheck.domain.what_if import compare, each_limit
-    from selfcheck.report.ahead import ahead_page
+    from selfcheck.report.ahead import ahead_page, nothing_ahead
 
     case, judgement, words = sitting.case(), sitting.judgement(), sitting.verdict_words()
     verdict = sitting.verdict()
+    if not (sitting.checks or sitting.pump_outs):
+        return nothing_ahead(judgement, page_words(sitting, "ahead_page"), words.sources, water, verdict.always)
     return ahead_page(
         judgement,
         each_limit(case, judgement),
@@ -99,4 +103,56 @@ def _water(sitting: Sitting, told: dict[str, Answer]) -> Water:
     return Water(flow(people, sitting.household.meter), judgement.detention_days, leaks)
 
 
-_PAGES: dict[str, Callable[[Sitting, Conversation], PartedPage]] = {"look_ahead": _ahead}
+def _pumped(sitting: Sitting, conversation: Conversation) -> PartedPage:
+    """What was seen in the empty tank, and what is left in it costs, with the verdict of the record on top."""
+    from selfcheck.domain.after_pumping import residue
+    from selfcheck.report.pumped import Pumped, pumped_page
+
+    draft = conversation.draft()
+    pump_out = draft.get("pump_out", {})
+    told = pump_out.get("on")
+    on = date.fromisoformat(told) if isinstance(told, str) else None
+    seen = _seen_empty(conversation, pump_out, draft.get("check", {}).get("seen", {}))
+    judgement = sitting.judgement()
+    left = None
+    if seen.left_m is not None:
+        day = max(on or sitting.today, sitting.today)
+        left = residue(judgement.forecast, judgement.rules.limits, seen.left_m, day)
+    words = sitting.verdict_words()
+    pumped = Pumped(on, seen, left)
+    return pumped_page(pumped, sitting.verdict(), page_words(sitting, "pumped_page"), words, sitting.household.units)
+
+
+def _seen_empty(conversation: Conversation, pump_out: Mapping[str, Any], check: Mapping[str, Any]) -> SeenEmpty:
+    """What the answers say of the empty tank; "unknown" where it was asked and could not be told."""
+    from selfcheck.domain.after_pumping import SeenEmpty
+
+    answers = {answer.question: answer for answer in conversation.answers}
+
+    def told(question: str, values: Mapping[str, str]) -> Any:
+        answer = answers.get(question)
+        if answer is None:
+            return None
+        return values.get(str(answer.value)) if answer.state == "value" else "unknown"
+
+    depth = pump_out.get("sludge_left_m")
+    looked = answers.get("pumped_parts")
+    untold = "unknown" if looked is not None and looked.state != "value" else None
+
+    def part(name: str) -> Any:
+        return check.get(name) or untold
+
+    return SeenEmpty(
+        all_out=told("left", {"nothing": "yes", "film": "yes", "more": "no"}),
+        both_compartments=told("compartments", {"both": "yes", "one_of_two": "no"}),
+        through_manhole=told("through", {"manhole": "yes", "small_pipe": "no"}),
+        inlet_tee=part("inlet_tee"),
+        outlet_tee=part("outlet_tee"),
+        wall=part("wall"),
+        filter_cleaned=told("pumped_filter", {"cleaned": "yes", "not_cleaned": "no"}),
+        backflow=told("backflow", {"none": "none", "slight": "slight", "strong": "strong"}),
+        left_m=float(depth) if isinstance(depth, (int, float)) else None,
+    )
+
+
+_PAGES: dict[str, Callable[[Sitting, Conversation], PartedPage]] = {"look_ahead": _ahead, "after_pump_out": _pumped}

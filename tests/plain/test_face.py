@@ -190,7 +190,7 @@ def test_streams_that_are_closed_are_no_fault(home: Path) -> None:
 
 
 def test_with_nothing_on_record_nothing_is_foretold(tmp_path: Path) -> None:
-    said, code = typed(tmp_path / "new", "look ahead", "", "see my record", "", "quit", begin=True)
+    said, code = typed(tmp_path / "new", "look ahead", "dates", "", "see my record", "", "quit", begin=True)
     assert code == 0
     assert "nothing on record to look ahead from" in said
     assert "due around" not in said

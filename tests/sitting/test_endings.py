@@ -1,0 +1,214 @@
+"""Conversations that end in a page of their own: looking ahead, the rule of the place, water, after a pump-out."""
+
+from __future__ import annotations
+
+import shutil
+from collections.abc import Iterator
+from contextlib import contextmanager
+from datetime import date
+from pathlib import Path
+
+import pytest
+
+from selfcheck.loading.place import Place, content_place
+from selfcheck.report.parts import PartedPage
+from selfcheck.sitting import Sitting
+from selfcheck.storage.working_copy import demo_household
+
+TODAY = date(2026, 6, 1)
+PLACE = content_place(own=False)
+COUNTY = """# selfcheck rule set, format 1
+id = "our-county"
+title = "Currant County tank rule"
+publisher = "Currant County"
+jurisdiction = "Currant County, Nowhere"
+seen = "none"
+note = "Made up for a test."
+
+[[limits]]
+kind = "sludge"
+inches = 9
+"""
+
+
+@pytest.fixture
+def home(tmp_path: Path) -> Path:
+    folder = Path(shutil.copytree(demo_household(), tmp_path / "home"))
+    file = folder / "household.json"
+    file.write_text(file.read_text(encoding="utf-8").replace('"demonstration": true', '"demonstration": false'))
+    return folder
+
+
+@contextmanager
+def at(folder: Path, place: Place = PLACE) -> Iterator[Sitting]:
+    sitting = Sitting.open(folder, place, TODAY, begin=True)
+    try:
+        yield sitting
+    finally:
+        sitting.close()
+
+
+def page(sitting: Sitting, flow: str, *lines: str) -> PartedPage:
+    conversation = sitting.begin(flow)
+    conversation.start()
+    for line in lines:
+        assert conversation.ending is None, line
+        conversation.hear(line)
+    assert conversation.ending is not None, conversation.prompt
+    found = sitting.conclude(conversation)
+    assert isinstance(found, PartedPage)
+    assert not sitting.trouble
+    return found
+
+
+def told(found: PartedPage) -> str:
+    return "\n".join([found.headline, *found.lead, *(line for one in found.parts for line in one.lines)])
+
+
+def test_the_dates_are_shown_at_once_and_nothing_is_written(home: Path) -> None:
+    before = {path: path.read_bytes() for path in home.rglob("*.json")}
+    with at(home) as sitting:
+        found = page(sitting, "look_ahead", "as it is")
+        assert sitting.judgement().due.p50 is not None
+        assert "1 chance in 10" in told(found)
+    assert {path: path.read_bytes() for path in home.rglob("*.json")} == before
+
+
+def test_what_is_tried_is_compared_and_never_written(home: Path) -> None:
+    before = {path: path.read_bytes() for path in home.rglob("*.json")}
+    lines = ("what if", "1, 2, 3, 4, 5, 6", "6", "12", "daily", "1500 gallons", "Minnesota", "3 in")
+    with at(home) as sitting:
+        said = told(page(sitting, "look_ahead", *lines))
+    for words in (
+        "With 6 people",
+        "12 months a year",
+        "used most days",
+        "1,500 gal",
+        "Minnesota Rules",
+        "3 in (7.6 cm)",
+    ):
+        assert words in said, words
+    assert {path: path.read_bytes() for path in home.rglob("*.json")} == before
+
+
+def test_what_is_not_known_is_left_out_of_the_comparison(home: Path) -> None:
+    with at(home) as sitting:
+        said = told(page(sitting, "look_ahead", "what if", "people, size", "i don't know", "i don't know"))
+        assert "nothing to compare" in said
+        assert "nothing to compare" in told(page(sitting, "look_ahead", "what if", "i don't know"))
+
+
+def test_in_a_new_folder_looking_ahead_makes_no_file(tmp_path: Path) -> None:
+    with at(tmp_path / "new") as sitting:
+        assert "nothing on record" in page(sitting, "look_ahead", "as it is").headline
+    assert not list((tmp_path / "new").rglob("*.json"))
+
+
+def test_the_rule_of_the_place_is_found_picked_and_kept(home: Path) -> None:
+    with at(home) as sitting:
+        conversation = sitting.begin("look_ahead")
+        conversation.start()
+        conversation.hear("rule")
+        said = conversation.hear("near Duluth, Minnesota")
+        assert any("Minnesota Rules 7080.2450" in one.text for one in said)
+        assert any("Ask your local authority" in one.text for one in said)
+        conversation.hear("pick")
+        conversation.hear("Minnesota")
+        found = sitting.conclude(conversation)
+        assert isinstance(found, PartedPage)
+        assert "By the rule that you go by: Minnesota Rules 7080.2450." in told(found)
+    with at(home) as sitting:
+        assert sitting.household.rules == "mn-7080-2450"
+        assert sitting.household.region == "near Duluth, Minnesota"
+        assert sitting.judgement().rules.id == "mn-7080-2450"
+
+
+@pytest.mark.parametrize(
+    "lines", [("skip", "keep"), ("i don't know", "i don't know"), ("the woods", "pick", "i don't know")]
+)
+def test_a_rule_that_is_not_changed_stays(home: Path, lines: tuple[str, ...]) -> None:
+    with at(home) as sitting:
+        page(sitting, "look_ahead", "rule", *lines)
+        assert sitting.household.rules == "us-epa-homeowner"
+
+
+def test_an_educators_rule_set_appears_without_code(home: Path, tmp_path: Path) -> None:
+    overlay = tmp_path / "overlay"
+    (overlay / "rules").mkdir(parents=True)
+    (overlay / "rules" / "our-county.toml").write_text(COUNTY, encoding="utf-8")
+    with at(home, content_place(overlay, own=False)) as sitting:
+        assert "Currant County" in told(page(sitting, "look_ahead", "as it is"))
+        assert any("Currant County" in row for row in sitting.verdict().rule_rows)
+        tried = told(page(sitting, "look_ahead", "what if", "rules", "currant"))
+        assert "By another rule: Currant County tank rule." in tried
+        page(sitting, "look_ahead", "rule", "Currant County", "pick", "currant")
+        assert sitting.household.rules == "our-county"
+
+
+def test_two_meter_readings_become_litres_a_day(home: Path) -> None:
+    with at(home) as sitting:
+        lines = ("water", "cubic meters", "412.5", "385.5", "march 3 2026", "stands still", "no")
+        said = told(page(sitting, "look_ahead", *lines))
+        assert "By your meter, 79 gal (0.3 m³)" in said
+        assert "days in the clear zone" in said
+        assert "leak" not in said
+    with at(home) as sitting:
+        assert [(str(one.on), one.m3) for one in sitting.household.meter] == [
+            ("2026-03-03", 385.5),
+            ("2026-06-01", 412.5),
+        ]
+
+
+def test_without_a_meter_most_peoples_use_is_taken_and_leaks_are_told(home: Path) -> None:
+    with at(home) as sitting:
+        said = told(page(sitting, "look_ahead", "water", "no meter", "yes"))
+        assert "By the number of people" in said
+        assert "from memory" in said
+        assert "A toilet runs on" in said
+        assert sitting.household.meter == []
+
+
+def test_a_lone_reading_is_kept_for_the_next_time(home: Path) -> None:
+    with at(home) as sitting:
+        page(sitting, "look_ahead", "water", "gallons", "109000", "i don't know", "turns", "no")
+        assert len(sitting.household.meter) == 1
+
+
+PUMPED = (
+    "2",
+    "1",
+    "may 28 2026",
+    "a small pipe",
+    "2",
+    "more",
+    "3 in",
+    "a lot",
+    "none",
+    "not cleaned",
+    "skip",
+    "",
+    "yes",
+)
+
+
+def test_after_a_pump_out_each_thing_seen_is_explained_and_stored(home: Path) -> None:
+    with at(home) as sitting:
+        found = page(sitting, "after_pump_out", *PUMPED)
+        said = told(found)
+        for words in ("Only one of the two chambers", "ran back", "small pipe", "filter was not cleaned", "62 gal"):
+            assert words in said, words
+        assert "months to gather" in said
+        assert "leave a little as seed" in said
+        assert found.verdict == "call_soon"
+        stored = sitting.pump_outs[-1]
+        assert (stored.sludge_left_m, stored.through, stored.parts, stored.backflow) == (
+            pytest.approx(0.0762), "small_pipe", "one_of_two", "strong",
+        )  # fmt: skip
+
+
+def test_after_a_pump_out_not_knowing_goes_through(home: Path) -> None:
+    with at(home) as sitting:
+        lines = ("2", "1", *["i don't know"] * 7, "skip", "", "yes")
+        said = told(page(sitting, "after_pump_out", *lines))
+        assert "it is not on record" in said
+        assert "if both chambers were emptied" in said
