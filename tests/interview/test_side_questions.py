@@ -22,7 +22,7 @@ OFF_TOPIC = tomllib.loads((HERE / "off_topic.toml").read_text(encoding="utf-8"))
 DANGER = tomllib.loads((HERE / "asked_in_danger.toml").read_text(encoding="utf-8"))
 HALVES = ("tuned", "unseen")
 #: least share of first answers right, of one right among three, and of right answers given
-TARGETS = {"tuned": (0.95, 0.97, 0.90), "unseen": (0.83, 0.93, 0.77)}
+TARGETS = {"tuned": (0.95, 0.97, 0.90), "unseen": (0.90, 0.97, 0.88)}
 #: largest share of lines about other things that get an answer
 OFF_TOPIC_MOST = {"tuned": 0.05, "unseen": 0.15}
 
