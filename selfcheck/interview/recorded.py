@@ -42,6 +42,6 @@ def _day(node: Node, value: Any) -> Answer | None:
 def _option(node: Node, value: Any) -> str | None:
     for option in node.options:
         written = node.values.get(option, option)
-        if type(written) is type(value) and written == value:
+        if isinstance(written, bool) is isinstance(value, bool) and written == value:
             return option
     return None

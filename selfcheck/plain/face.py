@@ -13,6 +13,7 @@ from selfcheck.interview import hazards
 from selfcheck.loading.conversations import flow_ids, script
 from selfcheck.loading.place import Place, content_place
 from selfcheck.plain import pages
+from selfcheck.plain.desks import DeskFace
 from selfcheck.plain.listening import Interrupted, Listener
 from selfcheck.plain.phrases import Words
 from selfcheck.plain.speaking import Speaker
@@ -21,11 +22,14 @@ from selfcheck.sitting import Sitting, Unfinished
 
 if TYPE_CHECKING:
     from selfcheck.interview.dialogue import Conversation
+    from selfcheck.report.parts import PartedPage
+    from selfcheck.report.wording import VerdictPage
+    from selfcheck.sitting.desk import Desk
+    from selfcheck.sitting.desk import Talk as DeskTalk
 
 HOME = "home"
 WHAT_NOW = "what_now"
 TROUBLE = "trouble"
-RECORD = "record"
 #: so many damaged files are named at the start. Our choice: more would push the question off the screen.
 MOST_NAMED = 8
 
@@ -74,6 +78,7 @@ class Face:
         self._in = listener
         self._words = Words(sitting.place)
         self._talk = Talk(sitting, speaker, listener, self._words)
+        self._desks = DeskFace(speaker, self._words, self._line, self._at_desk)
 
     def run(self) -> int:
         """Start screen, what the person picks, and back again, until they leave. Gives the exit code."""
@@ -94,18 +99,31 @@ class Face:
                 return
             self._converse(self._sitting.begin(wish))
             return
-        page = pages.PAGES.get(wish)
-        if page is None:
+        desk = self._desk(wish)
+        if desk is None:
             self._out.say(self._words("menu", "not_here"))
-        else:
-            page(self._sitting, self._out, self._words)
-        if wish == RECORD and self._sitting.checks:
-            self._offer_mending()
-        else:
             self._wait()
+        else:
+            self._desks.run(desk)
+
+    def _desk(self, wish: str) -> Desk | None:
+        """The pages that a choice of the start opens; None when it opens none."""
+        from selfcheck.sitting.opening import desk
+
+        return desk(self._sitting, wish)
 
     def _converse(self, conversation: Conversation, first: str = "") -> None:
         """Talk to the end, then finish the files and show the verdict. Raises Gone when the person leaves before it."""
+        found = self._hold(conversation, first)
+        if isinstance(found, str):
+            self._wait()
+            return
+        from selfcheck.sitting.opening import verdict_desk
+
+        self._desks.run(verdict_desk(self._sitting, found))
+
+    def _hold(self, conversation: Conversation, first: str = "") -> VerdictPage | PartedPage | str:
+        """Talk to the end and finish the files; the page that follows. Raises Gone when the person leaves before it."""
         self._talk.run(conversation, first=first)
         if conversation.ending is None or conversation.ending.left:
             raise Gone(0)
@@ -113,9 +131,21 @@ class Face:
         if self._sitting.trouble:
             self._out.gap()
             self._out.say(self._words("talk", "not_saved", trouble=self._sitting.trouble))
-        if not isinstance(found, str):
-            pages.show(found, self._out, self._words)
-        self._wait()
+        return found
+
+    def _at_desk(self, desk: Desk, talk: DeskTalk) -> None:
+        """Hold a conversation that a page began, then go on among the pages."""
+        if talk.then is not None:
+            if talk.beside is not None:
+                for line in talk.beside.words:
+                    self._out.say(line, indent="  ", first="- ")
+            self._talk.run(talk.conversation)
+        else:
+            found = self._hold(talk.conversation)
+            if not isinstance(found, str):
+                pages.show(found, self._out, self._words)
+                self._wait()
+        desk.ended(talk)
 
     def _say_home(self) -> None:
         home = self._sitting.home()
@@ -203,19 +233,6 @@ class Face:
                 self._out.say(self._words("menu", "bye"))
                 raise Gone(0)
             self._out.say(self._words("menu", "pick", most=len(options)))
-
-    def _offer_mending(self) -> None:
-        """Let the person pick a check of the list to mend; Enter goes back to the start."""
-        checks = self._sitting.checks
-        while True:
-            self._out.gap()
-            self._out.say(self._words("record", "mend", most=len(checks)))
-            line = self._line().strip().rstrip(".")
-            if not line:
-                return
-            if line.isdecimal() and len(line) < 7 and 1 <= int(line) <= len(checks):
-                self._converse(self._sitting.correct(checks[int(line) - 1].id))
-                return
 
     def _wait(self) -> None:
         self._out.gap()

@@ -1,8 +1,8 @@
-"""Pages to read, as text: the verdict, the record, and what other conversations end in."""
+"""Pages to read, as text: the verdict, and what other conversations end in."""
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from datetime import date
 from typing import TYPE_CHECKING
 
@@ -46,23 +46,6 @@ def verdict(page: VerdictPage, out: Speaker, words: Words) -> None:
         out.say(line)
 
 
-def record(sitting: Sitting, out: Speaker, words: Words) -> None:
-    """The verdict as of today, then every pump-out and check on record, oldest first, the checks numbered."""
-    if sitting.checks:
-        verdict(sitting.verdict(), out, words)
-    emptied = [words("record", "pump_out", day=day(one.on, sitting)) for one in sitting.pump_outs]
-    _part(out, words("record", "pump_outs"), emptied or [words("record", "none")])
-    _part(out, words("record", "folder"), [str(sitting.folder)])
-    replaced = {check.replaces for check in sitting.checks}
-    _part(out, words("record", "checks"), [] if sitting.checks else [words("record", "none")])
-    if sitting.checks:
-        out.gap()
-        out.say(words("record", "checks") + ":")
-    for number, check in enumerate(sitting.checks, 1):
-        name = "corrected" if check.id in replaced else "check"
-        out.choice(number, words("record", name, day=day(check.on, sitting)))
-
-
 def reading(page: PartedPage, out: Speaker) -> None:
     """A page one only reads: its headline, then part by part."""
     out.gap()
@@ -75,10 +58,6 @@ def reading(page: PartedPage, out: Speaker) -> None:
         out.gap()
     for line in page.always:
         out.say(line)
-
-
-#: What the start screen opens besides conversations, by option id.
-PAGES: dict[str, Callable[[Sitting, Speaker, Words], None]] = {"record": record}
 
 
 def day(when: date, sitting: Sitting) -> str:

@@ -14,7 +14,7 @@ from typing import TYPE_CHECKING, Any
 from selfcheck import __version__
 from selfcheck.domain.check import Check, PumpOut
 from selfcheck.domain.household import Household
-from selfcheck.errors import RecordProblem, UsageProblem
+from selfcheck.errors import FolderProblem, RecordProblem, UsageProblem
 from selfcheck.interview.answers import Answer
 from selfcheck.sitting.concluding import conclude, keep_household
 from selfcheck.sitting.keeping import Keeper
@@ -22,11 +22,14 @@ from selfcheck.sitting.verdicts import case_of, judged, verdict_words
 from selfcheck.storage import folder as folders
 from selfcheck.storage.finishing import answers_of
 from selfcheck.storage.locations import default_household
+from selfcheck.storage.removing import bring_back, take_away
 from selfcheck.storage.working_copy import working_copy
 
 if TYPE_CHECKING:
     from selfcheck.domain.verdict import Case, Judgement
+    from selfcheck.interview.context import Context
     from selfcheck.interview.dialogue import Conversation
+    from selfcheck.interview.script import Script
     from selfcheck.interview.side_questions import Guide, Reply
     from selfcheck.loading.place import Place
     from selfcheck.report.finding_text import VerdictWords
@@ -240,6 +243,31 @@ class Sitting:
         self.forget_judged()
         return saved
 
+    def take_away(self) -> Path:
+        """Move the whole record to a folder beside its own, and begin anew. Raises FolderProblem when it cannot be."""
+        if not self._come_to_the_table():
+            raise FolderProblem(self.trouble, "Close the other program, or allow writing there, and try again.")
+        try:
+            return take_away(self.folder, self.today)
+        finally:
+            self._begin_anew()
+
+    def bring_back(self, away: Path) -> None:
+        """Move a record that was taken away back. Raises FolderProblem when it cannot be, or one is there already."""
+        if not self._come_to_the_table():
+            raise FolderProblem(self.trouble, "Close the other program, or allow writing there, and try again.")
+        try:
+            bring_back(away, self.folder)
+        finally:
+            self._begin_anew()
+
+    def _begin_anew(self) -> None:
+        self.household = self.began_with = Household()
+        self.checks, self.pump_outs, self.problems = (), (), ()
+        self.household_read, self.demonstration = True, False
+        self.forget_judged()
+        self._read(begin=True)
+
     def forget_judged(self) -> None:
         """What was judged no longer holds: the record has changed."""
         self._judged, self._judged_then = None, {}
@@ -292,22 +320,30 @@ class Sitting:
         what = f"a day in it, {max(days)}, lies after today, {self.today}."
         return [RecordProblem("the record", what, "Check the clock of this computer.")]
 
-    def _conversation(self, flow_id: str, answers: tuple[Answer, ...]) -> Conversation:
-        from selfcheck.interview.context import Context
+    def small_talk(self, asked: Script) -> Conversation:
+        """A conversation of which nothing is kept as it goes; whoever began it sees to what comes of it."""
         from selfcheck.interview.dialogue import Conversation
-        from selfcheck.loading.content import rules
+
+        return Conversation(asked, self._context(), now=self._time, ask_back=self.ask_back)
+
+    def _conversation(self, flow_id: str, answers: tuple[Answer, ...]) -> Conversation:
+        from selfcheck.interview.dialogue import Conversation
         from selfcheck.loading.conversations import script
 
-        context = Context(
+        asked = script(self.place, flow_id)
+        return Conversation(asked, self._context(), answers, self._keeper.keep, self._time, ask_back=self.ask_back)
+
+    def _context(self) -> Context:
+        from selfcheck.interview.context import Context
+        from selfcheck.loading.content import rules
+
+        return Context(
             today=self.today,
             household=self.household,
             checks=self.checks,
             pump_outs=self.pump_outs,
             rule_sets=rules(self.place),
             units=self.household.units,
-        )
-        return Conversation(
-            script(self.place, flow_id), context, answers, self._keeper.keep, self._time, ask_back=self.ask_back
         )
 
     def ask_back(self, text: str) -> Reply | None:

@@ -17,6 +17,13 @@ def working_copies() -> Path:
     return _data() / "demonstrations"
 
 
+def papers() -> Path:
+    """Where files for a person go: sheets to print, pages to hand over. A folder of its own among the documents."""
+    from platformdirs import user_documents_path
+
+    return user_documents_path() / "septic tank papers"
+
+
 def trace_file() -> Path:
     """The file of this user that takes the details of a fault in the program."""
     from platformdirs import user_state_path

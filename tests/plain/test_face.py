@@ -55,7 +55,7 @@ def test_from_the_start_to_the_verdict_and_the_record(home: Path) -> None:
     said, code = typed(home, "1", *walked, "", "see my record", "", "look ahead", "", "quit")
     assert code == 0
     assert "> 1" in said
-    for words in ("By whose rule is it due?", "Press Enter", "Checks:", "Pump-outs:", "answers are saved"):
+    for words in ("By whose rule is it due?", "Press Enter", "Checks and pump-outs", "As of today", "answers are saved"):
         assert words in said, words
     assert len(list((home / "checks").iterdir())) == 7
     assert max(map(len, said.splitlines())) <= 78

@@ -1,0 +1,219 @@
+"""Pages that both faces show: something to read, and numbered ways on from it.
+
+A page is data. What a way does is a function that gives a `Step`; the `Desk` keeps the pages one came through. Pages
+are made anew each time they come into view, so that they never show what is no longer so.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, field, replace
+from typing import TYPE_CHECKING, Literal
+
+from selfcheck.text import clean
+
+if TYPE_CHECKING:
+    from selfcheck.drawing.spans import Line
+    from selfcheck.interview.dialogue import Conversation
+    from selfcheck.report.parts import PartedPage
+    from selfcheck.report.wording import VerdictPage
+
+PartKind = Literal["text", "strong", "muted", "trouble", "items", "fixed"]
+#: so many ways, the way back among them, that a single number key picks each
+MOST_WAYS = 9
+
+
+@dataclass(frozen=True, slots=True)
+class Part:
+    """Lines that belong together, under a title or none. "items" are a list; "fixed" lines keep their spaces."""
+
+    lines: tuple[str, ...]
+    title: str = ""
+    kind: PartKind = "text"
+
+
+@dataclass(frozen=True, slots=True)
+class Drawn:
+    """A picture: `lines(width, height)` for a terminal, `words` for who hears it."""
+
+    lines: Callable[[int, int], Sequence[Line]]
+    words: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Go:
+    """Open a page above this one. `replace`: in its place instead."""
+
+    page: Callable[[], Page]
+    replace: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Talk:
+    """Hold a conversation. `then` gives the step after its end; None: it is kept as every conversation is."""
+
+    conversation: Conversation
+    then: Callable[[Conversation], Step] | None = None
+    beside: Drawn | None = None  # shown beside it in place of the household's tank
+
+
+@dataclass(frozen=True, slots=True)
+class Stay:
+    """Remain on the page, made anew. `say`: what is said to what was done, "trouble" where it went wrong."""
+
+    say: str = ""
+    kind: Literal["text", "trouble"] = "text"
+
+
+@dataclass(frozen=True, slots=True)
+class Back:
+    """So many pages back. `say`: what is said there."""
+
+    pages: int = 1
+    say: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Danger:
+    """The line that was typed tells of danger."""
+
+    line: str
+
+
+Step = Go | Talk | Stay | Back | Danger
+
+
+@dataclass(frozen=True, slots=True)
+class Way:
+    """One way on: its words, other words for it, and what it does. `slow`: it may take over a second."""
+
+    label: str
+    go: Callable[[], Step]
+    also: tuple[str, ...] = ()
+    slow: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Page:
+    """One page. `hear`: takes a typed line in, where the page asks for one; `hint` says what for."""
+
+    title: str
+    parts: tuple[Part, ...] = ()
+    ways: tuple[Way, ...] = ()
+    hear: Callable[[str], Step] | None = None
+    hint: str = ""
+    verdict: VerdictPage | PartedPage | None = None
+    drawn: Drawn | None = None
+    ask: str = ""
+
+
+@dataclass(slots=True)
+class Said:
+    """What is said to the last thing done on a page."""
+
+    text: str = ""
+    kind: str = "text"
+    source: str = ""
+
+
+@dataclass
+class Desk:
+    """Where one is among pages. `ask_back` answers questions; the words are those of `words/record.toml`, table "desk".
+
+    Whoever drives it calls `pick` or `hear`, and does what the step that comes back asks for: a conversation to hold,
+    after which `ended` is called, or a danger to take up. `over`: the first page was left.
+    """
+
+    first: Callable[[], Page]
+    phrases: Callable[..., str]
+    ask_back: Callable[[str], object | None] = lambda line: None
+    over: bool = False
+    said: Said = field(default_factory=Said)
+    _stack: list[Callable[[], Page]] = field(default_factory=list)
+    _page: Page | None = None
+
+    def __post_init__(self) -> None:
+        self._stack = [self.first]
+
+    @property
+    def page(self) -> Page:
+        """The page in view, with the way back as its last way."""
+        if self._page is None:
+            made = self._stack[-1]()
+            back = self.phrases("back" if len(self._stack) > 1 else "to_start")
+            self._page = replace(made, ways=(*made.ways, Way(back, Back, ("close",))))
+        return self._page
+
+    def pick(self, number: int) -> Step:
+        """Go the way of that number, from 1. A number that is none stays, and says so."""
+        ways = self.page.ways
+        if not 1 <= number <= len(ways):
+            return self.take(Stay(self.phrases("pick", most=str(len(ways))), "trouble"))
+        return self.take(ways[number - 1].go())
+
+    def hear(self, line: str) -> Step:
+        """A typed line: danger first, then a number or words of a way, then what the page asks for, then a question."""
+        from selfcheck.interview.hazards import find
+
+        line = clean(line).strip()
+        if find(line) is not None:
+            return Danger(line)
+        page = self.page
+        bare = line.rstrip(".").casefold()
+        if bare in ("back", "go back", "close"):
+            return self.back()
+        if bare.isdecimal() and len(bare) < 5 and (page.hear is None or 1 <= int(bare) <= len(page.ways)):
+            return self.pick(int(bare))
+        if page.hear is not None and line:
+            return self.take(page.hear(line))
+        fitting = [number for number, way in enumerate(page.ways, 1) if _fits(bare, way)]
+        if len(fitting) == 1:
+            return self.pick(fitting[0])
+        reply = self.ask_back(line) if line else None
+        if reply is not None:
+            self.said = Said(str(getattr(reply, "text", "")), "help", str(getattr(reply, "source", "")))
+            return Stay()
+        return self.take(Stay(self.phrases("pick", most=str(len(page.ways))), "trouble"))
+
+    def back(self) -> Step:
+        """One page back; from the first one, away."""
+        return self.take(Back())
+
+    def ended(self, talk: Talk) -> Step:
+        """A conversation that a way began has come to its end."""
+        return self.take(talk.then(talk.conversation) if talk.then is not None else Stay())
+
+    def renew(self) -> None:
+        """Make the page in view anew when it is next asked for."""
+        self._page = None
+
+    def take(self, step: Step) -> Step:
+        """Do what a step asks for as far as that lies here, and give it back."""
+        self.said = Said()
+        if isinstance(step, Go):
+            if step.replace:
+                self._stack.pop()
+            self._stack.append(step.page)
+        elif isinstance(step, Back):
+            del self._stack[max(0, len(self._stack) - step.pages) :]
+            self.over = not self._stack
+            self.said = Said(step.say)
+        elif isinstance(step, Stay):
+            self.said = Said(step.say, step.kind)
+        self._page = None
+        return step
+
+
+def _fits(line: str, way: Way) -> bool:
+    """Whether what was typed is words of a way: all of them in its label, or one of its other wordings."""
+    if not line:
+        return False
+    if line in (other.casefold() for other in way.also):
+        return True
+    typed = _words(line)
+    return bool(typed) and typed <= _words(way.label.casefold())
+
+
+def _words(text: str) -> set[str]:
+    kept = "".join(character if character.isalnum() else " " for character in text)
+    return set(kept.split()) - {"the", "a", "an", "my", "to", "of", "it"}

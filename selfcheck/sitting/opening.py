@@ -1,0 +1,29 @@
+"""Which pages a choice of the start opens, and which follow a conversation."""
+
+from __future__ import annotations
+
+from functools import partial
+from typing import TYPE_CHECKING
+
+from selfcheck.sitting.desk import Desk
+from selfcheck.sitting.endings import page_words
+from selfcheck.sitting.paper_pages import PaperPages
+from selfcheck.sitting.record_pages import RecordPages, desk_of
+
+if TYPE_CHECKING:
+    from selfcheck.report.parts import PartedPage
+    from selfcheck.report.wording import VerdictPage
+    from selfcheck.sitting.table import Sitting
+
+RECORD = "record"
+
+
+def desk(sitting: Sitting, choice: str) -> Desk | None:
+    """The pages that a choice of the start opens; None when it opens none."""
+    return RecordPages(sitting).desk() if choice == RECORD else None
+
+
+def verdict_desk(sitting: Sitting, found: VerdictPage | PartedPage) -> Desk:
+    """The page that a conversation ended in, with what helps to act on it."""
+    words = page_words(sitting, "record")
+    return desk_of(sitting, partial(PaperPages(sitting, words).verdict, found), words)

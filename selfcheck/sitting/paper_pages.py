@@ -1,0 +1,89 @@
+"""Papers to print or to hand over, and the verdict with the papers that help at that moment."""
+
+from __future__ import annotations
+
+from functools import partial
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from selfcheck.errors import SelfcheckError
+from selfcheck.sitting import papers
+from selfcheck.sitting.desk import Go, Page, Part, Stay, Step, Way
+from selfcheck.sitting.endings import page_words
+
+if TYPE_CHECKING:
+    from selfcheck.report.parts import PageWords, PartedPage
+    from selfcheck.report.wording import VerdictPage
+    from selfcheck.sitting.table import Sitting
+
+#: what to do with each paper once it is made
+NEXT = {
+    "sheet": "print", "page": "print", "calendar": "open_calendar", "table": "open_table", "archive": "keep_archive",
+}  # fmt: skip
+
+
+class PaperPages:
+    """The papers of one household."""
+
+    def __init__(self, sitting: Sitting, words: PageWords) -> None:
+        self._sitting = sitting
+        self._words = words
+
+    def root(self) -> Page:
+        """Every paper, each as a file, and the two that are read here."""
+        words = self._words
+        ways = [
+            Way(words("papers", "show_sheet"), lambda: Go(self.sheet), slow=True),
+            Way(words("papers", "show_note"), lambda: Go(self.note), slow=True),
+            *(self._making(paper) for paper in papers.PAPERS),
+        ]
+        return Page(words("papers", "title"), (Part((words("papers", "about"),)),), tuple(ways))
+
+    def verdict(self, found: VerdictPage | PartedPage | None = None) -> Page:
+        """The verdict, with what helps to act on it. `found`: the one just made; else that of the record."""
+        words = self._words
+        ways = [Way(words("papers", "show_note"), lambda: Go(self.note), ("call note", "phone"), slow=True)]
+        ways += [self._making(paper) for paper in ("calendar", "sheet") if paper in papers.PAPERS]
+        ways.append(Way(words("record", "history"), lambda: Go(self._history), ("history", "picture"), slow=True))
+        verdict = found if found is not None else self._sitting.verdict()
+        return Page(self._sitting.household.name or words("record", "title"), ways=tuple(ways), verdict=verdict)
+
+    def sheet(self) -> Page:
+        """The sheet to read, and to make as a file."""
+        lines = papers.sheet_lines(self._sitting)
+        return Page(self._words("papers", "sheet"), (Part(lines, kind="fixed"),), (self._making("sheet", "as_file"),))
+
+    def note(self) -> Page:
+        """What to say on the phone, to read, and to make as a file."""
+        lines = papers.note_lines(self._sitting)
+        return Page(self._words("papers", "note"), (Part(lines, kind="fixed"),), (self._making("note", "as_file"),))
+
+    def _history(self) -> Page:
+        from selfcheck.sitting.record_pages import RecordPages
+
+        return RecordPages(self._sitting).history()
+
+    def _making(self, paper: str, label: str = "") -> Way:
+        return Way(self._words("papers", label or paper), partial(self.make, paper), (paper, "print"), slow=True)
+
+    def make(self, paper: str) -> Step:
+        """Make a paper as a file, and say where it is."""
+        words = self._words
+        try:
+            path: Path = papers.make(self._sitting, paper)
+        except SelfcheckError as error:
+            return Stay(f"{error.what} {error.mend}", "trouble")
+        said = words("papers", "made", path=str(path))
+        return Stay(f"{said}\n{words('papers', NEXT[paper])}" if paper in NEXT else said)
+
+
+def asked_for_sheet(sitting: Sitting, line: str) -> str:
+    """What is said to a line that asks for the sheet, once it is made as a file; "" when it asks for something else."""
+    words = page_words(sitting, "record")
+    asked = {one.strip() for one in words("asked", "print").split(";")}
+    if line.strip().rstrip(".").casefold() not in asked:
+        return ""
+    try:
+        return words("papers", "sheet_said", path=str(papers.make(sitting, "sheet")))
+    except SelfcheckError as error:
+        return f"{error.what} {error.mend}"

@@ -1,0 +1,105 @@
+"""What is handed to a person: made from the record, as a file, or as lines to read."""
+
+from __future__ import annotations
+
+import os
+import re
+from collections.abc import Callable, Mapping
+from pathlib import Path
+from typing import TYPE_CHECKING, Any, NamedTuple
+
+from selfcheck.errors import FolderProblem
+from selfcheck.loading.conversations import script
+from selfcheck.loading.files import read_table
+from selfcheck.storage.handed_out import hand_out
+from selfcheck.storage.locations import papers
+from selfcheck.storage.writing import make_folder
+
+if TYPE_CHECKING:
+    from selfcheck.sitting.table import Sitting
+
+LANGUAGE = "en"
+
+
+class Paper(NamedTuple):
+    """One kind of paper: what makes it, and the ending of its file."""
+
+    make: Callable[[Sitting], bytes]
+    ending: str
+
+
+def make(sitting: Sitting, paper: str) -> Path:
+    """Make one of `PAPERS` as a file among this user's papers, and say where. Raises FolderProblem."""
+    kind, folder = PAPERS[paper], papers()
+    name = re.sub(r"[^A-Za-z0-9]+", "-", sitting.household.name).strip("-")[:60] or "tank"
+    stem = f"{name}-{paper}-{sitting.today.isoformat()}"
+    target, number = folder / f"{stem}{kind.ending}", 1
+    while os.path.lexists(target):
+        number += 1
+        target = folder / f"{stem}-{number}{kind.ending}"
+    data = kind.make(sitting)
+    try:
+        make_folder(folder)
+    except OSError as error:
+        what = f"There is no folder {folder}, and it cannot be made ({error.strerror or error})."
+        raise FolderProblem(what, "Make it, and try again.") from error
+    hand_out(target, data, record=sitting.folder)
+    return target
+
+
+def sheet_lines(sitting: Sitting) -> tuple[str, ...]:
+    """The sheet for the tank, as plain lines."""
+    from selfcheck.report.sheet import sheet
+    from selfcheck.report.sheet_text import sheet_text
+
+    return tuple(
+        sheet_text(sheet(sitting.judgement(), script(sitting.place, "yearly"), _tables(sitting, "sheet_page")))
+    )
+
+
+def note_lines(sitting: Sitting) -> tuple[str, ...]:
+    """What to say when calling a service, as plain lines."""
+    from selfcheck.report.call_note import call_note
+    from selfcheck.report.call_note import note_lines as lines
+
+    note = call_note(sitting.judgement(), sitting.pump_outs, sitting.verdict_words(), _tables(sitting, "call_note"))
+    return tuple(lines(note))
+
+
+def _sheet(sitting: Sitting) -> bytes:
+    from selfcheck.report.sheet import sheet
+    from selfcheck.report.sheet_page import sheet_page
+
+    made = sheet(sitting.judgement(), script(sitting.place, "yearly"), _tables(sitting, "sheet_page"))
+    return sheet_page(made, "a4" if sitting.household.units == "metric" else "letter").encode()
+
+
+def _page(sitting: Sitting) -> bytes:
+    from selfcheck.report.page import PageWords, household_page
+
+    words = PageWords(sitting.verdict_words(), _tables(sitting, "report_page"), _tables(sitting, "pictures"))
+    return household_page(sitting.judgement(), sitting.checks, sitting.pump_outs, words).encode()
+
+
+def _note(sitting: Sitting) -> bytes:
+    return "\n".join((*note_lines(sitting), "")).encode()
+
+
+def _archive(sitting: Sitting) -> bytes:
+    from selfcheck.storage.archive import pack
+
+    return pack(sitting.folder).data
+
+
+def _tables(sitting: Sitting, name: str) -> Mapping[str, Any]:
+    tables: Mapping[str, Any] = read_table(sitting.place, f"{LANGUAGE}/words/{name}.toml")
+    return tables
+
+
+#: every paper, in the order in which they are offered
+PAPERS: dict[str, Paper] = {
+    "sheet": Paper(_sheet, ".html"),
+    "page": Paper(_page, ".html"),
+    "note": Paper(_note, ".txt"),
+    "archive": Paper(_archive, ".zip"),
+}

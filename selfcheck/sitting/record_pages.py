@@ -1,0 +1,139 @@
+"""My record as pages: the list of checks and pump-outs, one of each whole, and the layers over the years."""
+
+from __future__ import annotations
+
+from datetime import date
+from functools import partial
+from typing import TYPE_CHECKING
+
+from selfcheck.domain.check import Check, PumpOut
+from selfcheck.domain.showing import show_day
+from selfcheck.sitting.check_page import check_page
+from selfcheck.sitting.desk import Desk, Go, Page, Part, Stay, Talk, Way
+from selfcheck.sitting.endings import page_words
+
+if TYPE_CHECKING:
+    from selfcheck.report.parts import PageWords
+    from selfcheck.sitting.table import Sitting
+
+#: rows of the list on one page, so that each has a number key and the ways below it too
+ROWS = 6
+
+
+class RecordPages:
+    """The pages of one household's record. They read the sitting anew each time."""
+
+    def __init__(self, sitting: Sitting) -> None:
+        self.sitting = sitting
+        self.words = page_words(sitting, "record")
+
+    def desk(self) -> Desk:
+        """A desk that begins with the first page of the record."""
+        return desk_of(self.sitting, self.root, self.words)
+
+    def day(self, day: date) -> str:
+        """A day as the household writes it."""
+        return show_day(day, self.sitting.household.units)
+
+    def root(self) -> Page:
+        """What there is, in one page."""
+        from selfcheck.sitting.contact_pages import ContactPages
+        from selfcheck.sitting.fact_pages import FactPages
+        from selfcheck.sitting.paper_pages import PaperPages
+        from selfcheck.sitting.removing_pages import RemovingPages
+
+        sitting, words = self.sitting, self.words
+        rows = len(sitting.checks) + len(sitting.pump_outs)
+        parts = []
+        if rows:
+            verdict = sitting.verdict()
+            now = tuple(line for line in (verdict.headline, verdict.by) if line)
+            parts.append(Part(now, words("record", "as_of"), "strong"))
+        else:
+            parts.append(Part((words("record", "empty"),)))
+        if sitting.problems:
+            named = tuple(str(problem) for problem in sitting.problems)
+            parts.append(Part(named, words("record", "problems"), "trouble"))
+        if sitting.read_only:
+            parts.append(Part((f"{sitting.read_only} {words('record', 'read_only')}",), kind="trouble"))
+        parts.append(Part((str(sitting.folder),), words("record", "folder"), "muted"))
+        ways = (
+            Way(words("record", "checks", count=str(rows)), lambda: Go(self.listing), ("list",), slow=True),
+            Way(words("record", "history"), lambda: Go(self.history), ("history", "picture"), slow=True),
+            Way(words("record", "facts"), lambda: Go(FactPages(self).root), ("facts", "tank facts")),
+            Way(words("record", "contacts"), lambda: Go(ContactPages(self).root), ("contacts", "phone")),
+            Way(words("record", "papers"), lambda: Go(PaperPages(sitting, words).root), ("print", "export", "files")),
+            *RemovingPages(self).ways(),
+        )
+        return Page(words("record", "title"), tuple(parts), ways)
+
+    def listing(self, start: int = 0) -> Page:
+        """Checks and pump-outs, the newest first, each check with its verdict. `start`: how many are passed over."""
+        words = self.words
+        records: list[Check | PumpOut] = [*self.sitting.checks, *self.sitting.pump_outs]
+        rows = sorted(records, key=_newest_first, reverse=True)
+        here = rows[start : start + ROWS]
+        ways = [self._row(record) for record in here]
+        left = len(rows) - start - len(here)
+        if left:
+            further = partial(self.listing, start + ROWS)
+            ways.append(
+                Way(words("list", "earlier", count=str(left)), lambda: Go(further), ("earlier", "more"), slow=True)
+            )
+        ways.append(Way(words("list", "add"), lambda: Talk(self.sitting.begin("after_pump_out")), ("add",)))
+        span = words("list", "span", first=str(start + 1), last=str(start + len(here)), count=str(len(rows)))
+        said = (span,) if rows else (words("list", "none"),)
+        return Page(words("list", "title"), (Part(said, kind="muted"),), tuple(ways))
+
+    def _row(self, record: Check | PumpOut) -> Way:
+        words, day = self.words, self.day(record.on)
+        if isinstance(record, PumpOut):
+            return Way(words("list", "pump_out", day=day), partial(Go, partial(self.pump_out, record)))
+        if record.id in {check.replaces for check in self.sitting.checks}:
+            label = words("list", "corrected", day=day)
+        else:
+            label = words("list", "check", day=day, verdict=self.sitting.verdict_then(record).headline)
+        return Way(label, partial(Go, partial(check_page, self, record)), slow=True)
+
+    def pump_out(self, record: PumpOut) -> Page:
+        """One pump-out whole."""
+        words = self.words
+        units = self.sitting.household.units
+        left = record.sludge_left_m
+        if left is None:
+            lines = [words("pump_out", "left_unknown")]
+        else:
+            from selfcheck.domain.showing import show_length
+
+            lines = [words("pump_out", "left", length=show_length(left, units))]
+        for field in ("through", "parts", "backflow"):
+            value = getattr(record, field)
+            lines += [words("pump_out", f"{field}_{value}")] if value else []
+        lines += [words("pump_out", name, **{name: text}) for name in ("by", "note") if (text := getattr(record, name))]
+        lines += [words("pump_out", "tank", tank=record.tank)] if len(self.sitting.household.tanks) > 1 else []
+        return Page(words("pump_out", "title", day=self.day(record.on)), (Part(tuple(lines), kind="items"),))
+
+    def history(self) -> Page:
+        """Both layers over the years, as a picture and in words."""
+        from selfcheck.sitting.pictures import history
+
+        drawn = history(self.sitting)
+        title = self.words("history", "title")
+        if drawn is None:
+            return Page(title, (Part((self.words("history", "empty"),)),))
+        return Page(title, (Part(drawn.words, kind="items"),), drawn=drawn)
+
+    def stay(self, done: str) -> Stay:
+        """Stay on the page with what was done, or with what could not be saved."""
+        trouble = self.sitting.trouble
+        return Stay(trouble, "trouble") if trouble else Stay(done)
+
+
+def desk_of(sitting: Sitting, first: object, words: PageWords) -> Desk:
+    """A desk of this household that begins with the page `first` makes."""
+    assert callable(first)
+    return Desk(first, lambda name, **fills: words("desk", name, **fills), sitting.ask_back)
+
+
+def _newest_first(record: Check | PumpOut) -> tuple[date, str]:
+    return record.on, str(getattr(record, "recorded_at", "") or "")

@@ -1,0 +1,31 @@
+"""Single questions of the conversations, asked by themselves to put one fact right."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from selfcheck.interview.nodes import Flow, Section
+from selfcheck.interview.script import Script
+from selfcheck.loading.conversations import script
+from selfcheck.loading.place import Place
+
+#: what a small conversation still does when a danger is told in it
+DANGER = "danger"
+
+
+def asking(place: Place, flow_id: str, questions: Sequence[str]) -> Script:
+    """These questions of one conversation, whatever was answered before them, and its way out of danger."""
+    whole = script(place, flow_id)
+    sections: list[Section] = []
+    for section in whole.flow.sections:
+        nodes = tuple(replace(node, when=()) for node in section.nodes if node.id in questions)
+        if section.id == DANGER:
+            sections.append(section)
+        elif nodes:
+            sections.append(replace(section, nodes=nodes, stage=""))
+    words = {
+        section.id: whole.words[section.id] if section.id == DANGER else replace(whole.words[section.id], opening="")
+        for section in sections
+    }
+    return replace(whole, flow=Flow(flow_id, tuple(sections), ("household",)), words=words)
