@@ -186,7 +186,7 @@ def _error(apart: float, a: float, b: float, y: float, tape: float) -> float:
     The covariance of the position is tape² (GᵀG)⁻¹ with the two unit vectors as rows of G; its largest root is
     tape² / (1 − |cos γ|). Never told as worse than the distance that a tape's error makes on the line itself.
     """
-    if a == 0.0 or b == 0.0:
+    if a * b == 0.0:
         return tape
     cosine = abs(a * a + b * b - apart * apart) / (2.0 * a * b)
     worst = math.sqrt(2.0 * tape * max(a, b)) + tape

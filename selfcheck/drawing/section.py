@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import replace
 
 from selfcheck.drawing.layer_cells import scum_cell, sludge_cell
-from selfcheck.drawing.lengths import Units, number, unit, with_error
+from selfcheck.drawing.lengths import Units
+from selfcheck.drawing.section_labels import apart, labels
 from selfcheck.drawing.section_picture import (
     Band,
     Chamber,
@@ -15,8 +16,8 @@ from selfcheck.drawing.section_picture import (
     between,
     describe,
 )
-from selfcheck.drawing.section_words import as_one_line, as_words, last_time
-from selfcheck.drawing.spans import Grid, Line, Role, Span
+from selfcheck.drawing.section_words import as_one_line, as_words, last_time, second_part
+from selfcheck.drawing.spans import Grid, Line, Role, Span, filled
 
 __all__ = [
     "Band",
@@ -54,13 +55,6 @@ def as_svg(picture: SectionPicture, units: Units = "us", prefix: str = "tank") -
     from selfcheck.drawing.section_svg import as_svg as draw  # a terminal does without it
 
     return draw(picture, units, prefix)
-
-
-@dataclass(frozen=True, slots=True)
-class _Label:
-    row: int
-    text: str
-    role: Role = "label"
 
 
 class _Drawing:
@@ -178,9 +172,8 @@ class _Drawing:
         for limit in self.picture.limits:
             line = self._row(limit.height)
             first, last = self._inside(line)
-            if self.picture.walls:
-                last = self._wall_at(self.picture.walls[0], first, last)
-            self.grid.put(first, line, _DOTS * (last - first + 1), "limit_line")
+            end = self._wall_at(self.picture.walls[0], first, last) if self.picture.walls else last + 1
+            self.grid.put(first, line, _DOTS * (end - first), "limit_line")
             if self.beside:
                 self.grid.put(last + 2, line, _DOTS, "limit")
 
@@ -234,49 +227,14 @@ class _Drawing:
             self.grid.put(self._inside(line)[0] - 1, line, "╟", "last")
 
     def _labels(self) -> None:
-        x = self.right + 3
-        for label in _apart(self._wanted(), self.rows):
-            self.grid.put(x, label.row, label.text, label.role)
-
-    def _wanted(self) -> list[_Label]:
-        picture, words, units = self.picture, self.picture.words, self.units
-        labels = [
-            _Label(self._middle(picture.scum, picture.liquid_depth - self.step), self._says(words.crust, picture.scum)),
-            _Label(self._middle(picture.sludge, 0.0), self._says(words.sludge, picture.sludge)),
-        ]
-        if picture.clear is not None:
-            text = f"{words.clear} {number(picture.clear.thickness, units)} {unit(units)}"
-            labels.append(_Label(self._middle(picture.clear, 0.0), text))
-        if picture.outlet is not None:
-            text = f"{words.outlet_edge}{' ' + words.unknown if picture.outlet_assumed else ''}"
-            labels.append(_Label(self._row(picture.outlet + 1e-6), text, "plain"))
-        labels.extend(_Label(self._row(limit.height), limit.name, "limit") for limit in picture.limits)
-        return labels
-
-    def _middle(self, band: Band | None, otherwise: float) -> int:
-        return self._row((band.top + band.bottom) / 2 if band is not None else otherwise)
-
-    def _says(self, name: str, band: Band | None) -> str:
-        if band is None:
-            return f"{name} {self.picture.words.unknown}"
-        if band.thickness == 0:
-            return f"{name} {self.picture.words.nothing}"
-        return f"{name} {with_error(band.thickness, band.error, self.units)}"
-
-
-def _apart(labels: list[_Label], rows: int) -> list[_Label]:
-    """The labels from the top down, no two on one line, each as near to its place as the others let it."""
-    ordered = sorted(labels, key=lambda label: label.row)[:rows]
-    placed: list[_Label] = []
-    for index, label in enumerate(ordered):
-        row = max(label.row, placed[-1].row + 1 if placed else 1)
-        row = min(row, rows - (len(ordered) - 1 - index))
-        placed.append(_Label(row, label.text, label.role))
-    return placed
+        wanted = labels(self.picture, self.units, self.step)
+        for label in apart([replace(one, row=self._row(one.height)) for one in wanted], self.rows):
+            self.grid.put(self.right + 3, label.row, label.text, label.role)
 
 
 def _footer(picture: SectionPicture, width: int, units: Units) -> list[Line]:
-    text = last_time(picture, units)
-    if not text:
-        return []
-    return [[Span(" ╟ ", "last"), Span(text[: width - 3].ljust(width - 3), "plain")]]
+    said: tuple[tuple[str, Role, str], ...] = (
+        (" ╟ ", "last", last_time(picture, units)),
+        (" │ ", "wall", second_part(picture, units)),
+    )
+    return [[Span(sign, role), Span(filled(text, width - 3), "plain")] for sign, role, text in said if text]

@@ -42,7 +42,18 @@ def as_words(picture: SectionPicture, units: Units = "us") -> list[str]:
 
 def last_time(picture: SectionPicture, units: Units = "us") -> str:
     """`last time: crust 4, sludge 6 in`; empty when there is no earlier check."""
-    words = picture.words
-    known = ((words.crust, picture.last_scum), (words.sludge, picture.last_sludge))
+    return _in_short(picture, picture.words.last, picture.last_scum, picture.last_sludge, units)
+
+
+def second_part(picture: SectionPicture, units: Units = "us") -> str:
+    """`second part: crust 1, sludge 4 in`; empty where there is none or nothing of it is known."""
+    scum = picture.second.scum if picture.second is not None else None
+    sludge = picture.second.sludge if picture.second is not None else None
+    thick = [band.thickness if band is not None else None for band in (scum, sludge)]
+    return _in_short(picture, picture.words.second, thick[0], thick[1], units)
+
+
+def _in_short(picture: SectionPicture, what: str, scum: float | None, sludge: float | None, units: Units) -> str:
+    known = ((picture.words.crust, scum), (picture.words.sludge, sludge))
     parts = [f"{name} {number(value, units)}" for name, value in known if value is not None]
-    return f"{words.last}: {', '.join(parts)} {unit(units)}" if parts else ""
+    return f"{what}: {', '.join(parts)} {unit(units)}" if parts else ""

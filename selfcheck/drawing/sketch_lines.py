@@ -2,12 +2,10 @@
 
 from __future__ import annotations
 
-from textwrap import wrap
-
 from selfcheck.domain.locate import Point
 from selfcheck.drawing.lengths import Units, on_a_tape
 from selfcheck.drawing.sketch import SketchPicture, remarks, tapes
-from selfcheck.drawing.spans import Grid, Line, Role, Span
+from selfcheck.drawing.spans import Grid, Line, Role, Span, cells, clipped, filled, wrapped
 from selfcheck.drawing.words import say
 
 _LEAST_WIDTH, _LEAST_ROWS, _MOST_ROWS = 36, 6, 15
@@ -18,15 +16,15 @@ def as_lines(picture: SketchPicture, width: int, height: int, units: Units) -> l
     """At most `height` lines of exactly `width` cells: the plan where there is room, then what is to be said."""
     if width < 1 or height < 1:
         return []
-    said = [line for text in remarks(picture, units) for line in wrap(text, width) or [""]]
+    said = [line for text in remarks(picture, units) for line in wrapped(text, width)]
     rows = min(height - len(said) - 1, _MOST_ROWS)
     if picture.lid is not None and picture.apart is not None and width >= _LEAST_WIDTH and rows >= _LEAST_ROWS:
         lines = _plan(picture, picture.lid, picture.apart, width, rows, units).lines()
         lines.append([Span(" " * width)])
     else:
-        told = [line for text in tapes(picture, units) if text is not None for line in wrap(text, width)]
-        lines = [[Span(line.ljust(width), "label")] for line in told]
-    lines += [[Span(line[:width].ljust(width), "plain")] for line in said]
+        told = [line for text in tapes(picture, units) if text is not None for line in wrapped(text, width)]
+        lines = [[Span(filled(line, width), "label")] for line in told]
+    lines += [[Span(filled(line, width), "plain")] for line in said]
     return lines[:height]
 
 
@@ -71,36 +69,36 @@ def _lengths(
         text = on_a_tape(metres or 0.0, units)
         x, y = (corner[0] + spot[0]) // 2, (corner[1] + spot[1] + 1) // 2
         if picture.two_places:
-            _put(grid, x - len(text) - 1 if outward < 0 else x + 2, y, text, "label")
+            _put(grid, x - cells(text) - 1 if outward < 0 else x + 2, y, text, "label")
         else:
-            _put(grid, x - len(text) // 2, y + 1, text, "label")
+            _put(grid, x - cells(text) // 2, y + 1, text, "label")
 
 
 def _names(grid: Grid, picture: SketchPicture, a: tuple[int, int], b: tuple[int, int], apart: str) -> None:
     """Each corner's name outside of it where it fits, else above it; and how far apart they are."""
     middle = max(10, min(grid.width - 10, (a[0] + b[0]) // 2))
-    fits = a[0] - len(picture.first) - 1 >= 0 and b[0] + 2 + len(picture.second) <= grid.width
+    fits = a[0] - cells(picture.first) - 1 >= 0 and b[0] + 2 + cells(picture.second) <= grid.width
     first, second = picture.first, picture.second
     if fits:
-        _put(grid, a[0] - len(first) - 1, a[1], first, "label")
+        _put(grid, a[0] - cells(first) - 1, a[1], first, "label")
         _put(grid, b[0] + 2, b[1], second, "label")
     else:
-        first, second = first[: middle - 2], second[: grid.width - middle - 2]
-        _put(grid, min(middle - 2 - len(first), a[0]), a[1] - 1, first, "label")
-        _put(grid, max(middle + 2, b[0] - len(second) + 1), b[1] - 1, second, "label")
-    on_the_wall = picture.two_places and len(apart) + 4 <= b[0] - a[0]
+        first, second = clipped(first, middle - 2), clipped(second, grid.width - middle - 2)
+        _put(grid, min(middle - 2 - cells(first), a[0]), a[1] - 1, first, "label")
+        _put(grid, max(middle + 2, b[0] - cells(second) + 1), b[1] - 1, second, "label")
+    on_the_wall = picture.two_places and cells(apart) + 4 <= b[0] - a[0]
     line = a[1] if on_the_wall else a[1] - (1 if fits else 2)
-    _put(grid, (a[0] + b[0] - len(apart)) // 2 - 1, line, f" {apart} ", "label")
+    _put(grid, (a[0] + b[0] - cells(apart)) // 2 - 1, line, f" {apart} ", "label")
 
 
 def _point(grid: Grid, spot: tuple[int, int], sign: str, name: str, role: Role) -> None:
     x, y = spot
     grid.put(x, y, sign, role)
-    _put(grid, x + 2 if x + 2 + len(name) <= grid.width else x - 1 - len(name), y, name, role)
+    _put(grid, x + 2 if x + 2 + cells(name) <= grid.width else x - 1 - cells(name), y, name, role)
 
 
 def _put(grid: Grid, x: int, y: int, text: str, role: Role) -> None:
-    grid.put(max(0, min(x, grid.width - len(text))), y, text, role)
+    grid.put(max(0, min(x, grid.width - cells(text))), y, text, role)
 
 
 def _line(grid: Grid, start: tuple[int, int], end: tuple[int, int], sign: str, role: Role) -> None:

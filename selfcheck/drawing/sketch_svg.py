@@ -6,7 +6,7 @@ from selfcheck.domain.locate import Point
 from selfcheck.drawing.lengths import Units, on_a_tape
 from selfcheck.drawing.sketch import SketchPicture, as_words, remarks, tapes
 from selfcheck.drawing.svg import SMALL, WIDTH, Sheet, text_width, wrap
-from selfcheck.drawing.tones import AIR, INK, LIMIT, PIPE, QUIET, WALL_EDGE
+from selfcheck.drawing.tones import AIR, INK, LIMIT, PAPER, PIPE, QUIET, WALL_EDGE
 from selfcheck.drawing.words import say
 
 _MARGIN = 46.0
@@ -84,8 +84,9 @@ class _Sketch:
             for number, line in enumerate(lines):
                 room = text_width(line, SMALL) * 1.08
                 start = max(least, min(corner[0] - room / 2, most - room))
-                sheet.text(start, corner[1] - _HOUSE - 11 - 14 * (len(lines) - 1 - number), line, size=SMALL, bold=True,
-                           most=most - start + 1)  # fmt: skip
+                y = corner[1] - _HOUSE - 11 - 14 * (len(lines) - 1 - number)
+                sheet.add("rect", x=start - 2, y=y - 11, width=room + 4, height=14.0, fill=PAPER, opacity="0.85")
+                sheet.text(start, y, line, size=SMALL, bold=True, most=most - start + 1)
             sheet.line([(corner[0], corner[1] - _HOUSE - 7), (corner[0], corner[1] - 6)], INK, 0.9)
         self._tag((a[0] + b[0]) / 2, a[1] - 12, on_a_tape(apart, self.units))
 

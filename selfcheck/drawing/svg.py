@@ -18,8 +18,8 @@ WIDTH = 360.0
 TEXT = 13.0
 SMALL = 12.0
 _PREFIX = re.compile(r"[A-Za-z][A-Za-z0-9_-]{0,40}")
-_NARROW = frozenset("iIljtfr.,;:'|!()[]-·/ ¼½¾1")
-_WIDE = frozenset("mwMW@%—…±")
+_NARROW = frozenset("iIljtfr.,;:'|!()[]-·/ ")
+_WIDE = frozenset("mwMW@%&#+=<>~^—…±¼½¾←→")
 
 Element = ET.Element
 
@@ -30,15 +30,14 @@ def text_width(text: str, size: float) -> float:
 
 
 def _advance(character: str) -> float:
-    if east_asian_width(character) in "WF":
-        return 1.05
+    """In shares of the size of the type: at or above the widths of DejaVu Sans, wider than most faces of its kind."""
+    if character in _NARROW:
+        return 0.42
     if character in _WIDE:
         return 1.0
-    if character in _NARROW:
-        return 0.5 if character in "±1 ¼½¾rI-" else 0.42
-    if character in "¼½¾":
-        return 1.0
-    return 0.76 if character.isupper() else 0.64 if character.isascii() or character.isalnum() else 1.05
+    if character.isascii():
+        return 0.79 if character.isupper() else 0.64
+    return 0.8 if character.isalpha() and east_asian_width(character) not in "WF" else 1.05
 
 
 def fit(text: str, room: float, size: float) -> str:

@@ -1,0 +1,235 @@
+"""All pictures, by each of the three pens: what holds for every one of them."""
+
+from __future__ import annotations
+
+import os
+import re
+from collections.abc import Callable
+from dataclasses import replace
+from pathlib import Path
+from typing import Any
+from unicodedata import category
+
+import pytest
+from hypothesis import HealthCheck, given, settings
+from hypothesis import strategies as st
+
+from selfcheck.domain.check import Readings
+from selfcheck.domain.household import Drum, Place
+from selfcheck.domain.marks import marks
+from selfcheck.domain.shapes import vessel
+from selfcheck.drawing import cloth, history, patches, section, sketch
+from selfcheck.drawing.spans import ROLES, Grid, as_text, cells, wrapped
+from selfcheck.errors import ContentProblem
+from tests.drawing import households as given_
+from tests.drawing.svg_checks import check, texts
+
+SNAPSHOTS = Path(__file__).parent / "snapshots"
+QUICK = settings(max_examples=60, deadline=None, suppress_health_check=list(HealthCheck))
+SLOW = settings(max_examples=20, deadline=None, suppress_health_check=list(HealthCheck))
+WORDS = given_.WORDS
+PLACE = Place(corner_a="kitchen corner", corner_b="porch post", corners_apart_m=6.4, from_a_m=5.2, from_b_m=4.1,
+              side="garden side", note="under the flat stone")  # fmt: skip
+
+
+def the_cloth(read: Readings) -> cloth.ClothPicture:
+    body = vessel(given_.TANK)
+    return cloth.describe(read, WORDS["cloth"], marks(given_.EPA, given_.TANK, body))
+
+
+def two_parts() -> section.SectionPicture:
+    return given_.section(
+        given_.TANK.model_copy(update={"compartments": 2}),
+        given_.readings(liquid_depth=[48], sludge=[12], scum_total=[6]),
+        given_.readings(sludge=[8], scum_total=[4]),
+        given_.readings(liquid_depth=[48], sludge=[4], scum_total=[1]),
+    )
+
+
+#: every picture told in full, by name: its module and how it is described
+PICTURES: dict[str, tuple[Any, Callable[[], Any]]] = {
+    "section_two_parts": (section, two_parts),
+    "section_drum": (
+        section,
+        lambda: given_.section(
+            given_.TANK.model_copy(update={"shape": Drum(diameter_m=1.5, length_m=2.0, ends="dished")}),
+            given_.readings(liquid_depth=[48], sludge=[12], scum_total=[8]),
+        ),
+    ),
+    "cloth": (cloth, lambda: the_cloth(given_.readings(liquid_depth=[47], sludge=[8, 12, 9]))),
+    "history": (
+        history,
+        lambda: history.describe(given_.judged(), given_.CHECKS, given_.PUMP_OUTS, WORDS["history"]),
+    ),
+    "place": (sketch, lambda: sketch.describe(PLACE, WORDS["sketch"])),
+    "place_either": (
+        sketch,
+        lambda: sketch.describe(PLACE.model_copy(update={"side": "", "note": ""}), WORDS["sketch"]),
+    ),
+    "surfaces": (patches, lambda: patches.describe("surface", WORDS["patches"], "brown")),
+    "walls": (patches, lambda: patches.describe("wall", WORDS["patches"], "pitted")),
+}
+
+
+@pytest.mark.parametrize("name", PICTURES)
+@pytest.mark.parametrize("units", ["us", "metric"])
+def test_svg_is_whole_and_stands_alone(name: str, units: str) -> None:
+    pen, picture = PICTURES[name]
+    check(pen.as_svg(picture(), units, "one"), "one")
+
+
+@pytest.mark.parametrize("name", PICTURES)
+def test_two_pictures_on_one_page_share_no_id(name: str) -> None:
+    pen, picture = PICTURES[name]
+    ids = [set(re.findall(r' id="([^"]+)"', pen.as_svg(picture(), "us", prefix))) for prefix in ("a", "b")]
+    assert ids[0]
+    assert not ids[0] & ids[1]
+    for bad in ("", "1a", "a b", 'a"', "a" * 60):
+        with pytest.raises(ValueError, match="prefix"):
+            pen.as_svg(picture(), "us", bad)
+
+
+@pytest.mark.parametrize("name", PICTURES)
+@pytest.mark.parametrize("size", [(60, 20), (80, 24), (40, 16), (24, 10), (5, 3), (1, 1)], ids=str)
+def test_lines_fill_the_width_and_keep_the_height(name: str, size: tuple[int, int]) -> None:
+    pen, picture = PICTURES[name]
+    lines = pen.as_lines(picture(), *size)
+    assert 0 < len(lines) <= size[1]
+    for line in lines:
+        assert sum(len(span.text) for span in line) == size[0]
+        assert all(span.role in ROLES and span.text.isprintable() for span in line)
+
+
+@pytest.mark.parametrize("name", PICTURES)
+def test_pictures_look_as_they_did(name: str) -> None:
+    """Run with SELFCHECK_SNAPSHOTS=write to take new pictures, then read them."""
+    pen, picture = PICTURES[name]
+    shown = picture()
+    seen = "\n".join([*as_text(pen.as_lines(shown, 60, 22)), "", *pen.as_words(shown, "us")]) + "\n"
+    file = SNAPSHOTS / f"{name}.txt"
+    if os.environ.get("SELFCHECK_SNAPSHOTS") == "write":
+        file.write_text(seen, encoding="utf-8")
+    assert seen == file.read_text(encoding="utf-8")
+
+
+@pytest.mark.parametrize("name", PICTURES)
+@pytest.mark.parametrize("units", ["us", "metric"])
+def test_the_words_say_every_number_that_is_drawn(name: str, units: str) -> None:
+    """Whoever hears the picture gets every length and every name in it; marks on an axis tell nothing of the tank."""
+    pen, picture = PICTURES[name]
+    shown = picture()
+    drawn = texts(check(pen.as_svg(shown, units, "one"), "one"))
+    spoken = " ".join(pen.as_words(shown, units)).lower().replace("give or take", "±")
+    bare = re.sub(r" ± [\d¼½¾]+", "", spoken)
+    for text in drawn:
+        for number in re.findall(r"\d[\d¼½¾]*(?: ± [\d¼½¾]+)? (?:in|cm|ft|m)\b", text):
+            assert number in spoken or number in bare, (number, spoken)
+
+
+@pytest.mark.parametrize("name", PICTURES)
+def test_the_description_is_the_words(name: str) -> None:
+    pen, picture = PICTURES[name]
+    shown = picture()
+    root = check(pen.as_svg(shown, "us", "one"), "one")
+    described = root.findtext("{http://www.w3.org/2000/svg}desc") or ""
+    for line in pen.as_words(shown, "us"):
+        assert line.rstrip(".") in described
+
+
+@pytest.mark.parametrize("name", ["cloth", "history", "place", "surfaces"])
+def test_a_missing_word_is_named(name: str) -> None:
+    pen, picture = PICTURES[name]
+    shown = picture()
+    untitled = {key: word for key, word in shown.words.items() if not key.startswith("title")}
+    with pytest.raises(ContentProblem, match="title"):
+        pen.as_svg(replace(shown, words=untitled), "us", "one")
+
+
+def test_every_picture_has_its_words_and_no_others() -> None:
+    """Each phrase of the content is used by its picture, and each that a picture uses is there."""
+    folder = Path(section.__file__).parent
+    for name in ("cloth", "history", "sketch", "patches"):
+        code = "".join(
+            path.read_text("utf-8") for path in folder.glob("*.py") if path.stem.startswith((name, "section_picture"))
+        )
+        quoted = set(re.findall(r"[\"']([a-z_]+)[\"']", code))
+        for phrase in WORDS[name]:
+            stem = re.sub(r"_(means|is|surface|wall)$", "", phrase)
+            assert phrase in quoted or stem in quoted or phrase.startswith("title_"), (name, phrase)
+        for phrase in re.findall(r"say\([\w.]+, [\"']([a-z_]+)[\"']", code):
+            assert phrase in WORDS[name], (name, phrase)
+    assert set(WORDS["section"]) == set(section.SectionWords.__dataclass_fields__)
+    for topic in patches.PATCHES:
+        assert all(f"{ident}_means" in WORDS["patches"] for ident, _ in patches.PATCHES[topic])
+
+
+@QUICK
+@given(given_.tanks, given_.any_readings, st.none() | given_.any_readings, st.none() | given_.any_readings,
+       st.sampled_from(["us", "metric"]), st.integers(1, 100), st.integers(1, 40))  # fmt: skip
+def test_any_tank_can_be_drawn(
+    tank: Any, now: Any, last: Any, second: Any, units: Any, width: int, height: int
+) -> None:
+    picture = given_.section(tank, now, last, second)
+    check(section.as_svg(picture, units, "any"), "any")
+    lines = section.as_lines(picture, width, height, units)
+    assert all(sum(len(span.text) for span in line) == width for line in lines)
+    assert len(lines) <= height
+    assert len(section.as_words(picture, units)) >= 3
+
+
+@QUICK
+@given(given_.any_readings, st.booleans(), st.sampled_from(["us", "metric"]), st.integers(1, 100), st.integers(1, 40))
+def test_any_cloth_can_be_drawn(read: Any, marked: bool, units: Any, width: int, height: int) -> None:
+    picture = the_cloth(read) if marked else cloth.describe(read, WORDS["cloth"])
+    check(cloth.as_svg(picture, units, "any"), "any")
+    lines = cloth.as_lines(picture, width, height, units)
+    assert len(lines) <= height
+    assert all(sum(len(span.text) for span in line) == width for line in lines)
+
+
+@SLOW
+@given(given_.houses, given_.checks, given_.pump_outs, st.sampled_from(["us", "metric"]), st.integers(1, 100),
+       st.integers(1, 40))  # fmt: skip
+def test_any_history_can_be_drawn(house: Any, checks: Any, emptied: Any, units: Any, width: int, height: int) -> None:
+    picture = history.describe(given_.judged(house, checks, emptied), checks, emptied, WORDS["history"])
+    check(history.as_svg(picture, units, "any"), "any")
+    lines = history.as_lines(picture, width, height, units)
+    assert len(lines) <= height
+    assert all(sum(len(span.text) for span in line) == width for line in lines)
+    assert history.as_words(picture, units)
+
+
+@QUICK
+@given(given_.places, st.sampled_from(["us", "metric"]), st.integers(1, 100), st.integers(1, 40))
+def test_any_place_can_be_drawn(place: Any, units: Any, width: int, height: int) -> None:
+    picture = sketch.describe(place, WORDS["sketch"])
+    svg = sketch.as_svg(picture, units, "any")
+    assert "<script" not in svg
+    check(svg.replace("http://x", "x"), "any")
+    lines = sketch.as_lines(picture, width, height, units)
+    assert len(lines) <= height
+    for line in lines:
+        assert sum(cells(span.text) for span in line) == width
+        assert not any(category(one) in ("Cc", "Cf", "Cs") for span in line for one in span.text)
+    assert sketch.as_words(picture, units)
+
+
+@QUICK
+@given(st.text(max_size=60), st.integers(2, 30))
+def test_wrapped_text_fits_and_loses_nothing(text: str, width: int) -> None:
+    lines = wrapped(text, width)
+    assert all(cells(line) <= width for line in lines)
+    assert "".join("".join(lines).split()) == "".join(text.split())
+
+
+def test_wide_letters_take_two_cells_and_leave_no_half_behind() -> None:
+    grid = Grid(6, 1)
+    grid.put(0, 0, "漢字e\u0301", "label")
+    assert as_text(grid.lines()) == ["漢字e\u0301"]
+    assert cells("漢字e\u0301") == 5
+    grid.put(1, 0, "x", "label")
+    assert as_text(grid.lines()) == [" x字e\u0301"]
+    grid.put(2, 0, "y", "label")
+    assert as_text(grid.lines()) == [" xy e\u0301"]
+    grid.put(5, 0, "漢", "label")
+    assert sum(cells(span.text) for span in grid.lines()[0]) == 6
