@@ -12,11 +12,12 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 from typing import TYPE_CHECKING
 
-from selfcheck.domain.check import standing
+from selfcheck.domain.check import Reading, Readings, standing
 from selfcheck.domain.findings import Dates
 from selfcheck.domain.forecast import Band
 from selfcheck.domain.history import counted
 from selfcheck.domain.layers import layers
+from selfcheck.domain.limits import stand
 from selfcheck.domain.showing import show_day
 from selfcheck.domain.uncertain import Measure
 from selfcheck.drawing.lengths import Units, number, unit, with_error
@@ -106,9 +107,18 @@ def describe(
         people=tuple(dict(people).items()),
         bands=tuple(ahead.bands(sorted(days))),
         due=judgement.due,
-        limits=describe_limits(vessel, judgement.layers, judgement.standings, words),
+        limits=_limits(judgement, words),
         words=words,
     )
+
+
+def _limits(judgement: Judgement, words: Words) -> tuple[LimitLine, ...]:
+    """As heights; where nothing was read, those of the tank standing full."""
+    tank, vessel = judgement.tank, judgement.vessel
+    if judgement.layers is not None:
+        return describe_limits(vessel, judgement.layers, judgement.standings, words)
+    full = layers(tank, vessel, Readings(liquid_depth=[Reading(m=vessel.liquid_depth_m)]))
+    return describe_limits(vessel, full, stand(judgement.rules, full, vessel), words)
 
 
 def _last(today: date, due: Dates) -> date:

@@ -88,8 +88,9 @@ class _History:
         top = self._edge(bands, lambda band: picture.crust_edge(band.scum[1]) + band.scum[1])
         self._fill(sludge[0], [(x, _FLOOR) for x, _ in sludge[0]], "sludge_ahead")
         self._fill(top, crust[0], "crust_ahead")
-        for (low, middle, high), colour in ((sludge, SLUDGE_EDGE), (crust, CRUST_EDGE)):
-            self._fill(high, low, "doubt")
+        ranges = ((sludge, "doubt", SLUDGE_EDGE), (crust, "doubt_above", CRUST_EDGE))
+        for (low, middle, high), texture, colour in ranges:
+            self._fill(high, low, texture)
             self.sheet.line(low, colour, 0.8)
             self.sheet.line(high, colour, 0.8)
             self.sheet.line(middle, INK, 1.5, "5 3")

@@ -47,6 +47,7 @@ TEXTURES: dict[str, Texture] = {
     "crust_ahead": Texture("#f1e6c9", "#b89d66", 14, (("M1 4q3 -3 6 0", 1.0), ("M8 11q2.5 -2.5 5 0", 1.0))),
     "earth": Texture("#ece2cf", "#c8b797", 18, (("M3 5l4 -2", 1.0), ("M11 13l4 -2", 1.0)), ((13, 4, 0.8),)),
     "doubt": Texture("none", "#2a251d", 5, (("M-1 6L6 -1", 0.9),)),
+    "doubt_above": Texture("none", "#2a251d", 5, (("M-1 -1L6 6", 0.9),)),
     "cloth": Texture("#f7f2e6", "#d6ccb6", 6, (("M0 3H6", 0.7), ("M3 0V6", 0.7))),
     "wet_cloth": Texture("#d3dcd8", "#a9bab5", 6, (("M0 3H6", 0.9), ("M3 0V6", 0.9))),
     "pole": Texture("#cda56c", "#a47a45", 10, (("M3 0V10", 0.7), ("M7 0V10", 0.5))),
