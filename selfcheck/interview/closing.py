@@ -9,6 +9,7 @@ from selfcheck.interview.messages import Message
 from selfcheck.interview.pending import Pending
 from selfcheck.interview.prompting import caution_message
 from selfcheck.interview.routing import is_danger
+from selfcheck.interview.showing import inline
 from selfcheck.interview.state import State
 
 if TYPE_CHECKING:
@@ -58,7 +59,7 @@ def hazard_perhaps(talk: Conversation, hazard: Hazard, line: str) -> list[Messag
         return [note, *hearing.ordinary(talk, line)]
 
     choices = (("yes", talk.phrases.say("hazard_yes")), ("no", talk.phrases.say("hazard_no")))
-    asked = talk.phrases.say("hazard_check", told=told.rstrip("."))
+    asked = talk.phrases.say("hazard_check", told=inline(told))
     return talk.ask(Pending(asked, choices, choose, firm=True, parting=(_caution(talk, hazard.id),)))
 
 

@@ -9,14 +9,16 @@ from selfcheck.interview.answers import HAZARD, LEAVING, NOTE, Answer
 from selfcheck.interview.messages import Message
 from selfcheck.interview.pending import Pending
 from selfcheck.interview.several import named_node
-from selfcheck.interview.showing import show_answer
+from selfcheck.interview.showing import at_start, inline, show_answer
 
 if TYPE_CHECKING:
     from selfcheck.interview.dialogue import Conversation
 
 COMMANDS = ("why", "how", "back", "change", "repeat", "unknown", "skip", "leave", "trouble", "help", "quit")
 #: those that end a small question of the engine's own
-WAYS_OUT = ("leave", "quit", "trouble", "back")
+WAYS_OUT = ("leave", "quit", "trouble", "back", "change", "unknown", "skip")
+#: those that leave a small question as it is
+ANYWHERE = ("why", "how", "help", "repeat", "leave", "quit")
 
 
 def do(talk: Conversation, command: str) -> list[Message]:
@@ -28,7 +30,7 @@ def do(talk: Conversation, command: str) -> list[Message]:
     if command in ("leave", "quit"):
         parting = talk.pending.parting if talk.pending else ()
         return [*parting, *closing.leave(talk)]
-    if talk.pending is not None and talk.pending.firm and command not in ("help", "repeat"):
+    if talk.pending is not None and talk.pending.firm and command not in ANYWHERE:
         return talk.question()
     return {
         "why": why,
@@ -97,6 +99,7 @@ def change(talk: Conversation, named: str = "") -> list[Message]:
     answered = [ident for ident in talk.state.answered if talk.script.nodes[ident].kind not in ("say", "confirm")]
     if not answered:
         return [Message("note", talk.phrases.say("change_none")), *talk.question()]
+    talk.drop_pending()
     fits = named_node(talk.script, named, answered) if named else []
     if len(fits) == 1:
         return start_change(talk, fits[0])
@@ -115,7 +118,7 @@ def change(talk: Conversation, named: str = "") -> list[Message]:
     listed = tuple(
         (
             ident,
-            talk.phrases.say("several_line", name=talk.script.name_of(ident), value=talk.words(_shown(talk, ident))),
+            talk.phrases.say("several_line", name=at_start(talk.script.name_of(ident)), value=_shown(talk, ident)),
         )
         for ident in (fits or answered)
     )
@@ -126,7 +129,8 @@ def change(talk: Conversation, named: str = "") -> list[Message]:
 def start_change(talk: Conversation, question: str) -> list[Message]:
     """Ask this question once more; until it is answered the old answer counts."""
     talk.revise(question)
-    note = talk.phrases.say("change_old", name=talk.script.name_of(question), value=_shown(talk, question))
+    name = at_start(talk.script.name_of(question))
+    note = talk.phrases.say("change_old", name=name, value=_shown(talk, question))
     return [Message("note", note), *talk.present()]
 
 
@@ -198,7 +202,7 @@ def _out_of_pending(talk: Conversation) -> list[Message]:
 
 
 def _shown(talk: Conversation, ident: str) -> str:
-    return show_answer(talk.script, talk.state.answered[ident], talk.context.units)
+    return inline(talk.words(show_answer(talk.script, talk.state.answered[ident], talk.context.units)))
 
 
 def _last_said(talk: Conversation) -> str:

@@ -22,9 +22,10 @@ from selfcheck.interview.prompting import introduce, numbered, prompt_for
 from selfcheck.interview.recorded import recorded_answer
 from selfcheck.interview.replay import follow, replay
 from selfcheck.interview.script import Script
-from selfcheck.interview.showing import show_answer, show_error
+from selfcheck.interview.showing import at_start, inline, show_answer, show_error
 from selfcheck.interview.state import State
 from selfcheck.interview.transcript import transcript
+from selfcheck.interview.understanding import CHOICES
 from selfcheck.text import clean
 
 __all__ = ["Choice", "Conversation", "Ending", "Message", "Prompt", "Reply", "Stage"]
@@ -245,9 +246,9 @@ class Conversation:
         messages: list[Message] = []
         value = show_answer(self.script, answer, self.context.units)
         if old is not None and (old.state, old.value) != (answer.state, answer.value):
-            was = show_answer(self.script, old, self.context.units)
-            name = self.script.name_of(node.id)
-            messages.append(Message("echo", self.phrases.say("changed", name=name, value=value, old=was)))
+            was = inline(show_answer(self.script, old, self.context.units))
+            name = at_start(self.script.name_of(node.id))
+            messages.append(Message("echo", self.phrases.say("changed", name=name, value=inline(value), old=was)))
         elif answer.state == "unknown":
             messages.append(Message("echo", self.phrases.say("echo_unknown")))
         elif answer.state == "skipped":
@@ -255,7 +256,9 @@ class Conversation:
         elif node.kind != "note":
             error = show_error(answer, node, self.context.units)
             shown = self.phrases.say("give_or_take", value=value, error=error) if error else ""
-            messages.append(Message("echo", shown or self.phrases.say("echo", value=value.rstrip("."))))
+            said = "echo_choice" if node.kind in CHOICES and answer.value else "echo"
+            kept = inline(value) if said == "echo_choice" else value.rstrip(" .?")
+            messages.append(Message("echo", shown or self.phrases.say(said, value=kept)))
         messages.extend(
             Message("say", self.words(words.after[option]))
             for option in hearing.options_of(answer)

@@ -4,16 +4,18 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from selfcheck.interview import closing, commands, missing, odd
+from selfcheck.interview import closing, commands, correcting, missing, odd
 from selfcheck.interview.answers import NOTE, Answer
 from selfcheck.interview.context import choices_of
-from selfcheck.interview.hazards import find
+from selfcheck.interview.hazards import Hazard, find
 from selfcheck.interview.messages import Message
 from selfcheck.interview.nodes import Node
+from selfcheck.interview.passing import in_passing, read_back
 from selfcheck.interview.pending import Pending
-from selfcheck.interview.prompting import CHANGED, RIGHT, STILL
-from selfcheck.interview.several import Several, elsewhere, several
-from selfcheck.interview.showing import show_answer
+from selfcheck.interview.prompting import CHANGED, RIGHT, STILL, introduce
+from selfcheck.interview.replay import follow
+from selfcheck.interview.several import elsewhere
+from selfcheck.interview.showing import at_start
 from selfcheck.interview.understanding import (
     CHOICES,
     MEASURES,
@@ -23,10 +25,10 @@ from selfcheck.interview.understanding import (
     exact,
     is_measured_unknown,
     is_one_of,
-    is_question,
     loose,
     measure,
     normal,
+    words_in,
 )
 
 if TYPE_CHECKING:
@@ -36,7 +38,7 @@ if TYPE_CHECKING:
 def hear(talk: Conversation, text: str) -> list[Message]:
     """What is said to a cleaned line."""
     hazard = find(text) if text else None
-    if hazard is not None and not _picked(talk, text):
+    if hazard is not None and not _says_its_own(talk, hazard, text):
         if hazard.sure:
             return _with_option(talk, hazard.id, text)
         return closing.hazard_perhaps(talk, hazard, text)
@@ -79,13 +81,35 @@ def offer(talk: Conversation, node: Node, reading: Reading, text: str) -> list[M
         talk.drop_pending()
         return odd.accept_or_question(talk, node, answers[choice])
 
-    choices = tuple((str(place), label) for place, (label, _) in enumerate(meanings))
-    return talk.ask(Pending(talk.phrases.say("which_unit"), choices, choose))
+    def other(line: str) -> list[Message] | None:
+        """The unit alone: "cm"."""
+        read = measure(node, f"{text} {line}", talk.context).answer if node.kind in ("length", "volume") else None
+        if read is None or any(sign.isdecimal() for sign in line):
+            return None
+        talk.drop_pending()
+        return odd.accept_or_question(talk, node, read)
+
+    choices = tuple((str(place), at_start(label)) for place, (label, _) in enumerate(meanings))
+    return talk.ask(Pending(talk.phrases.say("which_unit"), choices, choose, other))
 
 
-def _picked(talk: Conversation, text: str) -> bool:
-    """Whether a line is just the words of a choice on show: then the choice itself says what it raises."""
-    return talk.prompt is not None and any(normal(text) == normal(choice.label) for choice in talk.prompt.choices)
+def _says_its_own(talk: Conversation, hazard: Hazard, text: str) -> bool:
+    """Whether a line is just a choice on show, or the option that raises this hazard: then the choice says it all.
+
+    A line that only may tell of a hazard is first of all a command, or an answer that the open question knows.
+    """
+    if talk.prompt is not None and any(normal(text) == normal(choice.label) for choice in talk.prompt.choices):
+        return True
+    if not hazard.sure and command_of(talk.script.interface, text) is not None:
+        return True
+    node = talk.node
+    if node is None or talk.pending is not None or node.kind not in CHOICES:
+        return False
+    known = exact(talk.script, node, text)
+    if not hazard.sure and not known.nothing:
+        return True
+    answer = known.answer or loose(talk.script, node, text).answer
+    return answer is not None and any(node.hazard.get(option) == hazard.id for option in choices_of(answer))
 
 
 def _with_option(talk: Conversation, hazard: str, text: str) -> list[Message]:
@@ -100,27 +124,43 @@ def _with_option(talk: Conversation, hazard: str, text: str) -> list[Message]:
 
 def _to_pending(talk: Conversation, pending: Pending, text: str) -> list[Message]:
     """A line while a small question stands in between."""
-    plain = normal(text)
-    listen = talk.script.interface.listen
-    for number, (ident, label) in enumerate(pending.choices, 1):
-        same_word = ident in ("yes", "no") and plain in listen.get(ident, ())
-        if plain and (plain == normal(label) or plain == str(number) or same_word):
-            return pending.choose(ident)
+    picked = _choice(talk, pending, text)
+    if picked is not None:
+        return pending.choose(picked)
     command = command_of(talk.script.interface, text)
-    if command in ("help", "repeat", "leave", "quit") or (command in commands.WAYS_OUT and not pending.firm):
+    if command in commands.ANYWHERE or (command in commands.WAYS_OUT and not pending.firm):
         return commands.do(talk, command)
     if not text:
         return [Message("trouble", talk.phrases.say("empty")), *talk.question()]
+    if missing.asks(talk, text) and (said := missing.side_question(talk, text)):
+        return said
     if pending.firm:
         talk.record(Answer(NOTE, "value", text, said=text))
         return [Message("trouble", talk.phrases.say("no_match_options")), *talk.question()]
     said = pending.other(text)
     if said is not None:
         return said
-    if command is None and plain.isdecimal():
+    if command is None and normal(text).isdecimal():
         return [Message("trouble", talk.phrases.say("no_match_options")), *talk.question()]
     talk.drop_pending()
     return ordinary(talk, text)
+
+
+def _choice(talk: Conversation, pending: Pending, text: str) -> str | None:
+    """The choice of a small question that a line picks: by number, by its words, or by words that only one has."""
+    plain = normal(text)
+    listen = talk.script.interface.listen
+    if not plain:
+        return None
+    for number, (ident, label) in enumerate(pending.choices, 1):
+        same_word = ident in ("yes", "no") and plain in listen.get(ident, ())
+        if plain == normal(label) or plain == str(number) or same_word:
+            return ident
+    typed = set(words_in(plain)) - set(listen.get("fillers", ()))
+    if pending.firm or not typed or plain.isdecimal() or command_of(talk.script.interface, text):
+        return None
+    fits = [ident for ident, label in pending.choices if typed <= set(words_in(normal(label)))]
+    return fits[0] if len(fits) == 1 and fits[0] not in ("yes", "no") else None
 
 
 def _at_end(talk: Conversation, text: str) -> list[Message]:
@@ -150,20 +190,22 @@ def _still_true(talk: Conversation, node: Node, text: str) -> list[Message] | No
 
 def _by_kind(talk: Conversation, node: Node, text: str) -> list[Message]:
     interface = talk.script.interface
+    asks = missing.asks(talk, text)
     if node.kind == "note":
-        if is_question(interface, text) and (said := missing.side_question(talk, text)):
+        if asks and (said := missing.side_question(talk, text)):
             return said
         return talk.accept(Answer(node.id, "value", text, said=text))
     if node.kind == "say" and (not text or is_one_of(interface, "go_on", text) or normal(text) == "1"):
         return talk.accept(Answer(node.id, "value", said=text))
     if node.kind == "confirm" and (said := _confirm(talk, node, text)) is not None:
         return said
-    if (said := _correction(talk, text)) is not None:
+    if node.kind == "say" and not asks and (said := _step_done(talk, node, text)) is not None:
         return said
-    asks = is_question(interface, text)
+    if (said := correcting.correction(talk, text)) is not None:
+        return said
     if asks and (said := missing.side_question(talk, text)):
         return said
-    if (said := _several(talk, text)) is not None:
+    if (said := in_passing(talk, text)) is not None:
         return said
     reading = measure(node, text, talk.context) if node.kind in MEASURES else loose(talk.script, node, text)
     if not reading.nothing and not (asks and node.kind in CHOICES):
@@ -173,10 +215,36 @@ def _by_kind(talk: Conversation, node: Node, text: str) -> list[Message]:
     named = after_opening(interface, "change", text)
     if named:
         return commands.change(talk, named)
-    found = elsewhere(talk.script, talk.state, text)
+    found = elsewhere(talk.script, talk.state, text, talk.context)
     if found.answers and not talk.revising:
-        return talk.ask(_read_back(talk, found, text))
-    return missing.not_understood(talk, text, asks=asks)
+        return talk.ask(read_back(talk, found, text))
+    return missing.not_understood(talk, text)
+
+
+def _step_done(talk: Conversation, node: Node, text: str) -> list[Message] | None:
+    """A line at a step of words only that answers the question right behind it: the step is done, and answered."""
+    interface = talk.script.interface
+    done = Answer(node.id, "value")
+    after = follow(talk.script, talk.context, talk.state, done)
+    behind = after.node
+    if talk.revising or behind is None or behind.kind not in (*CHOICES, *MEASURES):
+        return None
+    if is_one_of(interface, "yes", text) or is_one_of(interface, "no", text):
+        return None
+    if behind.kind in MEASURES:
+        reading = measure(behind, text, talk.context)
+    elif normal(text).isdecimal():
+        return None
+    else:
+        reading = exact(talk.script, behind, text)
+        if reading.nothing and not behind.gate:
+            reading = loose(talk.script, behind, text)
+    if reading.nothing:
+        return None
+    talk.record(done)
+    lead = introduce(talk.script, talk.state, talk.context, talk.phrases, talk.script.section_of[behind.id].id)
+    asked = Message("say", talk.words(talk.script.words_of(behind.id).ask))
+    return [*lead, asked, *(_fits(talk, behind, reading, text) if reading.fits else offer(talk, behind, reading, text))]
 
 
 def _confirm(talk: Conversation, node: Node, text: str) -> list[Message] | None:
@@ -204,48 +272,3 @@ def _fits(talk: Conversation, node: Node, reading: Reading, text: str) -> list[M
 
     choices = tuple((option, talk.words(talk.script.label_of(node.id, option))) for option in options)
     return talk.ask(Pending(talk.phrases.say("which"), choices, choose))
-
-
-def _correction(talk: Conversation, text: str) -> list[Message] | None:
-    """ "No, it was 18": a new value for the question before, when it is one for that and the line says so."""
-    rest = after_opening(talk.script.interface, "correction", text)
-    counting = [ident for ident in talk.state.answered if talk.script.nodes[ident].kind not in ("say", "confirm")]
-    if not rest or not counting or talk.revising:
-        return None
-    last = talk.script.nodes[counting[-1]]
-    if last.gate or last.opens or last.closes:
-        return None
-    reading = measure(last, rest, talk.context) if last.kind in MEASURES else exact(talk.script, last, rest)
-    if reading.nothing or (last.kind in MEASURES and reading.answer is not None and reading.answer.value == 0):
-        return None
-    talk.revise(last.id)
-    return offer(talk, last, reading, text)
-
-
-def _several(talk: Conversation, text: str) -> list[Message] | None:
-    """More than one answer in a line, or one to another question: read back for a yes."""
-    found = several(talk.script, talk.state, text, talk.context)
-    node = talk.node
-    others = [answer for answer in found.answers if node is None or answer.question != node.id]
-    if not others or talk.revising or (len(found.answers) < 2 and found.rest):
-        return None
-    return talk.ask(_read_back(talk, found, text))
-
-
-def _read_back(talk: Conversation, found: Several, text: str) -> Pending:
-    def choose(choice: str) -> list[Message]:
-        talk.drop_pending()
-        if choice == "yes":
-            return talk.accept(*found.answers)
-        return [Message("note", talk.phrases.say("several_no")), *talk.question()]
-
-    lines = [talk.phrases.say("several")]
-    for answer in found.answers:
-        value = show_answer(talk.script, answer, talk.context.units)
-        lines.append(talk.phrases.say("several_line", name=talk.script.name_of(answer.question), value=value))
-    lead = [Message("echo", "\n".join(lines))]
-    if found.rest:
-        lead.append(Message("note", talk.phrases.say("several_rest", rest="; ".join(found.rest))))
-        talk.record(Answer(NOTE, "value", text, said=text))
-    choices = (("yes", talk.phrases.say("yes")), ("no", talk.phrases.say("no")))
-    return Pending(talk.phrases.say("several_ask"), choices, choose, lead=tuple(lead))

@@ -4,10 +4,15 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from selfcheck.interview import hazards
 from selfcheck.interview.answers import NOTE, Answer
+from selfcheck.interview.guessing import meant
 from selfcheck.interview.messages import Message
-from selfcheck.interview.nodes import Term
-from selfcheck.interview.understanding import MEASURES, after_opening, normal, words_in
+from selfcheck.interview.nodes import Node, Term
+from selfcheck.interview.pending import Pending
+from selfcheck.interview.prompting import caution_message
+from selfcheck.interview.showing import inline
+from selfcheck.interview.understanding import MEASURES, after_opening, is_question, normal, words_in
 
 if TYPE_CHECKING:
     from selfcheck.interview.dialogue import Conversation
@@ -16,16 +21,29 @@ if TYPE_CHECKING:
 FEWEST_WORDS = 3
 
 
+def asks(talk: Conversation, text: str) -> bool:
+    """Whether a line asks something back, "what if ..." among it."""
+    return is_question(talk.script.interface, text)
+
+
 def side_question(talk: Conversation, text: str) -> list[Message] | None:
-    """The answer to a question asked back and the open question again; None when the line is not taken for one."""
+    """The answer to a question asked back and the open question again; None when the line is not taken for one.
+
+    "What if" about a danger is met with its caution; a question about a danger to life has it ahead of the answer.
+    """
     asked_for = after_opening(talk.script.interface, "what_is", text)
     term = find_term(talk, asked_for) if asked_for else None
     if term is not None:
         return [Message("help", term.means, source=term.source), *talk.question()]
+    danger = talk.script.cautions.get(hazards.asked(text) or "") if asks(talk, text) else None
+    supposing = talk.script.interface.listen.get("supposing", ())
+    if danger is not None and normal(text).startswith(supposing):
+        return [caution_message(danger, talk.phrases, whole=True), *talk.question()]
     reply = talk.ask_back(text) if talk.ask_back is not None else None
-    if reply is not None:
-        return [Message("help", reply.text, source=reply.source), *talk.question()]
-    return None
+    answer = [Message("help", reply.text, source=reply.source)] if reply is not None else []
+    if danger is not None and (reply is None or danger.level == "danger"):
+        answer.insert(0, caution_message(danger, talk.phrases, whole=reply is None))
+    return [*answer, *talk.question()] if answer else None
 
 
 def find_term(talk: Conversation, words: str) -> Term | None:
@@ -38,18 +56,35 @@ def find_term(talk: Conversation, words: str) -> Term | None:
     return None
 
 
-def not_understood(talk: Conversation, text: str, *, asks: bool) -> list[Message]:
+def not_understood(talk: Conversation, text: str) -> list[Message]:
     """A line that fits nothing: kept as a note, and the question put another way, more plainly each time."""
-    if not asks and len(words_in(normal(text))) >= FEWEST_WORDS and (said := side_question(talk, text)):
+    asked = asks(talk, text)
+    if not asked and len(words_in(normal(text))) >= FEWEST_WORDS and (said := side_question(talk, text)):
         return said
     talk.record(Answer(NOTE, "value", text, said=text))
     kept = Message("note", talk.phrases.say("note_kept"))
-    if asks:
+    if asked:
         return [Message("help", talk.phrases.say("not_in_guide")), kept, *talk.question()]
     if talk.node is not None and talk.node.kind == "say":
         return [kept, *talk.question()]
+    near = meant(talk.script, talk.node, text) if talk.node is not None and talk.pending is None else None
+    if near is not None and talk.node is not None:
+        return talk.ask(_did_you_mean(talk, talk.node, near, text))
     talk.misses += 1
     return [*_in_other_words(talk), *([kept] if talk.misses > 1 else []), *talk.question()]
+
+
+def _did_you_mean(talk: Conversation, node: Node, option: str, text: str) -> Pending:
+    def choose(choice: str) -> list[Message]:
+        talk.drop_pending()
+        if choice == "yes":
+            return talk.accept(Answer(node.id, "value", option if node.kind == "choose" else (option,), said=text))
+        return [*_in_other_words(talk), *talk.question()]
+
+    talk.misses += 1
+    choices = (("yes", talk.phrases.say("yes")), ("no", talk.phrases.say("no")))
+    label = inline(talk.words(talk.script.label_of(node.id, option)))
+    return Pending(talk.phrases.say("did_you_mean", label=label), choices, choose)
 
 
 def _in_other_words(talk: Conversation) -> list[Message]:

@@ -12,7 +12,7 @@ from selfcheck.interview.pending import Pending
 from selfcheck.interview.phrases import filled
 from selfcheck.interview.predicates import holds
 from selfcheck.interview.replay import follow
-from selfcheck.interview.showing import show_answer, show_value
+from selfcheck.interview.showing import show_answer, show_bound
 
 if TYPE_CHECKING:
     from selfcheck.interview.dialogue import Conversation
@@ -37,13 +37,7 @@ def accept_or_question(talk: Conversation, node: Node, answer: Answer) -> list[M
 
 def oddities(talk: Conversation, node: Node, answer: Answer) -> list[str]:
     """What is odd about an answer, each in a sentence: out of range, unusual, or against another answer."""
-    found: list[str] = []
-    value = answer.value
-    if isinstance(value, (int, float)) and not isinstance(value, bool):
-        if _outside(value, node.least, node.most):
-            found.append(_range(talk, node, answer, "odd_range", node.least, node.most))
-        elif _outside(value, node.usual_least, node.usual_most):
-            found.append(_range(talk, node, answer, "odd_usual", node.usual_least, node.usual_most))
+    found = [_range(talk, node, answer)]
     if node.odd_when:
         after = follow(talk.script, talk.context, talk.state, answer)
         context = replace(talk.context, draft=lambda: _draft(talk, after.answered))
@@ -63,15 +57,16 @@ def _draft(talk: Conversation, answered: object) -> dict[str, object]:
     return collect(talk.script, talk.context, answered) if isinstance(answered, Answered) else {}
 
 
-def _outside(value: float, least: float | None, most: float | None) -> bool:
-    return (least is not None and value < least) or (most is not None and value > most)
-
-
-def _range(talk: Conversation, node: Node, answer: Answer, phrase: str, least: float | None, most: float | None) -> str:
+def _range(talk: Conversation, node: Node, answer: Answer) -> str:
+    """What is odd about the size of a value, with the bound it passes; "" when nothing is."""
+    value = answer.value
+    if not isinstance(value, (int, float)) or isinstance(value, bool):
+        return ""
     units = talk.context.units
-    return talk.phrases.say(
-        phrase,
-        value=show_answer(talk.script, answer, units),
-        least=show_value(talk.script, node, 0.0 if least is None else least, units),
-        most=show_value(talk.script, node, most, units),
-    )
+    bounds = (("odd_least", node.least), ("odd_most", node.most))
+    for phrase, bound in (*bounds, ("odd_usual_least", node.usual_least), ("odd_usual_most", node.usual_most)):
+        below = phrase.endswith("least")
+        if bound is not None and (value < bound if below else value > bound):
+            shown = show_bound(node, bound, units, up=below)
+            return talk.phrases.say(phrase, value=show_answer(talk.script, answer, units), bound=shown)
+    return ""

@@ -9,7 +9,7 @@ from selfcheck.interview.nodes import Caution, Node
 from selfcheck.interview.phrases import Phrases, filled
 from selfcheck.interview.routing import reviewed
 from selfcheck.interview.script import Script
-from selfcheck.interview.showing import show_answer
+from selfcheck.interview.showing import at_start, inline, show_answer
 from selfcheck.interview.state import State
 
 RIGHT = "_right"  # the choice that accepts a read-back
@@ -57,7 +57,7 @@ def prompt_for(
     choices = choices_for(script, state, context, phrases)
     kind: str = node.kind
     if on_record is not None:
-        value = show_answer(script, on_record, context.units)
+        value = inline(show_answer(script, on_record, context.units))
         text = phrases.say("still_true", name=script.name_of(node.id), value=value)
         choices = numbered([(STILL, phrases.say("still_yes")), (CHANGED, phrases.say("still_no"))])
         kind = "choose"
@@ -98,7 +98,7 @@ def choices_for(script: Script, state: State, context: Context, phrases: Phrases
 def review_lines(script: Script, state: State, context: Context, phrases: Phrases) -> list[str]:
     """The deciding answers read back, one a line."""
     return [
-        phrases.say("review_line", name=script.name_of(ident), value=_shown(script, state, context, ident))
+        phrases.say("review_line", name=at_start(script.name_of(ident)), value=_shown(script, state, context, ident))
         for ident in reviewed(script, state.answered)
     ]
 
@@ -136,4 +136,4 @@ def stages_of(script: Script, node: Node) -> tuple[str, tuple[Stage, ...]]:
 
 
 def _shown(script: Script, state: State, context: Context, ident: str) -> str:
-    return show_answer(script, state.answered[ident], context.units)
+    return inline(show_answer(script, state.answered[ident], context.units))

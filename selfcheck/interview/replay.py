@@ -100,5 +100,13 @@ def _walked(script: Script, context: Context, state: State) -> State:
         return replace(state, step=step)
     step.answered.open = True
     return replace(
-        state, step=step, open=True, opened=True, opened_at=state.length, settled=False, close_first=False, tries=0
+        state,
+        step=step,
+        open=True,
+        opened=True,
+        opened_at=state.length,
+        first_opened=state.first_opened or state.length,
+        settled=False,
+        close_first=False,
+        tries=0,
     )

@@ -38,6 +38,13 @@ def true_of(conditions: Iterable[Condition], answered: Answered, context: Contex
     return True
 
 
+def section_holds(script: Script, context: Context, state: State, node: Node) -> bool:
+    """Whether the conditions of a question's section hold as things stand now."""
+    answered = state.answered
+    context = replace(context, draft=lambda: collect(script, context, answered))
+    return true_of(script.section_of[node.id].when, answered, context)
+
+
 def next_step(script: Script, context: Context, state: State) -> Step:
     """The next node to ask, or how the conversation ends.
 
@@ -136,11 +143,18 @@ def _valid(script: Script, node: Node, state: State, answered: Answered) -> Answ
         return None
     if node.on_leaving and state.at[node.id] <= state.opened_at:
         return None
+    if state.first_opened and state.at[node.id] <= state.first_opened and _behind_an_opening(script, node):
+        return None  # nobody can have seen it before it was opened
     if node.kind == "confirm":
         latest = max((state.at[ident] for ident in reviewed(script, answered)), default=0)
         if state.at[node.id] < latest:
             return None
     return answer
+
+
+def _behind_an_opening(script: Script, node: Node) -> bool:
+    first = script.first_opening
+    return first is not None and script.order[node.id] > script.order[first.id]
 
 
 def _in_danger(script: Script, context: Context, state: State, answered: Answered) -> Step:

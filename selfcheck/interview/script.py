@@ -53,6 +53,11 @@ class Script:
         """Place of every node in the flow, by id."""
         return {ident: place for place, ident in enumerate(self.nodes)}
 
+    @cached_property
+    def first_opening(self) -> Node | None:
+        """The first step that opens something; None when there is none."""
+        return next((node for node in self.nodes.values() if node.opens), None)
+
     def words_of(self, node_id: str) -> NodeWords:
         """What is said at a node; empty words when it has none."""
         section = self.section_of.get(node_id)

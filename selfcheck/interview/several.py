@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+import re
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass, replace
 
 from selfcheck.interview.answers import Answer
 from selfcheck.interview.context import Context
 from selfcheck.interview.nodes import Node
+from selfcheck.interview.routing import section_holds
 from selfcheck.interview.script import Script
 from selfcheck.interview.state import State
 from selfcheck.interview.understanding import CHOICES, MEASURES, exact, loose, measure, normal, parts_of, words_in
@@ -14,34 +17,33 @@ from selfcheck.interview.understanding import CHOICES, MEASURES, exact, loose, m
 
 @dataclass(frozen=True, slots=True)
 class Several:
-    """`answers`: what was understood, one a question. `rest`: the parts that were not."""
+    """`answers`: what was understood, one a question. `rest`: parts that were not. `later`: parts told too early."""
 
-    answers: tuple[Answer, ...]
-    rest: tuple[str, ...]
+    answers: tuple[Answer, ...] = ()
+    rest: tuple[str, ...] = ()
+    later: tuple[str, ...] = ()
 
 
 def several(script: Script, state: State, text: str, context: Context) -> Several:
-    """The answers in a line with more than one part. Safety items are never answered in passing."""
-    answers: dict[str, Answer] = {}
-    rest: list[str] = []
-    parts = parts_of(script.interface, text)
-    if len(parts) == 1:
-        named = _named(script, parts[0], context)
-        return Several((named,) if named else (), ())
-    for part in parts:
-        answer = _named(script, part, context) or _current(script, state, part, context, answers)
-        answer = answer or _by_option(script, state, part)
-        if answer is None or answer.question in answers:
-            rest.append(part)
-        else:
-            answers[answer.question] = answer
-    return Several(tuple(answers.values()), tuple(rest))
+    """The answers in a line with more than one part, or one that is named. Safety items are never answered in passing.
+
+    What belongs to something that is to be opened first is told too early, and is not taken.
+    """
+    parts = [piece for part in parts_of(script.interface, text) for piece in _by_names(script, part)]
+    if not 0 < len(parts) <= len(script.nodes):
+        return Several()
+    found = _Found(script, state, context)
+    for place, part in enumerate(parts):
+        found.take(part, alone=len(parts) == 1, after=parts[place - 1] if place else "")
+    return Several(tuple(found.answers.values()), tuple(found.rest), tuple(found.later))
 
 
-def elsewhere(script: Script, state: State, text: str) -> Several:
-    """The answer of a line that is just the words of an option of another question."""
-    answer = _by_option(script, state, text)
-    return Several((answer,) if answer else (), ())
+def elsewhere(script: Script, state: State, text: str, context: Context) -> Several:
+    """The answer of a line that is just an option's words of another question; none while a safety item is open."""
+    if state.node is not None and state.node.gate:
+        return Several()
+    answer = _by_option(script, state, text, context)
+    return Several((answer,) if answer else ())
 
 
 def named_node(script: Script, text: str, among: list[str] | None = None) -> list[str]:
@@ -60,47 +62,150 @@ def named_node(script: Script, text: str, among: list[str] | None = None) -> lis
     ]
 
 
+def named_answer(script: Script, part: str, context: Context, among: Iterable[str]) -> Answer | None:
+    """A part that names one of these questions, before or behind an answer to it; the longest name decides."""
+    best: tuple[int, Answer] | None = None
+    for ident in among:
+        node = script.nodes[ident]
+        for name in _names(script, ident):
+            if best is not None and best[0] >= len(name):
+                continue
+            answer = _beside(script, node, name, part, context)
+            if answer is not None:
+                best = (len(name), answer)
+    return best[1] if best else None
+
+
+class _Found:
+    """What was understood of a line so far."""
+
+    def __init__(self, script: Script, state: State, context: Context) -> None:
+        self.script, self.state, self.context = script, state, context
+        self.answers: dict[str, Answer] = {}
+        self.rest: list[str] = []
+        self.later: list[str] = []
+        self._last: Node | None = None
+        self._early = [ident for ident in script.nodes if told_too_early(script, state, context, ident)]
+
+    def take(self, part: str, *, alone: bool, after: str) -> None:
+        open_, script = self._open(), self.script
+        answer = named_answer(script, part, self.context, open_)
+        if answer is None and not alone:
+            answer = self._once_more(part) or self._current(part) or self._of_an_option(part)
+        if answer is None and named_answer(script, part, self.context, self._early) is not None:
+            self.later.append(part)
+        elif answer is None or answer.question in self.answers:
+            self.rest.append(part)
+        else:
+            self.answers[answer.question] = answer
+            self._last = script.nodes[answer.question]
+
+    def _open(self) -> list[str]:
+        """The questions that a part may name: the open one first, then those to come, then those answered."""
+        order, node = self.script.order, self.state.node
+        now = order[node.id] if node is not None else -1
+        free = [ident for ident, one in self.script.nodes.items() if _free(one) and ident not in self.answers]
+        free = [ident for ident in free if ident not in self._early]
+        ahead = [ident for ident in free if ident not in self.state.given and order[ident] >= now]
+        ahead.sort(key=lambda ident: (order[ident] != now, order[ident]))
+        return [*ahead, *(ident for ident in free if ident in self.state.answered)]
+
+    def _once_more(self, part: str) -> Answer | None:
+        """A bare reading after another one: the next question that writes at the same place."""
+        last = self._last
+        if last is None or last.kind not in MEASURES or not last.writes or normal(part).isalpha():
+            return None
+        for node in self.script.nodes.values():
+            if node.writes == last.writes and node.id not in self.answers and node.id not in self.state.given:
+                return _measured(node, part, self.context)
+        return None
+
+    def _current(self, part: str) -> Answer | None:
+        """The part as an answer to the open question."""
+        node = self.state.node
+        if node is None or not _free(node) or node.id in self.answers:
+            return None
+        if node.kind in MEASURES:
+            return _measured(node, part, self.context)
+        return exact(self.script, node, part).answer or loose(self.script, node, part).answer
+
+    def _of_an_option(self, part: str) -> Answer | None:
+        return _by_option(self.script, self.state, part, self.context)
+
+
+def told_too_early(script: Script, state: State, context: Context, ident: str) -> bool:
+    """Whether a question stands behind an opening that is still to come: nobody can have seen that yet.
+
+    With nothing answered so far it may have been seen before, as on a sheet that is typed in.
+    """
+    first = script.first_opening
+    if first is None or state.opened or script.order[ident] <= script.order[first.id]:
+        return False
+    return bool(state.answered) and not section_holds(script, context, state, script.nodes[ident])
+
+
 def _names(script: Script, ident: str) -> list[str]:
     words = script.words_of(ident)
     return [normal(name) for name in (words.short, *words.names) if name]
 
 
 def _free(node: Node) -> bool:
-    return not (node.gate or node.opens or node.closes or node.on_leaving)
+    """Whether a question may be answered in passing."""
+    return not (node.gate or node.opens or node.closes or node.on_leaving) and node.kind in (*MEASURES, *CHOICES)
 
 
-def _named(script: Script, part: str, context: Context) -> Answer | None:
-    """A part that begins with a question's name and goes on with an answer to it."""
-    plain = normal(part)
-    best: tuple[int, Answer] | None = None
-    for ident, node in script.nodes.items():
-        if not _free(node) or node.kind not in (*MEASURES, *CHOICES):
-            continue
-        for name in _names(script, ident):
-            if not plain.startswith(name + " ") or (best is not None and best[0] >= len(name)):
-                continue
-            value = part.strip()[len(name) :].lstrip(" :=,")
-            reading = measure(node, value, context) if node.kind in MEASURES else exact(script, node, value)
-            if reading.answer is not None:
-                best = (len(name), Answer(ident, "value", reading.answer.value, part.strip(), reading.answer.error))
-    return best[1] if best else None
+def _by_names(script: Script, part: str) -> list[str]:
+    """A part with names of several questions in it, cut before each name: "rise 4 in flour rye"."""
+    low = part.casefold()
+    names = {name for ident, node in script.nodes.items() if _free(node) for name in _names(script, ident)}
+    places: list[tuple[int, int]] = []
+    for name in sorted(names, key=len, reverse=True):
+        for match in re.finditer(rf"\b{re.escape(name)}\b", low):
+            if all(match.end() <= start or match.start() >= end for start, end in places):
+                places.append(match.span())
+    starts = sorted(start for start, _ in places)
+    if len(starts) < 2 or low[: starts[0]].strip(" .,:;") not in ("", "the", "my", "our"):
+        return [part]
+    return [part[start:end].strip() for start, end in zip(starts, [*starts[1:], len(part)], strict=True)]
 
 
-def _current(script: Script, state: State, part: str, context: Context, answers: dict[str, Answer]) -> Answer | None:
-    """The part as an answer to the open question."""
-    node = state.node
-    if node is None or not _free(node) or node.id in answers:
-        return None
-    if node.kind in MEASURES:
-        return measure(node, part, context).answer
-    return exact(script, node, part).answer or loose(script, node, part).answer
+def _beside(script: Script, node: Node, name: str, part: str, context: Context) -> Answer | None:
+    """The answer that stands behind a name, or before it; words such as "is" and "about" may stand between."""
+    low = part.strip().casefold()
+    match = re.match(rf"(?:the |my |our |a )?{re.escape(name)}\b[\s:=,]*(.+)", low) or re.match(
+        rf"(.*?)\b(?:of )?(?:the )?{re.escape(name)}\W*$", low
+    )
+    for value in _without_fillers(script, match[1].strip(" :=,")) if match is not None else ():
+        answer = _measured(node, value, context) if node.kind in MEASURES else exact(script, node, value).answer
+        if answer is not None:
+            return replace(answer, said=part.strip())
+    return None
 
 
-def _by_option(script: Script, state: State, part: str) -> Answer | None:
+def _without_fillers(script: Script, value: str) -> Iterator[str]:
+    """The words as they are, and with fewer and fewer of the small words in front of them."""
+    fillers = {*script.interface.listen.get("fillers", ()), "have"}
+    while value:
+        yield value
+        first, _, rest = value.partition(" ")
+        value = rest if first in fillers else ""
+
+
+def _measured(node: Node, value: str, context: Context) -> Answer | None:
+    """A length, volume, number or date. A bare number is in the household's unit, since the read-back shows it."""
+    reading = measure(node, value, context)
+    if reading.answer is None and reading.meanings and node.kind == "length":
+        return reading.meanings[0][1]
+    return reading.answer
+
+
+def _by_option(script: Script, state: State, part: str, context: Context) -> Answer | None:
     """The part as the words of an option that only one of the questions not answered yet has."""
     found: list[Answer] = []
     for ident, node in script.nodes.items():
         if ident in state.given or not _free(node) or node.kind not in CHOICES or normal(part).isdecimal():
+            continue
+        if not section_holds(script, context, state, node):
             continue
         reading = exact(script, node, part)
         if reading.answer is not None and reading.answer.value:

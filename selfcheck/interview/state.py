@@ -33,10 +33,10 @@ class State:
     `given`: the last answer to each question, those taken back left out. `at`: its place in the list of answers.
     `before`: safety and opening answers that a break made void. `told`: hazards told in words. `open`: something may
     stand open, from the moment an opening step was shown until it was said to be shut. `opened`: an opening step was
-    reached at some time, last at `opened_at`. `close_first`: the question about shutting comes before everything.
-    `must_close`: it comes before leaving. `close_from`: answers about shutting before this place do not count for that.
-    `settled`: it was shut in the ordinary course, so that a break need not begin it again. `tries`: answers about
-    shutting that did not say that it is shut.
+    reached at some time, first at `first_opened`, last at `opened_at`. `close_first`: the question about shutting comes
+    before everything. `must_close`: it comes before leaving. `close_from`: answers about shutting before this place do
+    not count for that. `settled`: it was shut in the ordinary course, so that a break need not begin it again.
+    `tries`: answers about shutting that did not say that it is shut.
     """
 
     given: Mapping[str, Answer] = field(default_factory=dict)
@@ -48,6 +48,7 @@ class State:
     open: bool = False
     opened: bool = False
     opened_at: int = 0
+    first_opened: int = 0
     close_from: int = 0
     close_first: bool = False
     must_close: bool = False

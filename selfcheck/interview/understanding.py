@@ -145,7 +145,7 @@ def _exact_option(script: Script, node: Node, plain: str) -> str | None:
     if plain.isdecimal() and len(plain) < 4:
         return node.options[int(plain) - 1] if 1 <= int(plain) <= len(node.options) else None
     for option in node.options:
-        if plain and plain in _wordings(script, node, option):
+        if plain and plain in wordings(script, node, option):
             return option
     for answer in ("yes", "no"):
         if answer in node.options and plain in script.interface.listen.get(answer, ()):
@@ -190,7 +190,8 @@ def _between(joins: tuple[str, ...]) -> re.Pattern[str]:
     return re.compile("(" + "|".join([*forms, r"\n+"]) + ")", re.IGNORECASE)
 
 
-def _wordings(script: Script, node: Node, option: str) -> list[str]:
+def wordings(script: Script, node: Node, option: str) -> list[str]:
+    """All the words that stand for an option, its label first, each as `normal` gives it."""
     words = script.words_of(node.id)
     return [normal(words.options.get(option, option)), *(normal(other) for other in words.also.get(option, ()))]
 
@@ -206,7 +207,7 @@ def _fits(script: Script, node: Node, option: str, plain: str) -> bool:
     telling = typed - fillers - negations
     if not telling or any(word.isdecimal() for word in telling):
         return False
-    for place, wording in enumerate(_wordings(script, node, option)):
+    for place, wording in enumerate(wordings(script, node, option)):
         known = set(words_in(wording))
         if bool(typed & negations) != bool(known & negations):
             continue

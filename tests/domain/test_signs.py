@@ -9,6 +9,7 @@ import pytest
 from selfcheck.domain.check import Seen
 from selfcheck.domain.findings import rank
 from selfcheck.domain.signs import FIELDS, Observed, Sign, findings, matching, observed
+from selfcheck.interview.hazard_patterns import VERDICTS
 from tests.cases import all_signs, verdict_words
 
 SIGNS = {sign.id: sign for sign in all_signs()}
@@ -18,6 +19,8 @@ def values_of(name: str) -> set[str]:
     """Every value that a field of a check may hold."""
     if name == "lid_closed":
         return {"yes", "no"}
+    if name == "hazards":
+        return set(VERDICTS)
     found: set[str] = set()
     todo = [get_type_hints(Seen)[name]]
     while todo:

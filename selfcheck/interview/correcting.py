@@ -1,0 +1,138 @@
+"""Corrections in words: "no, it was 18", "I meant cm", "I swapped the two"."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from dataclasses import replace
+from typing import TYPE_CHECKING
+
+from selfcheck.interview import hearing
+from selfcheck.interview.answers import Answer
+from selfcheck.interview.messages import Message
+from selfcheck.interview.nodes import Node
+from selfcheck.interview.passing import read_back
+from selfcheck.interview.several import Several, named_answer, named_node
+from selfcheck.interview.understanding import MEASURES, Reading, after_opening, exact, measure, normal
+
+if TYPE_CHECKING:
+    from selfcheck.interview.dialogue import Conversation
+
+_NUMBER = re.compile(r"\d+(?:[.,]\d+)?")
+
+
+def correction(talk: Conversation, text: str) -> list[Message] | None:
+    """What is said to a line that mends an earlier answer; None when it is not one."""
+    if talk.revising:
+        return None
+    counting = _counting(talk)
+    if not counting:
+        return None
+    return _swapped(talk, text, counting) or _other_unit(talk, text, counting) or _new_value(talk, text, counting)
+
+
+def _counting(talk: Conversation) -> list[str]:
+    """The questions whose answers may be mended so, the last answered one last. Safety items are never among them."""
+    nodes, at = talk.script.nodes, talk.state.at
+    last = [ident for ident in talk.state.answered if nodes[ident].kind not in ("say", "confirm")]
+    last.sort(key=lambda ident: at.get(ident, 0))
+    if last and _keeps_safe(nodes[last[-1]]):
+        return []
+    return [ident for ident in last if not _keeps_safe(nodes[ident])]
+
+
+def _keeps_safe(node: Node) -> bool:
+    return node.gate or node.opens or bool(node.closes)
+
+
+def _new_value(talk: Conversation, text: str, counting: list[str]) -> list[Message] | None:
+    """A new value for a question that is named, else for the one before, when the line says that it corrects."""
+    rest = after_opening(talk.script.interface, "correction", text)
+    if not rest:
+        return None
+    for part in _tails(talk, rest):
+        named = named_answer(talk.script, part, talk.context, reversed(counting))
+        if named is not None:
+            talk.revise(named.question)
+            return hearing.offer(talk, talk.script.nodes[named.question], Reading(replace(named, said=text)), text)
+        last = talk.script.nodes[counting[-1]]
+        reading = measure(last, part, talk.context) if last.kind in MEASURES else exact(talk.script, last, part)
+        reading = _in_the_unit_of(talk.state.given[last.id], reading, part)
+        nothing_but_no = reading.answer is not None and last.kind in MEASURES and reading.answer.value == 0
+        if not reading.nothing and not nothing_but_no:
+            talk.revise(last.id)
+            return hearing.offer(talk, last, reading, text)
+    return None
+
+
+def _tails(talk: Conversation, rest: str) -> Iterator[str]:
+    """What may be the new value: behind the last "it was", else all of it; without a "not ..." at its end."""
+    markers = "|".join(map(re.escape, talk.script.interface.listen.get("really", ())))
+    tail = re.split(rf"\b(?:{markers})\b", rest)[-1].strip(" ,.:;") if markers else rest
+    for part in dict.fromkeys((tail, rest)):
+        shorter = re.split(r",?\s+not\s+", part)[0].strip(" ,.:;")
+        yield from dict.fromkeys(one for one in (shorter, part) if one)
+
+
+def _in_the_unit_of(old: Answer, reading: Reading, part: str) -> Reading:
+    """Of two meanings of a bare number, the one in the unit of the value that it takes the place of."""
+    unit, number = _unit_of(old), _number_in(part)
+    if unit is None or number is None:
+        return reading
+    for _, answer in reading.meanings:
+        if isinstance(answer.value, (int, float)) and abs(answer.value - unit * number) <= 0.001 * abs(answer.value):
+            return Reading(answer)
+    return reading
+
+
+def _unit_of(answer: Answer) -> float | None:
+    """How much one of the answer's units is, where it was said as one number."""
+    number = _number_in(answer.said)
+    if not number or not isinstance(answer.value, (int, float)):
+        return None
+    return answer.value / number
+
+
+def _number_in(text: str) -> float | None:
+    found = _NUMBER.findall(text)
+    return float(found[0].replace(",", ".")) if len(found) == 1 else None
+
+
+def _other_unit(talk: Conversation, text: str, counting: list[str]) -> list[Message] | None:
+    """ "I meant cm": the number of the last measured answer in another unit."""
+    measured = [ident for ident in counting if talk.script.nodes[ident].kind in ("length", "volume")]
+    unit = after_opening(talk.script.interface, "correction", text) or normal(text)
+    unit = re.split(r",?\s+not\s+", unit)[0]
+    if not measured or re.search(r"\d", unit) or len(unit.split()) > 3:
+        return None
+    node, old = talk.script.nodes[measured[-1]], talk.state.given[measured[-1]]
+    number = _number_in(old.said)
+    if number is None:
+        return None
+    for words in (unit, unit.rpartition(" ")[2]):
+        answer = measure(node, f"{number:g} {words}", talk.context).answer
+        if answer is not None and answer.value != old.value:
+            talk.revise(node.id)
+            return hearing.offer(talk, node, Reading(replace(answer, said=f"{number:g} {words}")), text)
+    return None
+
+
+def _swapped(talk: Conversation, text: str, counting: list[str]) -> list[Message] | None:
+    """Two answers of one kind that stand in each other's place: read back for a yes."""
+    plain = normal(text)
+    if not any(phrase in plain for phrase in talk.script.interface.listen.get("swapped", ())):
+        return None
+    nodes, given = talk.script.nodes, talk.state.given
+    able = [ident for ident in counting if nodes[ident].kind in MEASURES and given[ident].state == "value"]
+    named = [ident for ident in able if set(named_node(talk.script, plain, [ident]))]
+    kinds: dict[str, list[str]] = {}
+    for ident in reversed(named if len(named) > 1 else able):
+        places = kinds.setdefault(nodes[ident].kind, [])
+        if all(nodes[other].writes != nodes[ident].writes for other in places):
+            places.append(ident)
+    pair = next((places[:2] for places in kinds.values() if len(places) > 1), None)
+    if pair is None:
+        return None
+    one, other = (given[ident] for ident in pair)
+    found = Several((replace(other, question=one.question, at=""), replace(one, question=other.question, at="")))
+    return talk.ask(read_back(talk, found, text))
