@@ -22,7 +22,8 @@ if TYPE_CHECKING:
     from argparse import ArgumentParser
 
 DONE, CALL, WRONG, INTERRUPTED = 0, 1, 2, 130
-COMMANDS = ("judge", "rehearse", "examine", "schema")
+HANDING = ("sheet", "report", "note", "calendar", "table", "take-in", "pack", "unpack")
+COMMANDS = ("judge", "rehearse", "examine", "schema", *HANDING)
 
 
 def main(argv: Sequence[str] | None = None) -> int:
@@ -55,6 +56,11 @@ def _open(args: list[str]) -> int:
     today = _day(chosen.today) if getattr(chosen, "today", None) else date.today()
     if not args or args[0] not in COMMANDS:
         return _assistant(chosen.folder, chosen.plain, chosen.rules, chosen.content, today, bool(chosen.today))
+    if args[0] in HANDING:
+        from selfcheck.plain import handing
+
+        handing.open_door(args[0], chosen, today)
+        return DONE
     from selfcheck.plain import doors
 
     if args[0] == "judge":
@@ -125,6 +131,12 @@ def _parser(command: str) -> ArgumentParser:
             "  selfcheck rehearse JOURNEY.toml   play a prepared conversation\n"
             "  selfcheck examine FOLDER          look for damage in a record\n"
             "  selfcheck schema [NAME]           print the form of the files\n"
+            "  selfcheck sheet FOLDER            the paper sheet for outside\n"
+            "  selfcheck report FOLDER --to F    a page to keep, print and hand over\n"
+            "  selfcheck note FOLDER             what to say when calling a service\n"
+            "  selfcheck calendar FOLDER --to F  the next dates, for a calendar\n"
+            "  selfcheck table FOLDER --to F     all checks as a table; take-in brings one in\n"
+            "  selfcheck pack FOLDER --to F      the whole record as one file; unpack brings it back\n"
             "A folder with the name of one of these: write ./judge."
         )
         parser = ArgumentParser(
@@ -133,6 +145,13 @@ def _parser(command: str) -> ArgumentParser:
         parser.add_argument("folder", nargs="?", type=Path, help="folder of the household; without it, your own")
         parser.add_argument("--plain", action="store_true", help="line by line, for screen readers and pipes")
         parser.add_argument("--rules", metavar="ID", help="judge by this set of limits")
+        _content_and_day(parser)
+        return parser
+    if command in HANDING:
+        from selfcheck.plain import handing
+
+        parser = ArgumentParser(f"selfcheck {command}", description=handing.ABOUT[command])
+        handing.add_arguments(parser, command)
         _content_and_day(parser)
         return parser
     parser = ArgumentParser(f"selfcheck {command}", description=_ABOUT[command])

@@ -34,8 +34,8 @@ MOST_UNPACKED = 200_000_000
 _NAME = re.compile(r"[^\s.<>:\"|?*\\/\x00-\x1f\x7f][^<>:\"|?*\\/\x00-\x1f\x7f]{0,127}(?<![ .])")
 #: Whatever a damaged archive makes the library raise.
 _DAMAGED = (
-    zipfile.BadZipFile, zlib.error, struct.error, NotImplementedError, EOFError, ValueError, OverflowError, RuntimeError,
-    IndexError, KeyError, OSError,
+    zipfile.BadZipFile, zlib.error, struct.error, NotImplementedError, EOFError, ValueError, OverflowError,
+    RuntimeError, IndexError, KeyError, OSError,
 )  # fmt: skip
 #: Every entry carries this time, so that the same record makes the same archive.
 _TIME = (1980, 1, 1, 0, 0, 0)
@@ -109,6 +109,11 @@ def unpack(file: Path, folder: Path) -> Unpacked:
     finally:
         lock.release()
     return Unpacked(len(fresh), len(files) - len(fresh), left_out)
+
+
+def earlier_households(folder: Path) -> int:
+    """How many versions of the household's facts came before the present one."""
+    return sum(name.startswith(f"{EARLIER}/household-") for name, _ in _names(folder))
 
 
 def _names(folder: Path) -> list[tuple[str, Path]]:
