@@ -123,7 +123,7 @@ class _History:
             self.sheet.line([(x, _TOP), (x, _FLOOR)], INK, 1.0)
             words = say(self.words, "pumped")
             room = text_width(words, SMALL)
-            start = min(max(_LEFT - 6, x - room / 2), _RIGHT - room)
+            start = min(max(_LEFT, x - room / 2), _RIGHT - room)
             if start > free:
                 self.sheet.text(start, _TOP - 13, words, size=SMALL)
                 free = start + room + 6
@@ -144,10 +144,10 @@ class _History:
     def _reading(self, x: float, height: float, error: float) -> None:
         high, low = self.y(height + error), self.y(height - error)
         for colour, width in ((AIR, 3.6), (INK, 1.4)):
-            self.sheet.line([(x - 3, high), (x + 3, high)], colour, width)
-            self.sheet.line([(x - 3, low), (x + 3, low)], colour, width)
+            self.sheet.line([(x - 3.5, high), (x + 3.5, high)], colour, width)
+            self.sheet.line([(x - 3.5, low), (x + 3.5, low)], colour, width)
             self.sheet.line([(x, high), (x, low)], colour, width)
-        self.sheet.add("circle", cx=x, cy=self.y(height), r=3.4, fill=INK, stroke=AIR, stroke_width=1.2)
+        self.sheet.add("circle", cx=x, cy=self.y(height), r=2.5, fill=INK, stroke=AIR, stroke_width=1.2)
 
     def _years(self) -> None:
         free = 0.0
@@ -193,10 +193,10 @@ class _History:
             late = due.p90 is None or due.p90 > picture.last
             tips = ((start, 6 if early else 0), (end, -6 if late else 0))
             for x, back in tips:
-                self.sheet.line([(x + back, y - 5), (x, y), (x + back, y + 5)], LIMIT, 2.4)
+                self.sheet.line([(x + back, y - 7), (x, y), (x + back, y + 7)], LIMIT, 2.0)
             if due.p50 is not None and picture.first <= due.p50 <= picture.last:
                 x = self.x(due.p50)
-                diamond = path([(x, y - 7), (x + 7, y), (x, y + 7), (x - 7, y)], True)
+                diamond = path([(x, y - 6), (x + 5, y), (x, y + 6), (x - 5, y)], True)
                 self.sheet.add("path", d=diamond, fill=LIMIT, stroke=AIR, stroke_width=1.2)
         y += 8
         for line in due_lines(self.picture):
@@ -226,8 +226,13 @@ class _History:
         return y
 
     def _plain_mark(self, x: float, y: float) -> None:
-        self.sheet.line([(x, y - 6), (x, y + 6)], INK, 1.4)
-        self.sheet.add("circle", cx=x, cy=y, r=3.4, fill=INK)
+        for points in (
+            [(x, y - 6), (x, y + 6)],
+            [(x - 3.5, y - 6), (x + 3.5, y - 6)],
+            [(x - 3.5, y + 6), (x + 3.5, y + 6)],
+        ):
+            self.sheet.line(points, INK, 1.4)
+        self.sheet.add("circle", cx=x, cy=y, r=2.5, fill=INK)
 
 
 def as_svg(picture: HistoryPicture, units: Units = "us", prefix: str = "history") -> str:
