@@ -22,8 +22,9 @@ FEWEST_WORDS = 3
 
 
 def asks(talk: Conversation, text: str) -> bool:
-    """Whether a line asks something back, "what if ..." among it."""
-    return is_question(talk.script.interface, text)
+    """Whether a line asks something back, "what if ..." among it, or asks for a thing by its name alone."""
+    interface = talk.script.interface
+    return is_question(interface, text) or normal(text) in interface.listen.get("asked_by_name", ())
 
 
 def side_question(talk: Conversation, text: str) -> list[Message] | None:

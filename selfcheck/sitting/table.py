@@ -347,7 +347,12 @@ class Sitting:
         )
 
     def ask_back(self, text: str) -> Reply | None:
-        """The guide's answer to a question about the job; None when it is not in the guide."""
+        """The guide's answer to a question about the job, or the marks of this tank; None when neither has one."""
+        from selfcheck.sitting.pole_marks import marks_asked
+
+        marks = marks_asked(text, self.place, self._context())
+        if marks is not None:
+            return marks
         if self._guide is None:
             from selfcheck.loading.guide import guide
 

@@ -23,6 +23,7 @@ PLACE = content_place(own=False)
 TODAY = date(2026, 5, 18)
 HOUSEHOLDS = ("new", "known", "partly")
 READINGS = ("level", "surface", "smell", "parts", "scum_total", "wet_line", "sludge_1", "sludge_2", "outlet_depth")
+LID = ("lid_form", "lid_diameter", "lid_side", "lid_width", "lid_thickness", "lid_material")
 FACTS = ("last_pump_out", "people", "size", "people_since", "facts_same")
 
 
@@ -53,6 +54,12 @@ NUMBERS: dict[str, tuple[Value, ...]] = {
     "sludge_2": (0.2, 0.35),
     "sludge_3": (0.2,),
     "outlet_depth": (0.42,),
+    "lid_form": ("round", "rectangular"),
+    "lid_diameter": (0.61,),
+    "lid_side": (0.61,),
+    "lid_width": (0.5,),
+    "lid_thickness": (0.076,),
+    "lid_material": ("concrete",),
 }
 WALKS = {
     "way": Walk(
@@ -78,12 +85,13 @@ WALKS = {
             "alarm": ("not_fitted",),
             "facts_same": ("same",),
             "ready": ("go_out",),
+            "lid_form": ("round",),
             "gate_helper": ("adult_here",),
             "gate_away": ("none_here",),
             "gate_lid": ("firm_heavy",),
             "gate_teach": ("call_stay_out",),
         },
-        ("wrong_now", "alarm", "ready", *FACTS),
+        ("wrong_now", "alarm", "ready", *FACTS, *LID),
     ),
     "path": Walk(
         "yearly",
@@ -93,6 +101,7 @@ WALKS = {
             "wrong_now": ((), ("feeling_ill",)),
             "alarm": ("not_fitted",),
             "ready": ("go_out",),
+            "lid_form": ("round",),
             "gate_helper": ("adult_here", "alone"),
             "gate_away": ("none_here",),
             "gate_lid": ("firm_heavy", "cracked"),
@@ -103,7 +112,7 @@ WALKS = {
             "parts": ((),),
             "sludge_2": (0.2,),
         },
-        ("wrong_now", "alarm", "ready", *FACTS, *READINGS),
+        ("wrong_now", "alarm", "ready", *FACTS, *READINGS, *LID),
     ),
     "trouble": Walk("trouble"),
     "learn": Walk("learn", {"learn_people": (3.0,), "learn_size": (3.8,)}),

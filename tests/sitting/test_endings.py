@@ -212,3 +212,18 @@ def test_after_a_pump_out_not_knowing_goes_through(home: Path) -> None:
         said = told(page(sitting, "after_pump_out", *lines))
         assert "it is not on record" in said
         assert "if both chambers were emptied" in said
+
+
+def test_the_marks_are_told_on_request_and_the_question_stays_open(home: Path, tmp_path: Path) -> None:
+    with at(home) as sitting:
+        conversation = sitting.begin("yearly")
+        conversation.start()
+        said = "\n".join(one.text for one in conversation.hear("marks"))
+        assert "a stain above" in said
+        assert conversation.prompt is not None
+        assert conversation.prompt.question == "way_in"
+        assert not conversation.answers
+    with at(tmp_path / "new") as sitting:
+        conversation = sitting.begin("yearly")
+        conversation.start()
+        assert any("not known well enough" in one.text for one in conversation.hear("show me the marks"))
