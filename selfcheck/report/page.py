@@ -22,7 +22,7 @@ from selfcheck.text import clean
 
 Tables = Mapping[str, Any]
 #: Rows of the table of readings; the rest stands in the record. With them the page stays on two sheets. Our choice.
-MOST_ROWS = 12
+MOST_ROWS = 10
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,9 +59,14 @@ def household_page(
         _evidence(screen, said),
         _readings(rows(judgement, checks, pump_outs, said["readings"]), said),
         _rule_table(judgement, words),
-        tag("div", _ahead(judgement, screen, said), _open(screen, said), class_="two"),
+        tag(
+            "div",
+            _ahead(judgement, screen, said),
+            _open(screen, said),
+            _facts(judgement, pump_outs, said),
+            class_="two",
+        ),
         *(_other(one, checks, pump_outs, words, f"b{number}") for number, one in enumerate(judgement.others)),
-        _facts(judgement, pump_outs, said),
         _sources(judgement, words),
         tag("div", *(tag("p", line) for line in screen.always), class_="always"),
     ]
@@ -96,7 +101,7 @@ def _pictures(
     return tag(
         "section",
         tag("h2", words.page["parts"]["pictures"]),
-        tag("div", *drawn, class_="pictures"),
+        tag("div", *drawn, class_="pictures by-two" if len(drawn) == 4 else "pictures"),
     )
 
 
@@ -159,6 +164,7 @@ def _rule_table(judgement: Judgement, words: PageWords) -> Html:
             tag("thead", tag("tr", *(tag("th", said[one], scope="col") for one in ("rule", "now", "due")))),
             tag("tbody", *(_rule_row(row, judgement, said) for row in own_first)),
         ),
+        class_="rules",
     )
 
 

@@ -45,22 +45,25 @@ dt { color: var(--quiet) } dd { margin: 0 }
 @media (max-width: 30rem) { html { font-size: 16px } th, td { padding-right: .4rem } table { font-size: .9rem }
   dl { grid-template-columns: 1fr; gap: 0 } dd { margin-bottom: .3rem } }
 @media print {
-  @page { margin: 11mm }
+  @page { margin: 9mm 11mm }
   :root { --paper: #fff; --ink: #000; --quiet: #444; --line: #bbb; --card: #fff; --mark: #000; --own: #eee;
     --link: #000 }
-  html { font-size: 8.6pt; line-height: 1.3; -webkit-print-color-adjust: exact; print-color-adjust: exact }
+  html { font-size: 8.2pt; line-height: 1.24; -webkit-print-color-adjust: exact; print-color-adjust: exact }
   body { max-width: none; padding: 0 }
-  h1 { font-size: 11pt } h2 { font-size: 10.5pt; margin: 2mm 0 .6mm; break-after: avoid } h3 { font-size: 9pt }
-  p, ul { margin: .6mm 0 }
-  .verdict { padding: 2mm 3mm; margin: 2mm 0 } .verdict .said { font-size: 17pt; margin: 0 }
-  .verdict .do { font-size: 10pt }
-  .two { grid-template-columns: 1fr 1fr; gap: 0 6mm }
-  .pictures { grid-template-columns: repeat(3, 1fr); gap: 3mm } .pictures svg { max-height: 78mm }
-  .pictures svg { break-inside: avoid }
-  th, td { padding: .35mm 2mm .35mm 0; line-height: 1.2 } thead { break-after: avoid }
+  header { display: flex; flex-wrap: wrap; gap: 0 4mm; align-items: baseline }
+  h1 { font-size: 11pt } h2 { font-size: 10pt; margin: 1.6mm 0 .4mm; break-after: avoid }
+  h3 { font-size: 8.6pt; margin: 1mm 0 .3mm; break-after: avoid }
+  p, ul { margin: .4mm 0 } dl { margin: .4mm 0; gap: 0 3mm; grid-template-columns: max-content 1fr }
+  .verdict { padding: 1.4mm 3mm; margin: 1.4mm 0 } .verdict .said { font-size: 16pt; margin: 0 }
+  .verdict .do { font-size: 9.6pt }
+  .two { display: block; columns: 2; column-gap: 6mm; margin-top: 1.6mm } dl + p { break-before: avoid } .two h2:first-child { margin-top: 0 }
+  .pictures { grid-template-columns: repeat(3, 1fr); gap: 2mm 3mm } .pictures.by-two { grid-template-columns: 1fr 1fr }
+  .pictures svg { width: auto; max-width: 100%; max-height: 60mm; justify-self: center; break-inside: avoid }
+  .rules { break-inside: avoid }
+  th, td { padding: .25mm 2mm .25mm 0; line-height: 1.16; font-size: 8pt } thead { break-after: avoid }
   td small, th small { display: inline; margin-left: 1.5mm } h2 + table, caption { break-before: avoid }
-  .sources { columns: 2; column-gap: 6mm; font-size: 7pt; line-height: 1.2 }
-  small { font-size: 7pt; line-height: 1.2 } caption { font-size: 7.4pt; padding: 0 }
-  tr, li, .verdict { break-inside: avoid }
+  .sources { columns: 2; column-gap: 6mm; font-size: 6.6pt; line-height: 1.14 }
+  small { font-size: 6.8pt } caption { font-size: 7pt; padding: 0 }
+  .always { margin-top: 1mm } tr, li, .verdict { break-inside: avoid }
 }
 """

@@ -9,7 +9,7 @@ from selfcheck.domain.check import Check, PumpOut, standing
 from selfcheck.domain.layers import layers
 from selfcheck.domain.marks import marks
 from selfcheck.domain.verdict import Judgement
-from selfcheck.drawing import cloth, history, section
+from selfcheck.drawing import cloth, history, patches, section, sketch
 from selfcheck.drawing.section_picture import SectionWords
 from selfcheck.report.markup import Html
 
@@ -19,7 +19,9 @@ Tables = Mapping[str, Any]
 def pictures(
     judgement: Judgement, checks: Sequence[Check], pump_outs: Sequence[PumpOut], words: Tables, prefix: str = "p"
 ) -> list[Html]:
-    """The tank in section, both layers over the years, and the cloth; what is not known is left out.
+    """The tank in section, both layers over the years, the cloth, where the lid is; surfaces that were not healthy.
+
+    What is not known is left out.
 
     `words`: the tables of `pictures`. `prefix` begins every id in them, so that two tanks can share one page.
     """
@@ -45,4 +47,24 @@ def pictures(
         here = marks(judgement.rules, tank, body, units, scum_m=crust.value if crust is not None else None)
         read = cloth.describe(judgement.check.seen.readings, words["cloth"], here)
         found.append(cloth.as_svg(read, units, f"{prefix}-cloth"))
+    if tank.place is not None and tank.place.from_a_m is not None and tank.place.from_b_m is not None:
+        found.append(sketch.as_svg(sketch.describe(tank.place, words["sketch"]), units, f"{prefix}-lid"))
+    found += _surfaces(judgement, words, prefix)
     return [Html(one) for one in found]
+
+
+def _surfaces(judgement: Judgement, words: Tables, prefix: str) -> list[str]:
+    """The patches of what was seen, where that is not the healthy one."""
+    if judgement.check is None or judgement.pumped_since:
+        return []
+    seen, units = judgement.check.seen, judgement.household.units
+    attacked = judgement.tank.material not in ("plastic", "fibreglass")
+    topics: tuple[tuple[patches.Topic, str | None, str], ...] = (
+        ("surface", seen.surface, "brown"),
+        ("wall", seen.wall, "sound"),
+    )
+    return [
+        patches.as_svg(patches.describe(topic, words["patches"], told, attacked), units, f"{prefix}-{topic}")
+        for topic, told, healthy in topics
+        if told not in (None, "unknown", healthy)
+    ]

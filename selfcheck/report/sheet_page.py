@@ -17,7 +17,8 @@ _STYLE = """
 html { color: #000; background: #fff; font: 8.4pt/1.2 Arial, Helvetica, 'Liberation Sans', sans-serif;
   -webkit-print-color-adjust: exact; print-color-adjust: exact }
 body { margin: 0 auto; max-width: 200mm }
-h1 { font-size: 13pt; margin: 0 }
+h1 { font-size: 13pt; margin: 0; overflow: hidden; text-overflow: ellipsis; white-space: nowrap }
+header span { flex: none }
 h2 { font-size: 10.5pt; margin: 0 0 1mm; border-bottom: .5pt solid #000 }
 h2 .n { display: inline-block; width: 4.6mm; height: 4.6mm; border-radius: 50%; background: #000; color: #fff;
   text-align: center; font-size: 9pt; line-height: 4.6mm; margin-right: 1.5mm }
@@ -42,8 +43,8 @@ section { margin-bottom: 1.4mm; break-inside: avoid }
 .stop { border: 1.6pt solid #000; padding: 1mm 2mm; font-weight: bold; font-size: 10pt; text-align: center }
 .marks { display: grid; grid-template-columns: 1fr 1fr; gap: 2mm; margin-bottom: 1mm }
 .marks > div { border: .7pt solid #000; padding: 1mm 1.5mm }
-.mark { display: grid; grid-template-columns: 16mm 1fr; gap: 2mm; align-items: center }
-.mark strong { font-size: 18pt; line-height: 1.25; white-space: nowrap }
+.mark { display: grid; grid-template-columns: 20mm 1fr; gap: 2mm; align-items: center }
+.mark strong { font-size: 16.5pt; line-height: 1.25; white-space: nowrap }
 .boxes { display: grid; grid-template-columns: repeat(3, 1fr); gap: 1.4mm 2mm; margin-bottom: 1.4mm }
 .box { display: flex; flex-direction: column; justify-content: flex-end }
 .box i { border: 1pt solid #000; height: 8mm; display: flex; justify-content: flex-end; align-items: flex-end;
