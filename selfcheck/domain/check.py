@@ -3,8 +3,7 @@
 Every field of `Seen` may also be `"unknown"` (asked, could not be told) or null (not asked).
 """
 
-from __future__ import annotations
-
+# Annotations are left as they stand: pydantic would compile each of them from text, at every start.
 from datetime import date, datetime
 from typing import Annotated, Any, Literal
 

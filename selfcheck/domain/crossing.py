@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Sequence
-from statistics import NormalDist
+from operator import sub
 
 from selfcheck.domain.accumulation import Packing
 from selfcheck.domain.household import Tank
@@ -21,7 +21,8 @@ from selfcheck.domain.shapes import Vessel
 _SLUDGE_ONLY = ("sludge_to_outlet", "sludge_to_outlet_by_table", "sludge")
 _SCUM_ONLY = ("scum_to_outlet", "scum_top_to_outlet_top", "scum")
 _BY_OUTLET = ("sludge_to_outlet", "sludge_to_outlet_by_table", "scum_to_outlet")
-_RAY_LEAST, _RAY_MOST, _RAYS = -6.0, 6.0, 17
+#: Splits, as logits of the scum's share: the least, the step between two, and how many at most.
+_RAY_LEAST, _RAY_STEP, _RAYS = -6.0, 0.75, 17
 _STRATA = 9
 
 Margin = Callable[[float, float], float]
@@ -61,6 +62,8 @@ class Thresholds:
             margin = margin_of(limit, self._tank, self._vessel)
             if margin(0.0, 0.0) == math.inf:  # thicknesses cannot tell: this limit has no say
                 self._keys[limit] = [NEVER] * len(self._posterior.sludge)
+            elif limit.kind == "solids_by_volume":
+                self._keys[limit] = self._by_volume(limit.value or 0.0)
             elif limit.kind in _SLUDGE_ONLY or limit.kind in _SCUM_ONLY:
                 self._keys[limit] = self._by_layer(limit, margin)
             else:
@@ -87,16 +90,25 @@ class Thresholds:
             return [logs[0] - rate for rate in rates]
         return [logs[i * 5 % _STRATA] - rate for i, rate in enumerate(rates)]
 
+    def _by_volume(self, share: float) -> Grid:
+        """A share of the full volume: both layers add up to it however they are split."""
+        most = max(self._packing.full_m3 - self._residue, 0.0)
+        room = min(share * self._vessel.full_m3 - self._residue, most)
+        log = math.log(room) if room > 0.0 else FROM_THE_START
+        return [log - total for total in self._posterior.totals]
+
     def _by_split(self, margin: Margin) -> Grid:
         """A limit that both layers decide: the volume at which it is crossed, for some splits, and between them
         straight.
         """
-        packing, residue = self._packing, self._residue
+        packing, residue, posterior = self._packing, self._residue, self._posterior
         most = max(packing.full_m3 - residue, 0.0)
-        step = (_RAY_MOST - _RAY_LEAST) / (_RAYS - 1)
+        splits = list(map(sub, posterior.scum, posterior.sludge))
+        least = max(_RAY_LEAST, math.floor(min(splits) / _RAY_STEP) * _RAY_STEP)
+        rays = min(math.ceil((max(splits) - least) / _RAY_STEP) + 1, _RAYS)
         logs = []
-        for i in range(_RAYS):
-            share = 1.0 / (1.0 + math.exp(-(_RAY_LEAST + i * step)))
+        for i in range(max(rays, 2)):
+            share = 1.0 / (1.0 + math.exp(-(least + i * _RAY_STEP)))
 
             def along(volume: float, share: float = share) -> float:
                 return margin(packing.sludge_m(residue + (1.0 - share) * volume), packing.scum_m(share * volume))
@@ -104,18 +116,17 @@ class Thresholds:
             room = _root(along, most)
             logs.append(math.log(room) if room > 0.0 else FROM_THE_START)
         if logs[0] == FROM_THE_START:
-            return [FROM_THE_START] * len(self._posterior.sludge)
-        out = []
-        posterior = self._posterior
-        for x, y, total in zip(posterior.sludge, posterior.scum, posterior.totals, strict=True):
-            at = min(max((y - x - _RAY_LEAST) / step, 0.0), _RAYS - 1.001)
+            return [FROM_THE_START] * len(posterior.sludge)
+        out, last = [], len(logs) - 1.001
+        for split, total in zip(splits, posterior.totals, strict=True):
+            at = min(max((split - least) / _RAY_STEP, 0.0), last)
             low = int(at)
             out.append(logs[low] + (logs[low + 1] - logs[low]) * (at - low) - total)
         return out
 
 
-#: Middles of nine equally likely slices of a standard normal error.
-NORMAL = tuple(NormalDist().inv_cdf((i + 0.5) / _STRATA) for i in range(_STRATA))
+#: Middles of nine equally likely slices of a standard normal error: the quantiles 1/18, 3/18 … 17/18.
+NORMAL = (-1.593219, -0.967422, -0.589456, -0.282216, 0.0, 0.282216, 0.589456, 0.967422, 1.593219)
 
 
 def _root(margin: Callable[[float], float], most: float) -> float:

@@ -8,7 +8,7 @@ from math import sqrt
 
 from selfcheck.domain.conversions import FOOT, GALLON, INCH
 from selfcheck.domain.shapes import Vessel
-from selfcheck.domain.sources import STRICT
+from selfcheck.domain.strict import STRICT
 
 #: A tank this much outside the table still counts as its edge: capacities and depths are rounded figures. Our choice.
 ROUNDING = 0.02

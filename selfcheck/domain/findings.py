@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from collections.abc import Mapping
 from datetime import date
+from types import MappingProxyType
 from typing import Literal, NamedTuple
 
 Verdict = Literal["carry_on", "cannot_tell", "call_soon", "call_now", "danger"]
@@ -25,8 +26,7 @@ def worst(verdicts: list[Verdict]) -> Verdict:
     return max(verdicts, key=rank, default="carry_on")
 
 
-@dataclass(frozen=True, slots=True)
-class Finding:
+class Finding(NamedTuple):
     """One thing that speaks for a verdict.
 
     `id`: stable name, also the key of its words in the content. `facts`: named numbers and values for those words, SI.
@@ -37,7 +37,7 @@ class Finding:
     id: str
     verdict: Verdict
     source: str = ""
-    facts: Facts = field(default_factory=dict)
+    facts: Mapping[str, float | str | date | None] = MappingProxyType({})
     uses: tuple[str, ...] = ()
     chance_over: float | None = None
     kind: CannotTell | None = None

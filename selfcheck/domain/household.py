@@ -4,8 +4,7 @@ Lengths in metres, volumes in cubic metres, dates ISO. Any value may be null, wh
 version does not know are kept as they are.
 """
 
-from __future__ import annotations
-
+# Annotations are left as they stand: pydantic would compile each of them from text, at every start.
 from datetime import date
 from typing import Annotated, Literal
 

@@ -7,7 +7,6 @@ taken; from then on the forecast speaks for them, and says when to look again.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 from datetime import date, timedelta
 
 from selfcheck.domain.check import Check, Reading, Readings, standing
@@ -42,7 +41,7 @@ def judge(case: Case) -> Judgement:
     tanks += [Tank(id=ident) for ident in strange]
     judged = [_judge_tank(case, tank, tank.id in strange) for tank in tanks]
     first = max(judged, key=lambda one: rank(one.verdict))
-    return replace(first, others=tuple(one for one in judged if one is not first))
+    return first._replace(others=tuple(one for one in judged if one is not first))
 
 
 def _judge_tank(case: Case, tank: Tank, strange: bool) -> Judgement:
@@ -130,8 +129,8 @@ def _judge_tank(case: Case, tank: Tank, strange: bool) -> Judgement:
         pumped_since=pumped_since,
     )
     sure, because = sureness(judgement)
-    judgement = replace(judgement, sure=sure, because=because, act_by=act_by(judgement))
-    return replace(judgement, would_change=would_change(judgement))
+    judgement = judgement._replace(sure=sure, because=because, act_by=act_by(judgement))
+    return judgement._replace(would_change=would_change(judgement))
 
 
 def _rules(case: Case) -> tuple[RuleSet, bool]:
@@ -169,7 +168,7 @@ def _filled(second: Readings, first: Readings) -> Readings:
 
 def _of_second(finding: Finding) -> Finding:
     uses = tuple(path.replace("seen.readings", "seen.second_compartment") for path in finding.uses)
-    return replace(finding, facts={**finding.facts, "compartment": 2.0}, uses=uses)
+    return finding._replace(facts={**finding.facts, "compartment": 2.0}, uses=uses)
 
 
 def _signs(case: Case, check: Check, seen: Observed, facts: frozenset[str], pumped_since: bool) -> list[Finding]:
@@ -177,10 +176,10 @@ def _signs(case: Case, check: Check, seen: Observed, facts: frozenset[str], pump
     lasting = {sign.id for sign in case.signs if sign.lasts}
     found = []
     for one in sign_findings(seen, case.signs, facts):
-        told = replace(one, facts={**one.facts, "on": check.on})
+        told = one._replace(facts={**one.facts, "on": check.on})
         if pumped_since and one.id not in lasting and rank(one.verdict) > rank("cannot_tell"):
-            told = replace(told, id="seen_before_pump_out", verdict="cannot_tell", kind="not_seen")
-            told = replace(told, facts={**told.facts, "sign": one.id})
+            told = told._replace(id="seen_before_pump_out", verdict="cannot_tell", kind="not_seen")
+            told = told._replace(facts={**told.facts, "sign": one.id})
         found.append(told)
     return found
 

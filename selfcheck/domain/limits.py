@@ -17,7 +17,7 @@ from selfcheck.domain.household import Tank
 from selfcheck.domain.layers import Layers
 from selfcheck.domain.outlet import HANGS_BELOW, outlet_below_surface
 from selfcheck.domain.shapes import Vessel
-from selfcheck.domain.sources import STRICT, Seen
+from selfcheck.domain.strict import STRICT, Seen
 from selfcheck.domain.uncertain import Measure
 
 Kind = Literal[

@@ -12,8 +12,8 @@ import math
 from bisect import bisect_right
 from collections.abc import Sequence
 from functools import cached_property
-from itertools import accumulate
-from operator import add
+from itertools import accumulate, compress
+from operator import add, itemgetter, sub
 from typing import NamedTuple
 
 from selfcheck.domain.accumulation import (
@@ -36,6 +36,7 @@ _RATES = 22
 _POWERS, _POWERS_NARROW = 10, 7  # over the whole range of powers, and over what readings have left of it
 _GOLDEN = (math.sqrt(5.0) - 1.0) / 2.0
 _SCAN_RATES, _SCAN_POWERS = 13, 5
+_LEAST = 2e-5  # share of the whole weight below which a pair of rates is left out
 _CUT = 5.5  # nats below the best point at which the grid ends, about 3.3 standard deviations
 
 
@@ -193,9 +194,17 @@ class Posterior:
         for i, power in enumerate(self.powers):
             off = _normal(power, POWER_MEAN, POWER_SPREAD) - top
             rows[i] = [exp(value + off) for value in rows[i]]
+        masses = list(map(sum, zip(*rows, strict=True)))
+        least = _LEAST * sum(masses)
+        live = [mass > least for mass in masses]
+        self.sludge, self.scum, self.totals = (
+            list(compress(one, live)) for one in (self.sludge, self.scum, self.totals)
+        )
+        rows = [list(compress(row, live)) for row in rows]
         whole = sum(map(sum, rows))
-        #: weights[power][pair], summing to 1
+        #: weights[power][pair], summing to 1; pairs that hold next to nothing are left out
         self.weights = [[w / whole for w in row] for row in rows]
+        self._halves = [[w / 2.0 for w in row] for row in self.weights]
 
     def growth(self, course: Course, t: float) -> Grid:
         """Log of what a rate of 1 at the pivot has become after `t` years, for each power; `NOTHING` while nobody lived
@@ -209,11 +218,12 @@ class Posterior:
     def order(self, keys: Grid) -> Order:
         """The pairs in rising order of a key, ready to say how much weight lies below a value of it."""
         places = sorted(range(len(keys)), key=keys.__getitem__)
-        sums = []
-        for row in self.weights:
-            ordered = [row[i] for i in places]
-            sums.append((list(accumulate(ordered)), ordered))
-        return Order([keys[i] for i in places], sums)
+        pick = itemgetter(*places)
+        sums = [
+            list(map(sub, accumulate(pick(row)), pick(half)))
+            for row, half in zip(self.weights, self._halves, strict=True)
+        ]
+        return Order(list(pick(keys)), sums)
 
     def rate_quantile(self, share: float) -> float:
         """Quantile of the total rate [m³ a person in the first year]."""
@@ -257,24 +267,21 @@ class Posterior:
 
 
 class Order(NamedTuple):
-    """Pairs in rising order of a key; for each power the weight up to each pair, and its own weight."""
+    """Pairs in rising order of a key; for each power the weight below each pair, half of its own counted."""
 
     keys: Grid
-    sums: list[tuple[Grid, Grid]]
+    sums: list[Grid]
 
     def below(self, bars: Sequence[float]) -> float:
-        """Weight of all points whose key is below the bar of their power, straight between neighbouring keys.
-
-        Of a pair's own weight half lies below its key.
-        """
+        """Weight of all points whose key is below the bar of their power, straight between neighbouring keys."""
         keys, last, weight = self.keys, len(self.keys), 0.0
-        for (upto, own), bar in zip(self.sums, bars, strict=True):
+        for row, bar in zip(self.sums, bars, strict=True):
             at = bisect_right(keys, bar)
             if at == last:
-                weight += upto[-1] - own[-1] / 2.0
+                weight += row[-1]
             elif at:
-                low, before = keys[at - 1], upto[at - 1] - own[at - 1] / 2.0
-                weight += before + (own[at - 1] + own[at]) / 2.0 * (bar - low) / (keys[at] - low)
+                low, before = keys[at - 1], row[at - 1]
+                weight += before + (row[at] - before) * (bar - low) / (keys[at] - low)
         return weight
 
 

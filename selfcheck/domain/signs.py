@@ -12,7 +12,7 @@ from typing import Literal
 
 from selfcheck.domain.check import Seen
 from selfcheck.domain.findings import CannotTell, Finding, Sureness, Verdict, rank, worst
-from selfcheck.domain.sources import STRICT
+from selfcheck.domain.strict import STRICT
 
 Mark = Literal["published", "common practice", "from memory", "our choice"]
 Given = Literal[

@@ -3,13 +3,8 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Literal
 
-STRICT = {"extra": "forbid", "str_strip_whitespace": True}
-
-#: How a figure was seen. `primary`: the publisher's own text; `reprint`: where somebody else prints it; `memory`: not
-#: looked up; `none`: nothing to look up (habit of the trade).
-Seen = Literal["primary", "reprint", "memory", "none"]
+from selfcheck.domain.strict import STRICT, Seen
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from datetime import date
 from typing import Literal, NamedTuple
 
@@ -73,8 +73,7 @@ class Change(NamedTuple):
     then_m: float | None = None
 
 
-@dataclass(frozen=True)
-class Judgement:
+class Judgement(NamedTuple):
     """One verdict with all that led to it. Ids and numbers only; words are added by the report.
 
     `findings`: most urgent first. `because`: ids of what the sureness rests on. `kind`: for `cannot_tell`, which kind.
@@ -110,7 +109,7 @@ class Judgement:
     rests_on_record: bool = False
     pumped_since: bool = False
     would_change: Change | None = None
-    others: tuple[Judgement, ...] = field(default=())
+    others: tuple[Judgement, ...] = ()
 
     @property
     def call_professional(self) -> bool:

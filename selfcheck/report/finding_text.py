@@ -3,22 +3,22 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from datetime import date
-from typing import Any, Literal
+from typing import TYPE_CHECKING, Any, Literal, NamedTuple
 
 from selfcheck.domain.findings import Finding
 from selfcheck.domain.showing import show_day, show_length
-from selfcheck.domain.sources import Source
 from selfcheck.errors import ContentProblem
+
+if TYPE_CHECKING:
+    from selfcheck.domain.sources import Source
 
 Units = Literal["us", "metric"]
 CALLS = ("over", "close", "under")
 _LENGTHS = ("least_m", "most_m", "before_m", "now_m")
 
 
-@dataclass(frozen=True, slots=True)
-class VerdictWords:
+class VerdictWords(NamedTuple):
     """The words a judgement is told in: the tables of `findings`, `signs` and `verdicts`, and the sources by id."""
 
     findings: Mapping[str, Any]

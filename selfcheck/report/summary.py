@@ -11,7 +11,7 @@ from selfcheck.domain.limits import Standing
 from selfcheck.domain.uncertain import Measure
 from selfcheck.domain.verdict import Change, Judgement, RuleRow
 from selfcheck.report.finding_text import VerdictWords, limit_kind, means_of, text_of
-from selfcheck.report.wording import because_line, what_to_do, would_change
+from selfcheck.report.verdict_text import because_line, what_to_do, would_change
 
 
 def judgement_json(judgement: Judgement, words: VerdictWords) -> dict[str, Any]:

@@ -19,16 +19,13 @@ from selfcheck.report.finding_text import (
     chance_in_words,
     limit_kind,
     means_of,
-    name_of,
-    step_of,
     text_of,
 )
+from selfcheck.report.verdict_text import titles_of, what_to_do, would_change
 
 __all__ = ["RuleLine", "VerdictPage", "VerdictWords", "verdict_screen"]
 
 
-#: Steps told together when several faults call for somebody; the others stand in the findings.
-_STEPS_TOLD = 2
 _OPEN_TOLD = 2
 _CAUSES_TOLD = 2
 #: readings by the names that their layers have in words
@@ -105,30 +102,6 @@ def verdict_screen(judgement: Judgement, words: VerdictWords, units: Units | Non
     )
 
 
-def what_to_do(judgement: Judgement, words: VerdictWords, units: Units) -> str:
-    """What to do: from the findings that decide, two at most, else from the verdict."""
-    if judgement.verdict == "carry_on":
-        return words.say("do", judgement.verdict)
-    steps: list[str] = []
-    for one in judgement.deciding:
-        if limit_kind(one) is not None:
-            steps.append(words.say("pump", "call_soon"))
-        elif one.id == "by_estimate":
-            steps.append(words.say("pump", "by_estimate"))
-        else:
-            steps.append(step_of(one, words, units))
-    told = [step for step in dict.fromkeys(steps) if step]
-    most = _STEPS_TOLD if judgement.call_professional and judgement.verdict != "danger" else 1
-    return " ".join(told[:most]) or words.say("do", judgement.verdict)
-
-
-def because_line(judgement: Judgement, words: VerdictWords) -> str:
-    """How sure and why, as one sentence."""
-    reasons = [words.say("because", ident) for ident in judgement.because]
-    sure = words.say("sure", judgement.sure).rstrip(".")
-    return f"{sure}: {'; '.join(reasons)}." if reasons else f"{sure}."
-
-
 def _by(judgement: Judgement, words: VerdictWords, units: Units) -> str:
     if judgement.act_by is None:
         return ""
@@ -137,16 +110,12 @@ def _by(judgement: Judgement, words: VerdictWords, units: Units) -> str:
     return words.say("by", judgement.verdict).format(day=show_day(judgement.act_by, units))
 
 
-def _titles(judgement: Judgement) -> dict[str, str]:
-    return {row.rule_set.id: row.rule_set.title for row in judgement.by_rule_set}
-
-
 def _seen(judgement: Judgement, words: VerdictWords, units: Units) -> tuple[str, ...]:
     """What was found that is no limit, and the layers; the most urgent first."""
     if judgement.check is None:
         return (words.say("seen", "none"),)
     lines = [words.say("seen", "check").format(day=show_day(judgement.check.on, units))]
-    titles = _titles(judgement)
+    titles = titles_of(judgement)
     told = [one for one in judgement.findings if limit_kind(one) is None]
     open_ones = [one for one in told if one.id == "not_seen"]
     if len(open_ones) > _OPEN_TOLD:
@@ -174,7 +143,7 @@ def _seen(judgement: Judgement, words: VerdictWords, units: Units) -> tuple[str,
 def _why(judgement: Judgement, words: VerdictWords, units: Units) -> tuple[str, ...]:
     """What the findings that decide rest on: limits in figures, signs with what they may mean, each with its source."""
     lines: list[str] = []
-    titles = _titles(judgement)
+    titles = titles_of(judgement)
     for one in judgement.deciding:
         about = [text_of(one, words, units, titles)] if limit_kind(one) is not None else []
         about += _give_or_take(one, words, units)
@@ -248,23 +217,7 @@ def _when_next(judgement: Judgement, words: VerdictWords, units: Units) -> tuple
 
 
 def _questionable(judgement: Judgement, words: VerdictWords, units: Units) -> tuple[str, ...]:
-    titles = _titles(judgement)
+    titles = titles_of(judgement)
     lines = [words.say("rules", "unknown")] if "rules_not_known" in judgement.questionable else []
     lines += [text_of(one, words, units, titles) for one in judgement.findings if one.id in judgement.questionable]
     return tuple(dict.fromkeys(lines))
-
-
-def would_change(judgement: Judgement, words: VerdictWords, units: Units) -> tuple[str, ...]:
-    """The smallest change that would turn the verdict, as a sentence; that there is none, where something calls."""
-    change = judgement.would_change
-    if change is None:
-        silent = judgement.verdict in ("carry_on", "danger")
-        return () if silent else (words.say("change", "none"),)
-    if change.name == "by_estimate":
-        return (words.say("change", "answer_by_estimate"),)
-    if change.what in ("sludge", "scum") and change.now_m is not None and change.then_m is not None:
-        template = words.say("change", f"{change.what}_{change.verdict}")
-        return (template.format(more=show_length(abs(change.then_m - change.now_m), units)),)
-    named = next(one for one in judgement.deciding)
-    name = name_of(named, words, units) if change.what == "answer" else text_of(named, words, units, _titles(judgement))
-    return (words.say("change", f"{change.what}_{change.verdict}").format(name=name),)

@@ -1,0 +1,56 @@
+"""The short sentences of a judgement: what to do, how sure and why, and what would change it."""
+
+from __future__ import annotations
+
+from selfcheck.domain.showing import show_length
+from selfcheck.domain.verdict import Judgement
+from selfcheck.report.finding_text import Units, VerdictWords, limit_kind, name_of, step_of, text_of
+
+#: Steps told together when several faults call for somebody; the others stand in the findings.
+_STEPS_TOLD = 2
+
+
+def what_to_do(judgement: Judgement, words: VerdictWords, units: Units) -> str:
+    """What to do: from the findings that decide, two at most, else from the verdict."""
+    if judgement.verdict == "carry_on":
+        return words.say("do", judgement.verdict)
+    steps: list[str] = []
+    for one in judgement.deciding:
+        if limit_kind(one) is not None:
+            steps.append(words.say("pump", "call_soon"))
+        elif one.id == "by_estimate":
+            steps.append(words.say("pump", "by_estimate"))
+        else:
+            steps.append(step_of(one, words, units))
+    told = [step for step in dict.fromkeys(steps) if step]
+    most = _STEPS_TOLD if judgement.call_professional and judgement.verdict != "danger" else 1
+    return " ".join(told[:most]) or words.say("do", judgement.verdict)
+
+
+def because_line(judgement: Judgement, words: VerdictWords) -> str:
+    """How sure and why, as one sentence."""
+    reasons = [words.say("because", ident) for ident in judgement.because]
+    sure = words.say("sure", judgement.sure).rstrip(".")
+    return f"{sure}: {'; '.join(reasons)}." if reasons else f"{sure}."
+
+
+def would_change(judgement: Judgement, words: VerdictWords, units: Units) -> tuple[str, ...]:
+    """The smallest change that would turn the verdict, as a sentence; that there is none, where something calls."""
+    change = judgement.would_change
+    if change is None:
+        silent = judgement.verdict in ("carry_on", "danger")
+        return () if silent else (words.say("change", "none"),)
+    if change.name == "by_estimate":
+        return (words.say("change", "answer_by_estimate"),)
+    if change.what in ("sludge", "scum") and change.now_m is not None and change.then_m is not None:
+        template = words.say("change", f"{change.what}_{change.verdict}")
+        return (template.format(more=show_length(abs(change.then_m - change.now_m), units)),)
+    named = judgement.deciding[0]
+    name = (
+        name_of(named, words, units) if change.what == "answer" else text_of(named, words, units, titles_of(judgement))
+    )
+    return (words.say("change", f"{change.what}_{change.verdict}").format(name=name),)
+
+
+def titles_of(judgement: Judgement) -> dict[str, str]:
+    return {row.rule_set.id: row.rule_set.title for row in judgement.by_rule_set}
