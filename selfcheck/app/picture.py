@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Any
 from selfcheck.drawing.section import SectionPicture, SectionWords, describe
 
 if TYPE_CHECKING:
-    from selfcheck.domain.check import Check, PumpOut
+    from selfcheck.domain.check import Check, PumpOut, Readings
     from selfcheck.domain.household import Household, Tank
     from selfcheck.domain.layers import Layers
     from selfcheck.domain.limits import RuleSet
@@ -39,9 +39,11 @@ def of_record(
     read = [(check.on, found) for check in done if _is_read(found := _layers(tank, vessel, check))]
     emptied = max((one.on for one in pump_outs if one.tank == tank.id), default=None)
     if read and emptied is not None and emptied >= read[-1][0]:
-        return _describe(vessel, None, read[-1][1], rules, words)
+        return _describe(vessel, None, read[-1][1], rules, words, tank)
     now = read[-1][1] if read else None
-    return _describe(vessel, now, read[-2][1] if len(read) > 1 else None, rules, words)
+    last = read[-2][1] if len(read) > 1 else None
+    behind = next((check.seen.second_compartment for check in done if read and check.on == read[-1][0]), None)
+    return _describe(vessel, now, last, rules, words, tank, behind)
 
 
 def of_draft(
