@@ -34,6 +34,9 @@ from selfcheck.interview.understanding import (
 if TYPE_CHECKING:
     from selfcheck.interview.dialogue import Conversation
 
+#: as a command is typed; in capitals, or with "me" or a "!", it may be a cry for help
+_HELP = ("help", "Help")
+
 
 def hear(talk: Conversation, text: str) -> list[Message]:
     """What is said to a cleaned line."""

@@ -60,9 +60,10 @@ def find_term(talk: Conversation, words: str) -> Term | None:
 def not_understood(talk: Conversation, text: str) -> list[Message]:
     """A line that fits nothing: kept as a note, and the question put another way, more plainly each time."""
     asked = asks(talk, text)
-    if not asked and len(words_in(normal(text))) >= FEWEST_WORDS and (said := side_question(talk, text)):
-        return said
     talk.record(Answer(NOTE, "value", text, said=text))
+    telling = [word for word in words_in(normal(text)) if word.isalpha()]
+    if not asked and len(telling) >= FEWEST_WORDS and (said := side_question(talk, text)):
+        return said
     kept = Message("note", talk.phrases.say("note_kept"))
     if asked:
         return [Message("help", talk.phrases.say("not_in_guide")), kept, *talk.question()]

@@ -3,16 +3,27 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass, replace
 
 from selfcheck.interview.answers import Answer
 from selfcheck.interview.context import Context
 from selfcheck.interview.nodes import Node
+from selfcheck.interview.replay import follow
 from selfcheck.interview.routing import section_holds
 from selfcheck.interview.script import Script
 from selfcheck.interview.state import State
-from selfcheck.interview.understanding import CHOICES, MEASURES, exact, loose, measure, normal, parts_of, words_in
+from selfcheck.interview.understanding import (
+    CHOICES,
+    MEASURES,
+    Reading,
+    exact,
+    loose,
+    measure,
+    normal,
+    parts_of,
+    words_in,
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,8 +44,11 @@ def several(script: Script, state: State, text: str, context: Context) -> Severa
     if not 0 < len(parts) <= len(script.nodes):
         return Several()
     found = _Found(script, state, context)
-    for place, part in enumerate(parts):
-        found.take(part, alone=len(parts) == 1, after=parts[place - 1] if place else "")
+    for part in parts:
+        found.take(part, alone=len(parts) == 1)
+    early, found.later = found.later, []
+    for part in early:  # what was told before its time in the line may have had its time meanwhile
+        found.take(part, alone=len(parts) == 1)
     return Several(tuple(found.answers.values()), tuple(found.rest), tuple(found.later))
 
 
@@ -77,7 +91,7 @@ def named_answer(script: Script, part: str, context: Context, among: Iterable[st
 
 
 class _Found:
-    """What was understood of a line so far."""
+    """What was understood of a line so far; each answer leads on, as if it had been given by itself."""
 
     def __init__(self, script: Script, state: State, context: Context) -> None:
         self.script, self.state, self.context = script, state, context
@@ -85,20 +99,28 @@ class _Found:
         self.rest: list[str] = []
         self.later: list[str] = []
         self._last: Node | None = None
-        self._early = [ident for ident in script.nodes if told_too_early(script, state, context, ident)]
+        self._early: list[str] = []
+        self._look()
 
-    def take(self, part: str, *, alone: bool, after: str) -> None:
-        open_, script = self._open(), self.script
-        answer = named_answer(script, part, self.context, open_)
+    def take(self, part: str, *, alone: bool) -> None:
+        """Takes in one part of the line."""
+        answer = named_answer(self.script, part, self.context, self._open())
         if answer is None and not alone:
             answer = self._once_more(part) or self._current(part) or self._of_an_option(part)
-        if answer is None and named_answer(script, part, self.context, self._early) is not None:
+        if answer is None and named_answer(self.script, part, self.context, self._early) is not None:
             self.later.append(part)
         elif answer is None or answer.question in self.answers:
             self.rest.append(part)
         else:
             self.answers[answer.question] = answer
-            self._last = script.nodes[answer.question]
+            self._last = self.script.nodes[answer.question]
+            self.state = follow(self.script, self.context, self.state, answer)
+            self._look()
+
+    def _look(self) -> None:
+        self._early = [
+            name for name in self.script.nodes if told_too_early(self.script, self.state, self.context, name)
+        ]
 
     def _open(self) -> list[str]:
         """The questions that a part may name: the open one first, then those to come, then those answered."""
@@ -130,7 +152,9 @@ class _Found:
         return exact(self.script, node, part).answer or loose(self.script, node, part).answer
 
     def _of_an_option(self, part: str) -> Answer | None:
-        return _by_option(self.script, self.state, part, self.context)
+        return _by_option(self.script, self.state, part, self.context) or _by_option(
+            self.script, self.state, part, self.context, loose
+        )
 
 
 def told_too_early(script: Script, state: State, context: Context, ident: str) -> bool:
@@ -176,7 +200,8 @@ def _beside(script: Script, node: Node, name: str, part: str, context: Context) 
         rf"(.*?)\b(?:of )?(?:the )?{re.escape(name)}\W*$", low
     )
     for value in _without_fillers(script, match[1].strip(" :=,")) if match is not None else ():
-        answer = _measured(node, value, context) if node.kind in MEASURES else exact(script, node, value).answer
+        chosen = exact(script, node, value).answer or loose(script, node, value).answer
+        answer = _measured(node, value, context) if node.kind in MEASURES else chosen
         if answer is not None:
             return replace(answer, said=part.strip())
     return None
@@ -199,7 +224,9 @@ def _measured(node: Node, value: str, context: Context) -> Answer | None:
     return reading.answer
 
 
-def _by_option(script: Script, state: State, part: str, context: Context) -> Answer | None:
+def _by_option(
+    script: Script, state: State, part: str, context: Context, read: Callable[[Script, Node, str], Reading] = exact
+) -> Answer | None:
     """The part as the words of an option that only one of the questions not answered yet has."""
     found: list[Answer] = []
     for ident, node in script.nodes.items():
@@ -207,7 +234,7 @@ def _by_option(script: Script, state: State, part: str, context: Context) -> Ans
             continue
         if not section_holds(script, context, state, node):
             continue
-        reading = exact(script, node, part)
+        reading = read(script, node, part)
         if reading.answer is not None and reading.answer.value:
             found.append(reading.answer)
     return found[0] if len(found) == 1 else None
