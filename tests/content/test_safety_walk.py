@@ -8,7 +8,7 @@ import pytest
 
 from selfcheck.interview.answers import BREAK, Answer
 from selfcheck.interview.context import choices_of
-from selfcheck.interview.hazard_patterns import VERDICTS
+from selfcheck.interview.hazards import VERDICTS
 from selfcheck.interview.replay import follow
 from selfcheck.interview.routes import Graph
 from selfcheck.interview.routing import is_danger

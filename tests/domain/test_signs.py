@@ -9,7 +9,7 @@ import pytest
 from selfcheck.domain.check import Seen
 from selfcheck.domain.findings import rank
 from selfcheck.domain.signs import FIELDS, Observed, Sign, findings, matching, observed
-from selfcheck.interview.hazard_patterns import VERDICTS
+from selfcheck.interview.hazards import VERDICTS
 from tests.cases import all_signs, verdict_words
 
 SIGNS = {sign.id: sign for sign in all_signs()}

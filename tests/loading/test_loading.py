@@ -9,7 +9,7 @@ import pytest
 
 from selfcheck.errors import ContentProblem
 from selfcheck.interview import phrases
-from selfcheck.interview.hazard_patterns import VERDICTS
+from selfcheck.interview.hazards import VERDICTS
 from selfcheck.interview.phrases import PHRASES
 from selfcheck.loading import (
     Place,

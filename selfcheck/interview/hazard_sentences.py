@@ -1,0 +1,238 @@
+"""A sentence of a typed line as words in which concepts have been found, and the rules that combine them."""
+
+from __future__ import annotations
+
+from bisect import bisect_left
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, field
+from functools import cached_property
+
+from selfcheck.interview.hazard_lexicon import CONCEPTS, FILLERS
+from selfcheck.text import words
+
+Span = tuple[int, int]
+_LIVING = ("child", "pet", "adult", "self")
+_NOUNS = (*_LIVING, "lid", "ground", "thing", "filth", "fixture", "it", "water")
+_PREPOSITIONS = words("of in from at on near by with to over around into under above through about beside")
+_NO_NAMES = words("what who which that where there all none nothing everything anything and or but")
+_JOINTS = frozenset(("and", "then", "y"))
+_DETERMINERS = words("the my our his her their your a an this that")
+
+
+class Lexicon:
+    """Words and phrases with the concepts they stand for."""
+
+    def __init__(self, concepts: Mapping[str, str]) -> None:
+        self._single: dict[str, list[str]] = {}
+        self._stems: dict[str, list[str]] = {}
+        self._phrases: dict[tuple[str, str], list[tuple[tuple[str, ...], str]]] = {}
+        for concept, listed in concepts.items():
+            for entry in listed.split():
+                phrase = tuple(entry.split("_"))
+                if len(phrase) > 1:
+                    self._phrases.setdefault((phrase[0], phrase[1]), []).append((phrase[2:], concept))
+                elif entry.endswith("*"):
+                    self._stems.setdefault(entry[:-1], []).append(concept)
+                else:
+                    self._single.setdefault(entry, []).append(concept)
+        #: every word of the lexicon that is written out
+        self.words = frozenset(
+            word for listed in concepts.values() for word in listed.replace("_", " ").split() if not word.endswith("*")
+        )
+
+    def of(self, word: str) -> tuple[str, ...]:
+        """The concepts of a single word."""
+        stems = (concept for end in range(3, len(word) + 1) for concept in self._stems.get(word[:end], ()))
+        return (*self._single.get(word, ()), *stems)
+
+    def at(self, words: list[str], place: int) -> Iterator[tuple[str, int]]:
+        """The concepts that start at a place, each with the number of its words."""
+        for concept in self.of(words[place]):
+            yield concept, 1
+        if place + 1 < len(words):
+            for rest, concept in self._phrases.get((words[place], words[place + 1]), ()):
+                if tuple(words[place + 2 : place + 2 + len(rest)]) == rest:
+                    yield concept, 2 + len(rest)
+
+
+LEXICON = Lexicon(CONCEPTS)
+
+
+class Sentence:
+    """The words of a sentence, where its concepts stand, and how far they are apart without counting fillers."""
+
+    def __init__(self, text: str) -> None:
+        self.text = text
+        self.words = text.split()
+        self.rank: list[int] = []
+        core: list[int] = []
+        for index, word in enumerate(self.words):
+            self.rank.append(len(core))
+            if word not in FILLERS:
+                core.append(index)
+        self.found: dict[str, list[Span]] = {}
+        self._seen: set[tuple[str, Span]] = set()
+        kept = [self.words[index] for index in core]
+        for place in range(len(kept)):
+            for concept, length in LEXICON.at(kept, place):
+                self._add(concept, (core[place], core[place + length - 1] + 1))
+        for place, word in enumerate(self.words):
+            if word in FILLERS or any(other in FILLERS for other in self.words[place + 1 : place + 4]):
+                for concept, length in LEXICON.at(self.words, place):
+                    self._add(concept, (place, place + length))
+        self.bars = [index for index, word in enumerate(self.words) if word in ("|", "||", "??")]
+        self.rank.append(len(core))
+        self._find_in_place()
+
+    def _add(self, concept: str, span: Span) -> None:
+        if (concept, span) not in self._seen:
+            self._seen.add((concept, span))
+            self.found.setdefault(concept, []).append(span)
+
+    def _find_in_place(self) -> None:
+        """Somebody who *is* in or down somewhere: `in_place`, and `in_deep` when it is "in there" or "down there"."""
+        be = {place for start, end in self.found.get("be", ()) for place in range(start, end)}
+        living = {end: concept for concept in _LIVING for _, end in self.found.get(concept, ())}
+        for name, concept in (("in_place", "inside"), ("in_deep", "deep"), ("in_place", "from_inside")):
+            for start, end in self.found.get(concept, []):
+                place = start
+                while place > 0 and place not in living and (place - 1 in be or self.words[place - 1] in FILLERS):
+                    place -= 1
+                told = place < start and self.words[place] in ("is", "s", "has")
+                if place > 0 and place not in living and place < start and self._may_be_name(place - 1):
+                    place -= 1  # the name in "uncle Ray is in", "our dog Max is in"
+                    if told and (place == 0 or self.words[place - 1] in ("|", "and")):
+                        living.setdefault(place, "adult")
+                who = living.get(place, "")
+                if who:
+                    self._add(f"{name}_self" if who == "self" else name, (start, end))
+
+    def _may_be_name(self, place: int) -> bool:
+        word = self.words[place]
+        return word not in LEXICON.words and word not in _NO_NAMES and word.isalpha()
+
+    @cached_property
+    def nouns(self) -> dict[int, str]:
+        """What stands at each place that holds a noun: `living`, `lid`, `ground`, `thing`, `filth`, … or `it`."""
+        nouns: dict[int, str] = {}
+        for concept in reversed(_NOUNS):
+            for _, end in self.found.get(concept, ()):
+                nouns[end - 1] = "living" if concept in _LIVING else concept
+        return nouns
+
+    def clause_of(self, place: int) -> Span:
+        """First and last place of the clause around a place."""
+        at = bisect_left(self.bars, place)
+        start = self.bars[at - 1] + 1 if at else 0
+        return start, self.bars[at] if at < len(self.bars) else len(self.words)
+
+    def governed(self, place: int) -> bool:
+        """Whether a preposition governs the noun at this place."""
+        before = place - 1
+        while before >= 0 and (self.words[before] in _DETERMINERS or self.words[before] in FILLERS):
+            before -= 1
+        return before >= 0 and self.words[before] in _PREPOSITIONS
+
+    def subject(self, head: int) -> str:
+        """What the words at `head` are told of: the kind of the noun before it; `unknown` for a noun that stands in no
+        list, as in "the landlord fell in"; `none` when there is no noun.
+        """
+        start, _ = self.clause_of(head)
+        places = [place for place in self.nouns if start <= place < head]
+        free = [place for place in places if not self.governed(place)]
+        places = sorted(free or places)
+        if not places:
+            named = any(
+                word in _DETERMINERS
+                and self.words[place + 1] not in LEXICON.words
+                and self.words[place + 1] not in FILLERS
+                for place, word in enumerate(self.words[start : max(start, head - 1)], start)
+            )
+            return "unknown" if named else "none"
+        if head > 0 and self.words[head - 1] in _JOINTS:
+            joints = [place for place in range(start, head - 2) if self.words[place] in _JOINTS]
+            since = [place for place in places if not joints or place > joints[-1]]
+            return self.nouns[(since or places)[0]]
+        return self.nouns[places[-1]]
+
+    def near(self, head: Span, concepts: tuple[str, ...], way: str, most: int) -> Iterator[Span]:
+        """Where one of the concepts stands near the head, in the same clause."""
+        low, high = self.clause_of(head[0])
+        if way == "=":
+            low, high, most = 0, len(self.words), len(self.words)
+        for concept in concepts:
+            if concept == "end" and self.rank[high] - self.rank[head[1] - 1] <= most:
+                yield high, high
+            if concept == "start" and self.rank[head[0]] - self.rank[low] < most:
+                yield low, low
+            for start, end in self.found.get(concept, ()):
+                if start < low or end > high:
+                    continue
+                after = start >= head[1] and self.rank[start] - self.rank[head[1] - 1] <= most
+                before = end <= head[0] and self.rank[head[0]] - self.rank[end - 1] <= most
+                if (after and way != "<") or (before and way != ">"):
+                    yield start, end
+
+
+@dataclass(frozen=True, slots=True)
+class _Slot:
+    way: str
+    most: int
+    concepts: tuple[str, ...]
+    refused: bool
+
+
+@dataclass(frozen=True, slots=True)
+class Match:
+    """Where a rule has matched: the head, and the end of the last concept after it."""
+
+    head: Span
+    slots: tuple[Span, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Rule:
+    """One way in which concepts make a danger.
+
+    `concepts`: the head first, as `fall`, then others as `>3:tank` (within three words after it), `<3:` (before it),
+    `~3:` (either) or `=0:` (anywhere in the sentence); `start` and `end` are those of the clause. `/` parts
+    alternatives, a `!` before a slot refuses it. `who`: kinds of subject that are taken; any when empty.
+    `bare`: told without a verb, so that a question may hold it. `sure`: need not be confirmed first. `asked`: only a
+    question or a "what if" is about it.
+    """
+
+    hazard: str
+    concepts: str
+    who: str = ""
+    sure: bool = True
+    bare: bool = False
+    asked: bool = False
+    heads: tuple[str, ...] = field(init=False)
+    slots: tuple[_Slot, ...] = field(init=False)
+    kinds: frozenset[str] = field(init=False)
+
+    def __post_init__(self) -> None:
+        head, *rest = self.concepts.split()
+        slots = []
+        for part in rest:
+            refused = part.startswith("!")
+            place, names = part.lstrip("!").split(":")
+            slots.append(_Slot(place[0], int(place[1:]), tuple(names.split("/")), refused))
+        object.__setattr__(self, "heads", tuple(head.split("/")))
+        object.__setattr__(self, "slots", tuple(slots))
+        object.__setattr__(self, "kinds", frozenset(self.who.split()))
+
+    def matches(self, sentence: Sentence) -> Iterator[Match]:
+        """Where the rule matches in a sentence."""
+        for concept in self.heads:
+            for head in sentence.found.get(concept, ()):
+                spans: list[Span] = []
+                for slot in self.slots:
+                    found = next(sentence.near(head, slot.concepts, slot.way, slot.most), None)
+                    if (found is None) is not slot.refused:
+                        break
+                    if found is not None:
+                        spans.append(found)
+                else:
+                    if not self.kinds or sentence.subject(head[0]) in self.kinds:
+                        yield Match(head, tuple(spans))

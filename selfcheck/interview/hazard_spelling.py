@@ -1,0 +1,90 @@
+"""Words of danger that were typed in haste, made whole: one slip of the keys, two words run together, or written as
+they sound. Denials and short words are never touched.
+"""
+
+from __future__ import annotations
+
+import re
+from functools import lru_cache
+
+from selfcheck.domain.units import one_slip
+from selfcheck.interview.hazard_lexicon import CONCEPTS
+from selfcheck.interview.hazard_lookalikes import LOOKALIKES
+from selfcheck.interview.hazard_sentences import LEXICON
+from selfcheck.text import words
+
+_SHORTEST = 4
+_SLIPS = {
+    "teh": "the", "hte": "the", "tnak": "tank", "tanck": "tank", "hol": "hole", "watr": "water", "lidd": "lid",
+    "ld": "lid", "kidd": "kid", "felll": "fell", "fel": "fell", "feell": "feel", "cant": "can not", "cannot": "can not",
+    "dont": "do not", "doesnt": "does not", "didnt": "did not", "isnt": "is not", "wasnt": "was not",
+    "arent": "are not", "werent": "were not", "wont": "will not", "wouldnt": "would not", "couldnt": "could not",
+    "shouldnt": "should not", "hasnt": "has not", "havent": "have not", "hadnt": "had not", "aint": "is not",
+    "im": "i am", "ive": "i have", "hes": "he is", "shes": "she is", "theyre": "they are", "theres": "there is",
+    "thats": "that is", "its": "it is", "whos": "who is", "someones": "someone is", "somebodys": "somebody is",
+    "somethings": "something is", "gonna": "going to", "gona": "going to", "goin": "going", "wanna": "want to",
+    "gotta": "got to", "lemme": "let me", "noone": "nobody", "nobdy": "nobody", "nobodys": "nobody is",
+    "ppl": "people", "pls": "", "plz": "", "u": "you", "ur": "your", "omg": "", "w": "with", "infront": "in front",
+    "yrs": "years", "yr": "year", "cumming": "coming", "ligth": "light", "lite": "light", "lihgt": "light",
+    "hedded": "headed", "feint": "faint", "whats": "what is", "wheres": "where is", "snuk": "sunk",
+    "dads": "dad is", "moms": "mom is", "lids": "lids", "unconcious": "unconscious", "jst": "just", "thru": "through",
+    "hight": "height", "swage": "sewage", "sewrage": "sewage", "sewerage": "sewage", "sewadge": "sewage",
+    "breth": "breath", "breeth": "breathe", "til": "until", "n": "in", "kollapsed": "collapsed", "wierd": "weird",
+    "dizzie": "dizzy", "dissy": "dizzy", "diszy": "dizzy", "dizz": "dizzy", "woosy": "woozy", "wuzzy": "woozy",
+}  # fmt: skip
+_TAILS = words("in into out up down over off on the it is")
+_KNOWN_FIRST = words(
+    "fell fall slipped went climb jump coming backing backed passed throw threw blacked caved gave sank"
+)
+
+
+def _sound(word: str) -> str:
+    """What is left of a word when it is written as it sounds: its first letter and its consonants."""
+    flat = re.sub(r"(?:sci|ti|ci|sh|sch)(?=[aeou])", "s", word)
+    flat = re.sub(r"ch(?=e?s?$)|ck|c(?![eiy])|q", "k", flat)
+    flat = flat.replace("ph", "f").replace("gh", "").replace("z", "s").replace("c", "s")
+    first, rest = flat[:1], flat[1:]
+    rest = re.sub(r"[aeiouyhw]", "", rest)
+    return re.sub(r"(.)\1+", r"\1", first + rest)
+
+
+#: concepts whose words are worth mending; words of everyday talk stay as they are typed
+_CONCEPTS = (
+    "ill ache fall drown no_answer breath child adult tank hole climb lean fire_sure smoke igniter shock broken "
+    "service ground sinkhole sink overflow backup fixture indoors filth pool help"
+)
+_MENDABLE = sorted(
+    {word for name in _CONCEPTS.split() for entry in CONCEPTS[name].split() for word in entry.split("_")
+     if word.isalpha() and len(word) >= 6} | words("dizzy faint fuego fumes flame crack")
+)  # fmt: skip
+_BY_START: dict[str, list[str]] = {}
+_BY_SOUND: dict[str, str] = {}
+for _word in _MENDABLE:
+    _BY_START.setdefault(_word[0], []).append(_word)
+    if len(_word) > 6 and len(_sound(_word)) > 3:
+        _BY_SOUND.setdefault(_sound(_word), _word)
+
+
+@lru_cache(maxsize=8192)
+def mended(word: str) -> str:
+    """The word itself, or the words of danger that it stands for."""
+    if word in _SLIPS:
+        return _SLIPS[word]
+    if not _SHORTEST <= len(word) <= 16 or word in LEXICON.words or word in LOOKALIKES:
+        return word
+    if f"{word}g" in LEXICON.words and word.endswith("in"):
+        return f"{word}g"
+    for known in _KNOWN_FIRST:
+        if word.startswith(known) and word[len(known) :] in _TAILS:
+            return f"{known} {word[len(known) :]}"
+    for known in _BY_START.get(word[0], ()):
+        if one_slip(word, known) and (len(word) > _SHORTEST or _same_letters(word, known)):
+            return known
+    if len(word) > 5:
+        return _BY_SOUND.get(_sound(word), word)
+    return word
+
+
+def _same_letters(word: str, known: str) -> bool:
+    """Whether only the order or the doubling of letters differs."""
+    return set(word) == set(known)

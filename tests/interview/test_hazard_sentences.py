@@ -1,0 +1,58 @@
+"""A sentence knows where its concepts stand, what its verbs are told of, and how rules combine them."""
+
+import pytest
+
+from selfcheck.interview.hazard_lexicon import CONCEPTS
+from selfcheck.interview.hazard_sentences import Rule, Sentence
+from selfcheck.interview.hazards import RULES
+
+_COMPUTED = {"start", "end", "in_place", "in_place_self", "in_deep"}
+
+
+def _subject(text: str, head: str) -> str:
+    sentence = Sentence(text)
+    return sentence.subject(sentence.words.index(head))
+
+
+@pytest.mark.parametrize(
+    ("text", "head", "subject"),
+    [
+        ("my husband fell in", "fell", "living"),
+        ("the lid fell in", "fell", "lid"),
+        ("the phone fell in", "fell", "thing"),
+        ("fell in", "fell", "none"),
+        ("the landlord fell in", "fell", "unknown"),
+        ("he dropped his keys and fell in", "fell", "living"),
+        ("my wrench slipped and fell in", "fell", "thing"),
+        ("it was 14 and then my aunt stumbled and fell in", "fell", "living"),
+        ("the dirt around the lid is sinking", "sinking", "ground"),
+        ("no kids | the lid cracked", "cracked", "lid"),
+    ],
+)
+def test_the_subject_is_the_noun_that_the_verb_is_told_of(text: str, head: str, subject: str) -> None:
+    assert _subject(text, head) == subject
+
+
+def test_fillers_do_not_count_as_distance() -> None:
+    rule = Rule("fell_in", "fall >1:in")
+    assert list(rule.matches(Sentence("he fell right straight in")))
+    assert not list(rule.matches(Sentence("he fell near it and went in")))
+
+
+def test_a_clause_is_not_left() -> None:
+    rule = Rule("lid_broken", "broken <8:lid")
+    assert list(rule.matches(Sentence("the lid is cracked")))
+    assert not list(rule.matches(Sentence("the lid is fine | my phone is cracked")))
+
+
+def test_somebody_who_is_in_a_place_is_told_from_somebody_who_does_something_there() -> None:
+    assert "in_place" in Sentence("the dog is in the tank").found
+    assert "in_place" in Sentence("uncle ray is stuck in the tank").found
+    assert "in_place" not in Sentence("she put the pole in the tank").found
+
+
+def test_rules_and_concepts_fit_together() -> None:
+    named = {concept for rule in RULES for concept in rule.heads}
+    named |= {concept for rule in RULES for slot in rule.slots for concept in slot.concepts}
+    assert named - _COMPUTED <= set(CONCEPTS)
+    assert set(CONCEPTS) - named <= {"be", "deep", "inside", "from_inside"}  # of these, places are computed
