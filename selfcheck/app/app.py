@@ -3,30 +3,32 @@
 from __future__ import annotations
 
 import gc
-from collections.abc import Callable, Iterable, Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
+from functools import cached_property
 from pathlib import PurePath
 from typing import TYPE_CHECKING, Any, ClassVar
 
 from textual import work
-from textual.app import App, SystemCommand
+from textual.app import App
 from textual.binding import Binding, BindingType
 from textual.screen import Screen
 
 from selfcheck.app import themes
-from selfcheck.app.at_home import AtHome
+from selfcheck.app.at_home import TROUBLE, AtHome
 from selfcheck.app.screens.home import HomeScreen
 from selfcheck.app.words import FaceWords
 from selfcheck.errors import SelfcheckError
 
 if TYPE_CHECKING:
+    from selfcheck.app.at_desk import AtDesk, Origin
     from selfcheck.app.pages import Paragraph
+    from selfcheck.app.screens.desk import DeskScreen
     from selfcheck.app.screens.sheet import Picture
     from selfcheck.app.widgets.log import Said
     from selfcheck.drawing.section import SectionPicture
     from selfcheck.interview.dialogue import Conversation
     from selfcheck.sitting import HomeFacts, Sitting
-
-READING = ("record",)  # choices of the start that are pages, not conversations
+    from selfcheck.sitting.desk import Desk, EndingPage, Talk
 
 
 class SelfcheckApp(App[int]):
@@ -34,6 +36,7 @@ class SelfcheckApp(App[int]):
 
     CSS_PATH: ClassVar[list[str | PurePath]] = ["app.tcss", "screens/home.tcss"]
     TITLE = "selfcheck"
+    ENABLE_COMMAND_PALETTE = False
     HORIZONTAL_BREAKPOINTS = [(0, "-narrow"), (90, "-wide")]  # noqa: RUF012
     VERTICAL_BREAKPOINTS = [(0, "-low"), (22, "-middling"), (30, "-tall")]  # noqa: RUF012
     BINDINGS: ClassVar[list[BindingType]] = [
@@ -41,6 +44,7 @@ class SelfcheckApp(App[int]):
         Binding("ctrl+q", "leave", show=False, priority=True),
         Binding("f1", "help", show=False),
         Binding("f7", "tank", show=False),
+        Binding("ctrl+p", "colours", show=False),
     ]
 
     def __init__(
@@ -71,6 +75,13 @@ class SelfcheckApp(App[int]):
     def get_default_screen(self) -> Screen[None]:
         return HomeScreen(self._start, self.words)
 
+    @cached_property
+    def at_desk(self) -> AtDesk:
+        """What opens pages with ways on; not needed for the first frame."""
+        from selfcheck.app.at_desk import AtDesk
+
+        return AtDesk(self)
+
     @property
     def home(self) -> HomeScreen:
         """The page of the start."""
@@ -87,17 +98,19 @@ class SelfcheckApp(App[int]):
     @work(thread=True, exclusive=True, group="record")
     def read_record(self) -> None:
         """Open the record, or look at it again."""
+        from selfcheck.app import picture
+
         try:
             sitting = self.sitting or self._open_sitting()
             facts = sitting.home()
-            picture = self._picture(sitting)
+            drawn = picture.of(sitting, None, self.words.picture)
         except Exception as error:
-            self.call_from_thread(self._failed, error)
+            self.call_from_thread(self.failed, error)
             return
         gc.collect()
         gc.freeze()
         gc.enable()
-        self.call_from_thread(self._opened, sitting, facts, picture)
+        self.call_from_thread(self._opened, sitting, facts, drawn)
 
     def _opened(self, sitting: Sitting, facts: HomeFacts, picture: SectionPicture) -> None:
         from selfcheck.app import pages
@@ -111,41 +124,41 @@ class SelfcheckApp(App[int]):
 
     def picture_of(self, conversation: Conversation | None = None) -> Picture:
         """The tank as the conversation under way, or the record, has it; and the household's units."""
-        assert self.sitting is not None
-        return self._picture(self.sitting, conversation), self.sitting.household.units
-
-    def _picture(self, sitting: Sitting, conversation: Conversation | None = None) -> SectionPicture:
         from selfcheck.app import picture
 
-        household, checks, words = sitting.household, sitting.checks, self.words.picture
-        if conversation is None:
-            judged = sitting.judgement() if checks else None
-            return picture.of_record(household, checks, judged.rules if judged is not None else None, words)
-        rules = conversation.context.rule_sets.get(sitting.rules or household.rules)
-        return picture.of_draft(household, checks, conversation.draft(), rules, words)
+        assert self.sitting is not None
+        return picture.of(self.sitting, conversation, self.words.picture), self.sitting.household.units
 
     # ------------------------------------------------------------------------------------------ from page to page
 
     def open_choice(self, choice: str) -> None:
         """Open what a choice of the start stands for: a page, or a conversation."""
         assert self.sitting is not None
-        if choice in READING:
-            self.open_page(choice)
+        from selfcheck.sitting.opening import desk
+
+        pages = desk(self.sitting, choice)
+        if pages is not None:
+            self.open_desk(pages)
             return
         unfinished = self.sitting.unfinished()
-        if unfinished is None or unfinished.flow != choice:
+        if unfinished is not None and unfinished.flow == choice:
+            self.at_desk.offer(unfinished)
+        else:
             self.begin(choice)
-            return
-        from selfcheck.app import pages
-        from selfcheck.app.screens.sheet import AskScreen
 
-        def answered(number: int | None) -> None:
-            if number in (1, 2):
-                self.begin(choice, resume=number == 1)
+    def open_desk(self, desk: Desk, closed: Callable[[], None] | None = None) -> DeskScreen:
+        """Open pages with ways on. `closed` is called when they are left; else the start looks at the record again."""
+        return self.at_desk.open(desk, closed)
 
-        words = self.words
-        question = words("half_done_ask", day=pages.started(unfinished, self.sitting))
-        self.push_screen(AskScreen(question, [words("go_on"), words("start_again"), words("not_now")], words), answered)
+    def in_danger(self, line: str) -> None:
+        """A line that tells of danger was typed outside of any conversation: what to do is said before all else."""
+        while len(self.screen_stack) > 1:
+            self.pop_screen()
+        self.begin(TROUBLE, line=line)
+
+    def hold(self, talk: Talk, screen: DeskScreen) -> None:
+        """Hold a conversation that a page began; it goes on there afterwards."""
+        self.at_desk.hold(talk, screen)
 
     @work(thread=True, exclusive=True, group="conversation")
     def begin(self, flow: str, resume: bool = False, line: str = "") -> None:
@@ -157,46 +170,52 @@ class SelfcheckApp(App[int]):
             if line:
                 first = [*first, *conversation.hear(line)]
         except Exception as error:
-            self.call_from_thread(self._failed, error)
+            self.call_from_thread(self.failed, error)
             return
         self.call_from_thread(self.talk, conversation, first)
 
-    def talk(self, conversation: Conversation, first: Sequence[Said]) -> None:
-        """Open the page of a conversation that has begun with `first`."""
+    def talk(self, conversation: Conversation, first: Sequence[Said], origin: Origin | None = None) -> None:
+        """Open the page of a conversation that has begun with `first`. `origin`: the page it goes back to."""
         from selfcheck.app.screens.conversation import ConversationScreen
 
         self._about_to_leave = False
         self.home.note("")
-        screen = ConversationScreen(conversation, self.home.title_now, self.words, first, self._play)
+        screen = ConversationScreen(conversation, self.home.title_now, self.words, first, self._play, origin)
         self._play = ()
         self.push_screen(screen)
 
     @work(thread=True, exclusive=True, group="conversation")
-    def conclude(self, conversation: Conversation) -> None:
+    def conclude(self, conversation: Conversation, origin: Origin | None = None) -> None:
         """Keep what a finished conversation gave, and get its page ready."""
-        from selfcheck.app import pages
-
         assert self.sitting is not None
         try:
             result = self.sitting.conclude(conversation)
         except SelfcheckError as error:
-            self.call_from_thread(self._concluded, [(error.what, "trouble"), (error.mend, "trouble")])
+            self.call_from_thread(self._concluded, [(error.what, "trouble"), (error.mend, "trouble")], None, origin)
             return
         except Exception as error:
-            self.call_from_thread(self._failed, error)
+            self.call_from_thread(self.failed, error)
             return
-        paragraphs = [] if isinstance(result, str) else pages.ending(result, self.words)
-        if self.sitting.trouble:
-            paragraphs = [(self.words("not_saved", trouble=self.sitting.trouble), "trouble"), pages.GAP, *paragraphs]
-        self.call_from_thread(self._concluded, paragraphs)
+        trouble = self.sitting.trouble
+        lines = [(self.words("not_saved", trouble=trouble), "trouble")] if trouble else []
+        self.call_from_thread(self._concluded, lines, None if isinstance(result, str) else result, origin)
 
-    def _concluded(self, paragraphs: list[Paragraph]) -> None:
+    def _concluded(self, lines: list[Paragraph], page: EndingPage | None, origin: Origin | None) -> None:
         def show() -> None:
-            self.go_home()
-            if paragraphs:
-                self.open_sheet(self.home.title_now, paragraphs, self.picture_of())
+            if origin is not None:
+                self.at_desk.back(origin)
+            else:
+                self.go_home()
+            if page is not None:
+                self.at_desk.open_ending(page, lines)
+            elif lines:
+                self.open_sheet(self.home.title_now, lines, self.picture_of())
 
         self._after = show
+
+    def after_this(self, act: Callable[[], None]) -> None:
+        """What to do when the last words of a conversation have been read."""
+        self._after = act
 
     def after_ending(self) -> None:
         """What follows the last words of a conversation: its page when there is one, else the start."""
@@ -207,20 +226,6 @@ class SelfcheckApp(App[int]):
     def action_after_ending(self) -> None:
         """The same by key or click."""
         self.after_ending()
-
-    @work(thread=True, exclusive=True, group="conversation")
-    def open_page(self, name: str) -> None:
-        """Work out a page one only reads, and open it."""
-        from selfcheck.app import pages
-
-        assert self.sitting is not None
-        try:
-            paragraphs = pages.record(self.sitting, self.words)
-            picture = self.picture_of()
-        except Exception as error:
-            self.call_from_thread(self._failed, error)
-            return
-        self.call_from_thread(self.open_sheet, self.words(f"{name}_title"), paragraphs, picture)
 
     def open_sheet(self, title: str, paragraphs: Sequence[Paragraph], picture: Picture | None = None) -> None:
         """Open a page of paragraphs."""
@@ -254,36 +259,19 @@ class SelfcheckApp(App[int]):
 
     def action_help(self) -> None:
         """What one can do here."""
-        from selfcheck.app import pages
-        from selfcheck.app.screens.sheet import SheetScreen
-
-        if not isinstance(self.screen, SheetScreen):
-            self.open_sheet(self.words("help_title"), pages.help_sheet(self.words))
+        self.at_desk.help()
 
     def action_tank(self) -> None:
-        """The tank as large as the terminal."""
-        from selfcheck.app.screens.conversation import ConversationScreen
-        from selfcheck.app.screens.sheet import TankScreen
+        """The picture of this page, or the tank, as large as the terminal."""
+        self.at_desk.picture()
 
-        if self.sitting is None or isinstance(self.screen, TankScreen):
-            return
-        conversation = self.screen.conversation if isinstance(self.screen, ConversationScreen) else None
-        self.push_screen(TankScreen(*self.picture_of(conversation), self.words))
-
-    def get_system_commands(self, screen: Screen[Any]) -> Iterable[SystemCommand]:
-        words = self.words
-        yield SystemCommand(words("help_title"), "f1", self.action_help)
-        yield SystemCommand(words("tank_title"), "f7", self.action_tank)
-        for name, palette in zip(("dark_page", "light_page", "plain_page"), themes.PALETTES, strict=True):
-            yield SystemCommand(words(name), words("page_colours"), lambda chosen=palette: self._turn_page(chosen))
-        yield SystemCommand(words("quit"), "ctrl+c", self.action_leave)
-
-    def _turn_page(self, name: str) -> None:
-        self.theme = name
+    def action_colours(self) -> None:
+        """Choose the colours of the page."""
+        self.at_desk.offer_colours({self.words(name): chosen for name, chosen in themes.CHOICES})
 
     # ------------------------------------------------------------------------------------------------------ faults
 
-    def _failed(self, error: Exception) -> None:
+    def failed(self, error: Exception) -> None:
         if isinstance(error, SelfcheckError) and self.sitting is not None:
             self.home.note(f"{error.what} {error.mend}", "trouble")
         else:

@@ -13,6 +13,7 @@ from selfcheck.report.parts import PartedPage
 if TYPE_CHECKING:
     from selfcheck.report.wording import VerdictPage
     from selfcheck.sitting import HomeFacts, Sitting, Unfinished
+    from selfcheck.sitting.desk import Page
 
 Paragraph = tuple[str, str]
 DOT = "· "  # before each thing of a list; its further lines hang below its first word
@@ -77,36 +78,46 @@ def parted(page: PartedPage) -> list[Paragraph]:
     lines: list[Paragraph] = [(page.headline, band)]
     if page.lead:
         lines += [GAP, *((line, "text") for line in page.lead)]
+    if page.drawn:
+        lines += [GAP, *((line, "text") for line in page.drawn)]
     for title, texts in page.parts:
         lines += _section(title, texts)
     return [*lines, GAP, *((line, "muted") for line in page.always)]
 
 
-def help_sheet(words: FaceWords) -> list[Paragraph]:
-    """Keys and what one may type."""
-    keys = (
-        ("f1", "help"), ("f2", "why"), ("f3", "how"), ("f4", "back"), ("f5", "change"), ("f6", "unknown"),
-        ("f7", "tank"), ("f8", "trouble"), ("f9", "repeat"), ("f10", "leave"),
-        ("ctrl+p", "page_colours"), ("ctrl+c", "quit"),
-    )  # fmt: skip
-    rows = [(f"  {key.ljust(8)}{words(name)}", "text") for key, name in keys]
-    first = [(words("help_typing"), "text"), GAP, (words("help_keys"), "text"), GAP]
+def of_desk(page: Page, words: FaceWords) -> list[Paragraph]:
+    """A page with ways on: what stands first, the verdict where it has one, else part by part."""
+    lines: list[Paragraph] = []
+    for part in page.parts:
+        lines += [GAP] if lines else []
+        lines += [(part.title, "key")] if part.title else []
+        kind = "text" if part.kind == "items" else part.kind
+        for line in part.lines:
+            first, *more = line.split("\n")
+            lines.append((f"{DOT}{first}" if part.kind == "items" else first, kind))
+            lines += [(f"  {one}", "muted") for one in more]
+    if page.verdict is not None:
+        lines += [*([GAP] if lines else []), *ending(page.verdict, words)]
+    return lines
+
+
+#: keys that do something in each place
+KEYS = {
+    "start": (("f7", "tank"), ("ctrl+p", "page_colours"), ("ctrl+c", "quit")),
+    "talk": (
+        ("f2", "why"), ("f3", "how"), ("f4", "back"), ("f5", "change"), ("f6", "unknown"), ("f7", "tank"),
+        ("f8", "trouble"), ("f9", "repeat"), ("f10", "leave"), ("f12", "sheet_key"), ("ctrl+p", "page_colours"),
+        ("ctrl+c", "quit"),
+    ),
+    "pages": (("escape", "back"), ("f7", "picture"), ("ctrl+p", "page_colours"), ("ctrl+c", "quit")),
+}  # fmt: skip
+
+
+def help_sheet(words: FaceWords, here: str) -> list[Paragraph]:
+    """What one may type and the keys, in the place where one stands: one of `KEYS`."""
+    rows = [(f"  {key.ljust(8)}{words(name)}", "text") for key, name in KEYS[here]]
+    first = [(words(f"help_{here}"), "text"), GAP]
     return [*first, *rows, GAP, (words("help_reading"), "text"), (words("help_saved"), "text")]
-
-
-def record(sitting: Sitting, words: FaceWords) -> list[Paragraph]:
-    """Checks and pump-outs, the latest first, then what could not be read, and where it all lies."""
-    units = sitting.household.units
-    replaced = {check.replaces for check in sitting.checks}
-    rows = [(check.on, words("corrected" if check.id in replaced else "check")) for check in sitting.checks]
-    rows += [(pump_out.on, words("pump_out")) for pump_out in sitting.pump_outs]
-    lines: list[Paragraph] = [
-        (f"{show_day(day, units).ljust(20)}{kind}", "text")
-        for day, kind in sorted(rows, key=lambda row: row[0], reverse=True)
-    ]
-    lines = lines or [(words("no_check"), "text")]
-    lines += [(f"{problem.what} {problem.mend}", "trouble") for problem in sitting.problems]
-    return [*lines, GAP, (str(sitting.folder), "muted")]
 
 
 def _section(title: str, lines: Sequence[str]) -> list[Paragraph]:

@@ -58,6 +58,8 @@ PLAIN = Palette(
     sludge="#505050", sludge_ground="#1c1c1c", sludge_edge="#484848", pool="#000000", sky="#000000",
 )  # fmt: skip
 PALETTES = {palette.name: palette for palette in (DARK, LIGHT, PLAIN)}
+#: the phrase that names each page, and the page
+CHOICES = (("dark_page", DARK.name), ("light_page", LIGHT.name), ("plain_page", PLAIN.name))
 
 
 def themes() -> list[Theme]:

@@ -18,6 +18,8 @@ if TYPE_CHECKING:
     from selfcheck.report.parts import PartedPage
     from selfcheck.report.wording import VerdictPage
 
+    EndingPage = VerdictPage | PartedPage
+
 PartKind = Literal["text", "strong", "muted", "trouble", "items", "fixed"]
 #: so many ways, the way back among them, that a single number key picks each
 MOST_WAYS = 9
@@ -38,6 +40,7 @@ class Drawn:
 
     lines: Callable[[int, int], Sequence[Line]]
     words: tuple[str, ...]
+    spread: bool = False  # it needs the whole width
 
 
 @dataclass(frozen=True, slots=True)
@@ -102,7 +105,7 @@ class Page:
     ways: tuple[Way, ...] = ()
     hear: Callable[[str], Step] | None = None
     hint: str = ""
-    verdict: VerdictPage | PartedPage | None = None
+    verdict: EndingPage | None = None
     drawn: Drawn | None = None
     ask: str = ""
 

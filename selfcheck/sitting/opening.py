@@ -5,7 +5,7 @@ from __future__ import annotations
 from functools import partial
 from typing import TYPE_CHECKING
 
-from selfcheck.sitting.desk import Desk
+from selfcheck.sitting.desk import Desk, Part
 from selfcheck.sitting.endings import page_words
 from selfcheck.sitting.paper_pages import PaperPages
 from selfcheck.sitting.record_pages import RecordPages, desk_of
@@ -23,7 +23,7 @@ def desk(sitting: Sitting, choice: str) -> Desk | None:
     return RecordPages(sitting).desk() if choice == RECORD else None
 
 
-def verdict_desk(sitting: Sitting, found: VerdictPage | PartedPage) -> Desk:
-    """The page that a conversation ended in, with what helps to act on it."""
+def verdict_desk(sitting: Sitting, found: VerdictPage | PartedPage, first: tuple[Part, ...] = ()) -> Desk:
+    """The page that a conversation ended in, with what helps to act on it. `first` stands above it."""
     words = page_words(sitting, "record")
-    return desk_of(sitting, partial(PaperPages(sitting, words).verdict, found), words)
+    return desk_of(sitting, partial(PaperPages(sitting, words).verdict, found, first), words)

@@ -39,14 +39,13 @@ class PaperPages:
         ]
         return Page(words("papers", "title"), (Part((words("papers", "about"),)),), tuple(ways))
 
-    def verdict(self, found: VerdictPage | PartedPage | None = None) -> Page:
-        """The verdict, with what helps to act on it. `found`: the one just made; else that of the record."""
+    def verdict(self, found: VerdictPage | PartedPage, first: tuple[Part, ...] = ()) -> Page:
+        """A verdict just made, or another page in its place, with what helps to act on it. `first` stands above it."""
         words = self._words
         ways = [Way(words("papers", "show_note"), lambda: Go(self.note), ("call note", "phone"), slow=True)]
         ways += [self._making(paper) for paper in ("calendar", "sheet") if paper in papers.PAPERS]
         ways.append(Way(words("record", "history"), lambda: Go(self._history), ("history", "picture"), slow=True))
-        verdict = found if found is not None else self._sitting.verdict()
-        return Page(self._sitting.household.name or words("record", "title"), ways=tuple(ways), verdict=verdict)
+        return Page(self._sitting.household.name or words("record", "title"), first, tuple(ways), verdict=found)
 
     def sheet(self) -> Page:
         """The sheet to read, and to make as a file."""

@@ -22,7 +22,7 @@ def history(sitting: Sitting) -> Drawn | None:
         return None
     units = sitting.household.units
     picture = describe(sitting.judgement(), sitting.checks, sitting.pump_outs, words_of(sitting.place, "history"))
-    return Drawn(lambda width, height: as_lines(picture, width, height, units), tuple(as_words(picture, units)))
+    return Drawn(lambda width, height: as_lines(picture, width, height, units), tuple(as_words(picture, units)), True)
 
 
 def cloth(sitting: Sitting, check: Check) -> Drawn | None:

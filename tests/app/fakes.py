@@ -7,6 +7,7 @@ from contextlib import asynccontextmanager
 from dataclasses import dataclass, field, replace
 from datetime import date
 from pathlib import Path
+from types import SimpleNamespace
 from typing import Any
 
 from textual.events import Paste
@@ -109,6 +110,8 @@ class FakeConversation:
         self.readings: dict[str, list[dict[str, Any]]] = {}
         self.leaving = False
         self.context = Context(TODAY, rule_sets=content.rules(PLACE))
+        self.script = SimpleNamespace(flow=SimpleNamespace(id="yearly", records=("check",)))
+        self.state = SimpleNamespace(answered=SimpleNamespace(hazards=()))
 
     @property
     def prompt(self) -> Prompt | None:
@@ -272,6 +275,9 @@ class FakeSitting:
     def verdict(self) -> VerdictPage:
         return self.page
 
+    def verdict_then(self, check: Check) -> VerdictPage:
+        return self.page
+
     def judgement(self) -> FakeJudgement:
         return FakeJudgement(content.rules(PLACE)["us-epa-homeowner"])
 
@@ -296,8 +302,10 @@ async def running(app: SelfcheckApp, size: tuple[int, int]) -> Iterator[Any]:  #
     async with app.run_test(size=size, notifications=True, tooltips=True) as pilot:
 
         async def settle() -> None:
-            await app.workers.wait_for_complete()
             await pilot.pause()
+            while any(not worker.is_finished for worker in app.workers):
+                await app.workers.wait_for_complete()
+                await pilot.pause()
 
         async def say(*lines: str) -> None:
             """Type these lines, each with an enter."""

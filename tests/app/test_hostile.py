@@ -61,9 +61,10 @@ def everywhere(text: str) -> FakeSitting:
     return FakeSitting(steps=steps, page=page, facts=facts, problems=(problem,), read_only=text, trouble=text)
 
 
-@pytest.mark.parametrize("size", [(60, 20), (120, 40)], ids=str)
 @pytest.mark.parametrize(
-    "text", ["\n".join(CORPUS[:6]), " ".join(CORPUS[6:-1]), CORPUS[-1]], ids=["acting", "odd", "long"]
+    ("text", "size"),
+    [("\n".join(CORPUS[:6]), (120, 40)), (" ".join(CORPUS[6:-1]), (60, 20)), (CORPUS[-1], (80, 24))],
+    ids=["acting", "odd", "long"],
 )
 async def test_every_page_stays_harmless(text: str, size: tuple[int, int]) -> None:
     app = app_of(everywhere(text))
@@ -76,9 +77,17 @@ async def test_every_page_stays_harmless(text: str, size: tuple[int, int]) -> No
 
         await look()
         await look("5")  # the record
-        await look("enter")
-        await look("4")  # looking ahead
-        await look("enter")
+        await look("1")
+        await look("1")
+        await look("escape")
+        await look("escape")
+        await look("3")
+        await look("escape")
+        await look("4")
+        await look("1")
+        await look("escape")
+        await look("escape")
+        await look("escape")
         await look("1")  # a conversation
         await look("f2")
         await look("1")

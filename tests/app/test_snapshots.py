@@ -18,8 +18,9 @@ WALK: tuple[tuple[tuple[str, ...], str], ...] = (
     ((), "home"),
     (("f1",), "help"),
     (("enter", "5"), "record"),
-    (("enter", "4"), "look_ahead"),
-    (("enter", "1"), "caution"),
+    (("1",), "list"),
+    (("1",), "check"),
+    (("escape", "escape", "escape", "1"), "caution"),
     (("1", "1", "3"), "several"),
     (("enter", "say 6 in"), "length"),
     (("f2",), "why"),
@@ -38,7 +39,7 @@ async def walk(size: tuple[int, int]) -> AsyncIterator[tuple[str, list[str]]]:
         for keys, name in WALK:
             for key in keys:
                 await (pilot.say(key[4:]) if key.startswith("say ") else pilot.press(key))
-            await pilot.settle()
+                await pilot.settle()
             yield name, painted(app)
     app = app_of(FakeSitting(facts=replace(FACTS, unfinished=HALF_DONE)))
     async with running(app, size) as pilot:

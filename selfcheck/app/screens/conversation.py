@@ -15,6 +15,7 @@ from textual.widgets import Input
 
 from selfcheck.app.widgets.answer import AnswerInput
 from selfcheck.app.widgets.choices import Choices, Option
+from selfcheck.app.widgets.drawn import DrawnPanel
 from selfcheck.app.widgets.keys import KeyHint, KeyRow
 from selfcheck.app.widgets.log import MessageLog, Own, Said
 from selfcheck.app.widgets.rule import Across, Mark
@@ -25,6 +26,7 @@ from selfcheck.errors import SelfcheckError
 
 if TYPE_CHECKING:
     from selfcheck.app.app import SelfcheckApp
+    from selfcheck.app.at_desk import Origin
     from selfcheck.interview.dialogue import Conversation
 
 Command = Literal["why", "how", "back", "change", "repeat", "unknown", "skip", "leave", "trouble", "help", "quit"]
@@ -63,8 +65,12 @@ class ConversationScreen(Screen[None]):
         words: FaceWords,
         first: Sequence[Said],
         play: Sequence[str] = (),
+        origin: Origin | None = None,
     ) -> None:
-        """`first`: what it began with. `play`: prepared lines; each enter on an empty line gives the next."""
+        """`first`: what it began with. `play`: prepared lines; each enter on an empty line gives the next.
+
+        `origin`: the page that began it, to which it goes back.
+        """
         super().__init__()
         self.conversation = conversation
         self._title = title
@@ -72,6 +78,8 @@ class ConversationScreen(Screen[None]):
         self._first = tuple(first)
         self._leaving = False
         self._script = list(play)
+        self._origin = origin
+        self.drawn = origin.talk.beside if origin is not None else None
         self._trouble = ""
         self._concluded = False
         self._asked = ""
@@ -80,10 +88,11 @@ class ConversationScreen(Screen[None]):
     def compose(self) -> ComposeResult:
         words = self._words
         yield StageLine(words("lid_open"), id="stage")
-        yield TankLine(id="tank-line")
+        if self.drawn is None:
+            yield TankLine(id="tank-line")
         with Horizontal(id="body"):
             yield MessageLog(id="log")
-            yield TankPanel(id="tank")
+            yield DrawnPanel(id="tank") if self.drawn is not None else TankPanel(id="tank")
         yield Across(id="rule")
         yield Choices(more=words("more"), id="choices")
         with Horizontal(id="line"):
@@ -200,6 +209,9 @@ class ConversationScreen(Screen[None]):
         self._show_tank()
 
     def _show_tank(self) -> None:
+        if self.drawn is not None:
+            self.query_one(DrawnPanel).set(self.drawn)
+            return
         picture, units = self.selfcheck.picture_of(self.conversation)
         self.query_one(TankPanel).set(picture, units)
         self.query_one(TankLine).set(picture, units)
@@ -208,12 +220,14 @@ class ConversationScreen(Screen[None]):
         ending = self.conversation.ending
         assert ending is not None
         self.query_one(KeyRow).set([KeyHint("enter", self._words("next"), "app.after_ending")])
-        if not ending.left:
+        if ending.left and self._leaving:
+            self.app.exit(0)
+        elif self._origin is not None and self.selfcheck.at_desk.ended(self._origin, self.conversation):
+            pass
+        elif not ending.left:
             if not self._concluded:
                 self._concluded = True
-                self.selfcheck.conclude(self.conversation)
-        elif self._leaving:
-            self.app.exit(0)
+                self.selfcheck.conclude(self.conversation, self._origin)
         else:
             self.selfcheck.go_home()
 

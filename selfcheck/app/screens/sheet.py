@@ -2,16 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
-from typing import ClassVar
+from collections.abc import Sequence
+from typing import TYPE_CHECKING, ClassVar
 
-from textual import events, on
+from textual import events
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
-from textual.containers import Horizontal, Vertical, VerticalScroll
-from textual.screen import ModalScreen, Screen
+from textual.containers import Horizontal, VerticalScroll
+from textual.screen import Screen
 
-from selfcheck.app.widgets.choices import Choices, Option
+from selfcheck.app.widgets.drawn import DrawnPanel
 from selfcheck.app.widgets.keys import KeyHint, KeyRow
 from selfcheck.app.widgets.lines import Block
 from selfcheck.app.widgets.rule import Across
@@ -20,8 +20,13 @@ from selfcheck.app.widgets.tank import TankLine, TankPanel
 from selfcheck.app.words import FaceWords
 from selfcheck.drawing.section import SectionPicture, as_words
 
+if TYPE_CHECKING:
+    from selfcheck.sitting.desk import Drawn
+
 Paragraphs = Sequence[tuple[str, str]]
 Picture = tuple[SectionPicture, str]
+#: cells below which a picture has no room for its labels
+NARROWEST = 40
 
 
 class SheetScreen(Screen[None]):
@@ -48,7 +53,7 @@ class SheetScreen(Screen[None]):
             if self._picture is not None:
                 yield TankPanel(id="tank")
         yield Across(id="rule")
-        yield KeyRow([KeyHint("enter", words("close"), "shut"), KeyHint("↑ ↓", words("more"), "shut")], id="keys")
+        yield KeyRow([KeyHint("enter", words("close"), "shut"), KeyHint("↑ ↓", words("more"), "more")], id="keys")
 
     def on_mount(self) -> None:
         """Fill in the page."""
@@ -59,6 +64,10 @@ class SheetScreen(Screen[None]):
             self.query_one(TankPanel).set(picture, units)
             self.query_one(TankLine).set(picture, units)
         self.query_one("#read").focus()
+
+    def action_more(self) -> None:
+        """Read on."""
+        self.query_one("#read").scroll_page_down(animate=False)
 
     def action_shut(self) -> None:
         """Back to the page before."""
@@ -94,7 +103,7 @@ class TankScreen(Screen[None]):
         self._speak(event.size.width)
 
     def _speak(self, width: int) -> None:
-        narrow = width < 40
+        narrow = width < NARROWEST
         spoken = as_words(self._picture, "metric" if self._units == "metric" else "us") if narrow else []
         block = self.query_one("#spoken", Block)
         block.display = narrow
@@ -105,43 +114,39 @@ class TankScreen(Screen[None]):
         self.dismiss(None)
 
 
-class AskScreen(ModalScreen[int]):
-    """One question of the program's own with two or three choices; gives the number, 0 for none of them."""
+class PictureScreen(Screen[None]):
+    """A picture of the record as large as there is room for, with the same in words where there is not."""
 
     CSS_PATH = "sheet.tcss"
+    BINDINGS: ClassVar[list[BindingType]] = [Binding("escape,enter,q,f7", "shut", show=False)]
 
-    def __init__(self, question: str, labels: Sequence[str], words: FaceWords) -> None:
+    def __init__(self, title: str, drawn: Drawn, words: FaceWords) -> None:
         super().__init__()
-        self._question = question
-        self._options = [Option(number, label) for number, label in enumerate(labels, start=1)]
+        self._title = title
+        self._drawn = drawn
         self._words = words
 
     def compose(self) -> ComposeResult:
-        with Vertical():
-            yield Block(id="question")
-            yield Choices(more=self._words("more"), id="choices")
+        yield StageLine(self._words("lid_open"), id="title")
+        yield DrawnPanel(id="whole")
+        yield Block(id="spoken", classes="page")
+        yield Across(id="rule")
+        yield KeyRow([KeyHint("enter", self._words("close"), "shut")], id="keys")
 
     def on_mount(self) -> None:
-        """Show question and choices."""
-        self.query_one("#question", Block).set([(self._question, "strong")])
-        self.query_one(Choices).set(self._options)
+        """Show the picture."""
+        self.query_one(StageLine).set(self._title)
+        self.query_one(DrawnPanel).set(self._drawn)
+        self._speak(self.app.size.width)
 
-    def on_key(self, event: events.Key) -> None:
-        """Numbers and arrows pick, enter takes what is highlighted, escape none."""
-        choices = self.query_one(Choices)
-        moves: dict[str, Callable[[], None]] = {"up": lambda: choices.move(-1), "down": lambda: choices.move(1)}
-        if event.key in moves:
-            moves[event.key]()
-        elif event.key == "enter" and choices.highlighted is not None:
-            self.dismiss(choices.highlighted)
-        elif event.key == "escape":
-            self.dismiss(0)
-        elif event.character and event.character.isdigit() and choices.has(int(event.character)):
-            self.dismiss(int(event.character))
-        else:
-            return
-        event.stop()
+    def on_resize(self, event: events.Resize) -> None:
+        self._speak(event.size.width)
 
-    @on(Choices.Picked)
-    def _picked(self, event: Choices.Picked) -> None:
-        self.dismiss(event.number)
+    def _speak(self, width: int) -> None:
+        block = self.query_one("#spoken", Block)
+        block.display = width < NARROWEST
+        block.set([(line, "text") for line in self._drawn.words])
+
+    def action_shut(self) -> None:
+        """Back to the page before."""
+        self.dismiss(None)
