@@ -126,6 +126,16 @@ def search(tank_width_m: float | None = None, farthest_m: float = FARTHEST) -> S
     return Search(tuple(strips), width, width / math.sqrt(2.0))
 
 
+def step_down(step_m: float, grain_m: float = INCH) -> float:
+    """A step rounded down to whole inches (or another grain) [m], so that what is told can still not miss.
+
+    ValueError for a grain not above 0.
+    """
+    if grain_m <= 0:
+        raise ValueError("a grain is above 0")
+    return math.floor(step_m / grain_m + 1e-9) * grain_m
+
+
 @dataclass(frozen=True, slots=True)
 class Point:
     """A position [m]."""

@@ -6,6 +6,7 @@ from typing import Any
 
 import selfcheck.interview.septic
 import selfcheck.interview.septic_ahead
+import selfcheck.interview.septic_find
 import selfcheck.interview.septic_lid
 import selfcheck.interview.septic_marks  # noqa: F401  (all register the conditions and fills that the flows name)
 from selfcheck.errors import ContentProblem
@@ -16,7 +17,7 @@ from selfcheck.loading.offers import with_rule_sets
 from selfcheck.loading.place import Place
 
 #: word files that are not the words of a section
-OTHER_WORDS = ("interface", "findings", "signs", "verdicts", "ahead_page", "pumped_page")
+OTHER_WORDS = ("interface", "findings", "signs", "verdicts", "ahead_page", "pumped_page", "place_page")
 
 
 def flow_ids(place: Place) -> list[str]:

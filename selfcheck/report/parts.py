@@ -21,7 +21,7 @@ class Part(NamedTuple):
 class PartedPage:
     """Plain text. `lead` stands right below the headline; `always` at the foot. `verdict`: the one it carries, if any.
 
-    Parts without lines are left out.
+    Parts without lines are left out. `drawn`: a picture as lines that keep their spaces; the parts say the same.
     """
 
     headline: str
@@ -29,6 +29,7 @@ class PartedPage:
     lead: tuple[str, ...] = ()
     always: tuple[str, ...] = ()
     verdict: str = ""
+    drawn: tuple[str, ...] = ()
 
 
 class PageWords:

@@ -14,9 +14,11 @@ if TYPE_CHECKING:
     from selfcheck.interview.dialogue import Conversation
     from selfcheck.report.ahead import Water
     from selfcheck.report.parts import PageWords, PartedPage
+    from selfcheck.report.place import Plan
     from selfcheck.sitting.table import Sitting
 
 LANGUAGE = "en"
+SKETCH = (56, 18)  # cells and lines of the sketch: it fits the narrowest terminal
 
 
 def page_of(sitting: Sitting, conversation: Conversation) -> PartedPage | None:
@@ -155,4 +157,42 @@ def _seen_empty(conversation: Conversation, pump_out: Mapping[str, Any], check: 
     )
 
 
-_PAGES: dict[str, Callable[[Sitting, Conversation], PartedPage]] = {"look_ahead": _ahead, "after_pump_out": _pumped}
+def _place(sitting: Sitting, conversation: Conversation) -> PartedPage:
+    """The place of the lid in words and as a sketch, or how to go on with the search."""
+    from selfcheck.drawing.sketch import as_lines, as_words, describe
+    from selfcheck.loading.conversations import texts
+    from selfcheck.report.place import place_page
+
+    units, words = sitting.household.units, page_words(sitting, "place_page")
+    sources = sitting.verdict_words().sources
+    if conversation.ending is not None and conversation.ending.outcome != "tank_found":
+        return place_page((), (), _plan(conversation), words, sources, units)
+    picture = describe(sitting.household.tank().place, texts(sitting.place, "pictures", LANGUAGE)["sketch"])
+    told = as_words(picture, units) if picture.from_first is not None or picture.from_second is not None else []
+    drawn = ["".join(span.text for span in line).rstrip() for line in as_lines(picture, *SKETCH, units)]
+    return place_page(told, drawn if picture.lid is not None else [], None, words, sources, units)
+
+
+def _plan(conversation: Conversation) -> Plan:
+    from selfcheck.domain.locate import LIKELY
+    from selfcheck.interview.context import Answered
+    from selfcheck.interview.septic_find import search_of, top_at
+    from selfcheck.report.place import Plan
+
+    answered = Answered()
+    answered.update({answer.question: answer for answer in conversation.answers})
+    found = search_of(conversation.context)
+    distances = sorted({LIKELY[0], LIKELY[1], *(strip.far for strip in found.strips)})
+    depths = [(far, top_at(answered, far)) for far in distances]
+    return Plan(
+        found,
+        tuple((far, depth) for far, depth in depths if depth is not None),
+        answered.chosen("find_call", "marked"),
+    )
+
+
+_PAGES: dict[str, Callable[[Sitting, Conversation], PartedPage]] = {
+    "look_ahead": _ahead,
+    "after_pump_out": _pumped,
+    "find_tank": _place,
+}

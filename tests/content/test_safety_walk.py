@@ -17,7 +17,7 @@ from tests.content.texts import headed, section_files
 from tests.content.walking import WALKS, graph, household, talk
 
 ORDINARY = [("way", "new"), ("way", "known"), ("readings", "new"), ("trouble", "new"), ("learn", "new")]
-ORDINARY.append(("after_pump_out", "new"))
+ORDINARY += [("after_pump_out", "new"), ("look_ahead", "new"), ("find_tank", "new")]
 #: every item that has to be passed before the lid comes off; two more only where they apply
 GATE = ("gate_helper", "gate_away", "gate_spark", "gate_load", "gate_lid", "gate_hands", "gate_promise", "gate_teach")
 #: words that lead a person to open, lift, lower or reach; allowed only where a step `opens`, or in a "do not"
@@ -89,7 +89,7 @@ def test_there_is_no_dead_end_and_no_loop(walked: Graph) -> None:
 
 
 def test_every_question_is_reached() -> None:
-    for flow in ("yearly", "trouble", "learn", "after_pump_out"):
+    for flow in ("yearly", "trouble", "learn", "after_pump_out", "look_ahead", "find_tank"):
         graphs = [graph(name, whose) for name, whose in ORDINARY if WALKS[name].flow == flow]
         graphs += [graph("path", "new", hazards=("fell_in",))] if flow == "yearly" else []
         met = {state.node.id for one in graphs for state in one.states.values() if state.node is not None}
@@ -156,7 +156,7 @@ def test_a_person_can_leave_from_everywhere(any_moment: Graph) -> None:
 def test_opening_words_stand_only_in_steps_that_open() -> None:
     words = section_files()
     found = []
-    for flow in ("yearly", "trouble", "learn", "after_pump_out", "home"):
+    for flow in ("yearly", "trouble", "learn", "after_pump_out", "look_ahead", "find_tank", "home"):
         for section, node in talk(flow).flow.nodes():
             if node.opens:
                 continue

@@ -117,6 +117,16 @@ WALKS = {
     "trouble": Walk("trouble"),
     "learn": Walk("learn", {"learn_people": (3.0,), "learn_size": (3.8,)}),
     "after_pump_out": Walk("after_pump_out"),
+    "look_ahead": Walk(
+        "look_ahead",
+        {
+            "if_what": (("people", "months", "disposal"), ("size", "rules", "residue"), ()),
+            "if_rules": ("auckland",),
+            "rule_pick": ("auckland",),
+            "meter_unit": ("gallons", "no_meter"),
+        },
+    ),
+    "find_tank": Walk("find_tank", {"pipe_where": ("basement",)}),
 }
 
 

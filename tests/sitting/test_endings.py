@@ -227,3 +227,53 @@ def test_the_marks_are_told_on_request_and_the_question_stays_open(home: Path, t
         conversation = sitting.begin("yearly")
         conversation.start()
         assert any("not known well enough" in one.text for one in conversation.hear("show me the marks"))
+
+
+def test_a_place_taped_once_is_kept_told_and_drawn(home: Path) -> None:
+    lines = ("in sight", "kitchen corner", "porch post", "17 ft", "13 ft", "21 ft", "left", "under the flat stone")
+    with at(home) as sitting:
+        found = page(sitting, "find_tank", *lines)
+        said = told(found)
+        assert "17 ft from kitchen corner" in said
+        assert "on the left" in said
+        assert any("kitchen corner" in line for line in found.drawn)
+        assert max(map(len, found.drawn)) <= 56
+    with at(home) as sitting:
+        place = sitting.household.tank().place
+        assert place is not None
+        assert place.from_a_m == pytest.approx(5.1816)
+        assert place.note == "under the flat stone"
+
+
+def test_lengths_that_cannot_meet_are_questioned_and_kept(home: Path) -> None:
+    with at(home) as sitting:
+        conversation = sitting.begin("find_tank")
+        conversation.start()
+        for line in ("in sight", "a post", "b post", "17 ft", "13 ft"):
+            conversation.hear(line)
+        assert any("cannot meet" in one.text for one in conversation.hear("60 ft"))
+
+
+def test_a_search_without_knowing_anything_ends_in_a_plan(home: Path) -> None:
+    with at(home) as sitting:
+        lines = ("i don't know", "i don't know", "not yet", *["i don't know"] * 3, "", "", "not yet")
+        said = told(page(sitting, "find_tank", *lines))
+        assert "wait for its marks" in said
+        assert "once the depth of the pipe" in said
+
+
+def test_the_rod_is_spoken_of_only_where_the_ground_is_marked(home: Path) -> None:
+    for answer, wanted in (("marked", True), ("not yet", False)):
+        with at(home) as sitting:
+            conversation = sitting.begin("find_tank")
+            conversation.start()
+            said: list[str] = []
+            for line in ("no", "no", answer, "basement", "18 in", "usual", "", "", ""):
+                said += [one.text for one in conversation.hear(line)]
+            assert any("Push the rod" in one for one in said) is wanted
+
+
+def test_places_that_are_not_known_leave_no_trouble(home: Path) -> None:
+    with at(home) as sitting:
+        page(sitting, "find_tank", "covered", "not yet", *["i don't know"] * 7)
+        assert not sitting.trouble
