@@ -12,10 +12,11 @@ from selfcheck.text import words
 
 COMMON: dict[str, str] = {
     "child": (
-        "kid kids kidd kiddo kiddos child children son sons daughter daughters toddler toddlers boy boys girl girls "
-        "baby babies grandson grandsons grand_son grandchild grandchildren grandkid* grand_daughter granddaughter granddaughters nephew* niece* "
-        "little_one little_ones little_guy little_sister little_brother lil_brother twins teen teens "
-        "teenager* nino ninos nina ninas hijo hija hijos bebe year_old yr_old infant"
+        "kid kids kidd kiddo kiddos child children son sons daughter daughters toddler toddlers boy boys girl "
+        "girls baby babies grandson grandsons grand_son grandchild grandchildren grandkid* grand_daughter "
+        "granddaughter granddaughters nephew* niece* little_one little_ones little_guy little_sister "
+        "little_brother lil_brother twins teen teens teenager* nino ninos nina ninas hijo hija hijos bebe "
+        "year_old yr_old infant"
     ),
     "pet": (
         "dog dogs doggy puppy puppies pup cat cats kitten* kitty pet pets animal animals calf cow goat goats "
@@ -31,19 +32,19 @@ COMMON: dict[str, str] = {
     ),
     "self": "i we me us myself",
     "thing": (
-        "pliers pebble pebbles tweezers scissors spoon fork nails washer washers spring bracket hinge bat "
-        "frisbee wallet coins card cards earring necklace headphones earbud airpod remote drill saw axe rake "
-        "hoe broom mop crowbar chisel chain nozzle sponge jar notebook clipboard umbrella jacket shirt shoe "
-        "shoes sandal mitten helmet badge money twig twigs acorn pinecone beetle cricket lizard toad knob "
-        "lens socket ratchet level bubble cork lighter cigarette cane ladder internet server website chair "
-        "computer pole poles stick sticks tape measure phone cell glove gloves cap tool tools wrench screw "
-        "screws screwdriver bolt bolts nut leaf leaves rock rocks stone stones stuff cloth rag sock towel "
-        "flashlight light torch glasses sunglasses hat key keys ball toy toys bucket shovel branch root roots "
-        "gravel piece pieces chunk chunks clump brick tee tees baffle baffles pipe pipes filter handle rope "
-        "string marker pen pencil ruler levels sludge scum crust mat rain snow tree trees wall walls price "
-        "prices temperature temp numbers number some bit bits sand mouse rat mice frog* bug bugs spider "
-        "insect worm* snake magnet lever bar hammer knife coin watch ring camera sample sampler bottle cup "
-        "mask goggles fence roof ceiling clippings plug gasket seal rubber paper wipe wipes battery clamp "
+        "change dust debris pliers pebble pebbles tweezers scissors spoon fork nails washer washers spring "
+        "bracket hinge bat frisbee wallet coins card cards earring necklace headphones earbud airpod remote "
+        "drill saw axe rake hoe broom mop crowbar chisel chain nozzle sponge jar notebook clipboard umbrella "
+        "jacket shirt shoe shoes sandal mitten helmet badge money twig twigs acorn pinecone beetle cricket "
+        "lizard toad knob lens socket ratchet level bubble cork lighter cigarette cane ladder internet server "
+        "website chair computer pole poles stick sticks tape measure phone cell glove gloves cap tool tools "
+        "wrench screw screws screwdriver bolt bolts nut leaf leaves rock rocks stone stones stuff cloth rag "
+        "sock towel flashlight light torch glasses sunglasses hat key keys ball toy toys bucket shovel branch "
+        "root roots gravel piece pieces chunk chunks clump brick tee tees baffle baffles pipe pipes filter "
+        "handle rope string marker pen pencil ruler levels sludge scum crust mat rain snow tree trees wall "
+        "walls price prices temperature temp numbers number some bit bits sand mouse rat mice frog* bug bugs "
+        "spider insect worm* snake magnet lever bar hammer knife coin watch ring camera sample sampler bottle "
+        "cup mask goggles fence roof ceiling clippings plug gasket seal rubber paper wipe wipes battery clamp "
         "float hook pump reading readings cost costs rate rates nail boots boards board sweat voice record "
         "paint driveway screen toilet sink tub shower seat pool wand knee question night bulb fuse wind "
         "birthday traffic mail files truck"

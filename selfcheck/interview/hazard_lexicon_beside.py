@@ -71,9 +71,9 @@ BESIDE: dict[str, str] = {
     "igniter_off": "off out not_lit unlit last in_house score scores reading result record",
     "ill_figure": "candy flyers not_be the_line almost_not",
     "ill_other": (
-        "candy flyers line stain mark trace scent odor odour smell whiff hint inspection of_tree of_interest "
-        "dirt menu pole hands the_menu test wall walls lid cover ground roof pipe baffle tank soil scum crust "
-        "drain at_price"
+        "with_joy candy flyers line stain mark trace scent odor odour smell whiff hint inspection of_tree "
+        "of_interest dirt menu pole hands the_menu test wall walls lid cover ground roof pipe baffle tank "
+        "soil scum crust drain at_price"
     ),
     "intend_not": "not never",
     "lamp": "my_lamp on_my lamp of",
@@ -91,7 +91,7 @@ BESIDE: dict[str, str] = {
     "open_other": "minded ended question to_air",
     "outside_only": "outside yard lawn grass creek ground garden",
     "plea_other": "if when for with and_do and_not then line call number in_emergency",
-    "pole_words": "pole stick rod tape cloth sock to_14 tank",
+    "pole_words": "pole stick rod tape cloth sock to_14",
     "pump_word": "pump sump pole stick rod",
     "rain_words": "rain rains rained raining creek gutter gutters barrel river hose sprinkler storm dish",
     "records": "records details pocket",

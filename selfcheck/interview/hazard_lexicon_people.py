@@ -60,23 +60,23 @@ PEOPLE: dict[str, str] = {
     ),
     "ladder": "ladder",
     "ill": (
-        "dizzy dizziness dizy woozy lightheaded light_headed lighthead lightheadedness light_head queasy "
-        "nauseous nauseated nausea nauseas nausious faint fainty fainting fainted faints mareado mareada "
-        "mareo mareos vertigo disoriented disorientated throwing_up throw_up threw_up throws_up puking puke "
-        "puked vomiting vomit vomited vomits vomitando barfing barf barfed hurl dry_heaving passed_out "
-        "passing_out pass_out passes_out past_out blacked_out blacking_out black_out blackout knocked_out "
-        "keeled_over keel_over unconscious unresponsive lost_consciousness losing_consciousness out_cold "
-        "desmayo desmaye desmayado desmayada desmayando inconsciente seizure seizing seizures no_pulse "
-        "can_not_feel_pulse seeing_stars seeing_double seeing_spots see_spots see_stars see_double "
-        "blurry_vision tight_chest chest_tight chest_hurts chest_pain chest_pains chest_is_tight "
-        "chest_feels_tight pain_in_chest pain_in_my_chest heart_racing heart_pounding heart_is_racing "
-        "heart_is_pounding heart_attack short_breath short_of_breath shortness_breath shortness_of_breath "
-        "breathless gasping choking chokin suffocating suffocate asphyxiat* electrocution room_is_spinning "
-        "everything_is_spinning world_is_spinning everything_spinning head_spinning head_is_spinning "
-        "head_swimming head_pounding head_is_pounding got_the_spins the_spins spinning_head dying_here "
-        "turning_blue turned_blue lips_are_blue lips_blue went_limp gone_limp is_limp goes_limp convulsing "
-        "foaming slurring_words need_a_doctor need_doctor need_medic gassed in_a_daze out_like going_numb "
-        "tunnel_vision no_respira"
+        "went_black went_dark dizzy dizziness dizy woozy lightheaded light_headed lighthead lightheadedness "
+        "light_head queasy nauseous nauseated nausea nauseas nausious faint fainty fainting fainted faints "
+        "mareado mareada mareo mareos vertigo disoriented disorientated throwing_up throw_up threw_up "
+        "throws_up puking puke puked vomiting vomit vomited vomits vomitando barfing barf barfed hurl "
+        "dry_heaving passed_out passing_out pass_out passes_out past_out blacked_out blacking_out black_out "
+        "blackout knocked_out keeled_over keel_over unconscious unresponsive lost_consciousness "
+        "losing_consciousness out_cold desmayo desmaye desmayado desmayada desmayando inconsciente seizure "
+        "seizing seizures no_pulse can_not_feel_pulse seeing_stars seeing_double seeing_spots see_spots "
+        "see_stars see_double blurry_vision tight_chest chest_tight chest_hurts chest_pain chest_pains "
+        "chest_is_tight chest_feels_tight pain_in_chest pain_in_my_chest heart_racing heart_pounding "
+        "heart_is_racing heart_is_pounding heart_attack short_breath short_of_breath shortness_breath "
+        "shortness_of_breath breathless gasping choking chokin suffocating suffocate asphyxiat* electrocution "
+        "room_is_spinning everything_is_spinning world_is_spinning everything_spinning head_spinning "
+        "head_is_spinning head_swimming head_pounding head_is_pounding got_the_spins the_spins spinning_head "
+        "dying_here turning_blue turned_blue lips_are_blue lips_blue went_limp gone_limp is_limp goes_limp "
+        "convulsing foaming slurring_words need_a_doctor need_doctor need_medic gassed in_a_daze out_like "
+        "going_numb tunnel_vision no_respira"
     ),
     "ache": (
         "headache headaches headach hedache headake migraine dolor_de_cabeza duele_la_cabeza cabeza_me_duele "
@@ -122,13 +122,13 @@ PEOPLE: dict[str, str] = {
         "heavy"
     ),
     "no_answer": (
-        "not_breathing stopped_breathing quit_breathing not_moving is_not_moving not_responding not_waking "
-        "not_waking_up not_answering not_conscious not_talking not_respond not_wake not_wake_up not_get_up "
-        "not_come_to not_answer_me stopped_moving can_not_wake can_not_stand can_not_walk "
-        "can_not_see_straight can_not_think_straight can_not_feel_my can_not_stay_awake keeps_coughing "
-        "keeps_vomiting keeps_throwing keeps_gagging keeps_shaking can_not_think no_answer no_responde "
-        "can_not_keep_my_eyes hardly_stand barely_stand no_despierta not_making_sense makes_no_sense "
-        "making_no_sense not_making_any_sense not_walk_straight"
+        "stopped_responding stopped_talking stopped_answering not_breathing stopped_breathing quit_breathing "
+        "not_moving is_not_moving not_responding not_waking not_waking_up not_answering not_conscious "
+        "not_talking not_respond not_wake not_wake_up not_get_up not_come_to not_answer_me stopped_moving "
+        "can_not_wake can_not_stand can_not_walk can_not_see_straight can_not_think_straight can_not_feel_my "
+        "can_not_stay_awake keeps_coughing keeps_vomiting keeps_throwing keeps_gagging keeps_shaking "
+        "can_not_think no_answer no_responde can_not_keep_my_eyes hardly_stand barely_stand no_despierta "
+        "not_making_sense makes_no_sense making_no_sense not_making_any_sense not_walk_straight"
     ),
     "down_state": (
         "face_down lying_there laying_there lying_on laying_on slumped limp hit_the_ground "
@@ -232,4 +232,5 @@ PEOPLE: dict[str, str] = {
         "emergency_here ayudame ayudenme ambulance_now ambulance_please help_help it_is_emergency "
         "this_is_emergency need_911_now help_me_please i_need_an_ambulance"
     ),
+    "lower_only": "lower lowering lowered",
 }

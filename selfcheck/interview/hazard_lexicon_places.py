@@ -47,11 +47,11 @@ PLACES: dict[str, str] = {
         "water_pipe electric_line live_wire service_line wiring"
     ),
     "gas_leak": (
-        "gas_leak gas_leaking gas_is_leaking gas_hissing gas_is_hissing hissing_gas gas_escaping "
-        "smell_natural_gas smells_natural_gas smell_propane smells_propane smell_like_propane "
-        "smells_like_natural_gas smells_like_propane i_smell_gas smell_gas fuga_de_gas gas_coming_out "
-        "gas_is_coming_out gas_line_broke leaking_gas propane_leak smelling_gas line_is_leaking "
-        "pipe_is_leaking"
+        "smelling_natural_gas smelling_propane gas_leak gas_leaking gas_is_leaking gas_hissing gas_is_hissing "
+        "hissing_gas gas_escaping smell_natural_gas smells_natural_gas smell_propane smells_propane "
+        "smell_like_propane smells_like_natural_gas smells_like_propane i_smell_gas smell_gas fuga_de_gas "
+        "gas_coming_out gas_is_coming_out gas_line_broke leaking_gas propane_leak smelling_gas "
+        "line_is_leaking pipe_is_leaking"
     ),
     "shock": (
         "electrocuted electrocute* got_shock got_shocked got_a_shock got_zapped got_a_jolt got_jolt "
@@ -62,20 +62,21 @@ PLACES: dict[str, str] = {
         "jolt_from shock_off feel_a_tingle feel_a_shock feel_current downed_power_line"
     ),
     "broken": (
-        "cracked cracking cracks crack broken broke breaking brok busted bust shattered split splits "
-        "splitting splintered snapped rocking rocks rock rocky wobbling wobbles wobbly wobble wobbled wobly "
-        "rocked teetering teeters tipping tips tipped tippy loose caved caving caves collapsed collapsing "
-        "collapse crumbling crumbled crumbles crumbly falling_apart fell_apart coming_apart fallen_apart "
-        "missing gone disappeared stolen sagging sags sagged sunken sunk sinking sank bowing bowed bending "
-        "bends bent flexing flexes flexed flexy rotten rotted rotting rusted_through rusted warped unstable "
-        "unsteady gave_way giving_way gives_way gave_out gave gives give giving fallen_in fell_in fell_into "
-        "fell_down fell falling_in fall dropped_in dropped_into dropped dropped_down hole rust_holes shifted "
-        "shifting shifts tilted tilting tilts broken_in se_rompio se_quebro rompio quebro rajo rota roto "
-        "rajada quebrada suelta agrietada floja se_mueve in_pieces in_half two_pieces chunk_missing smashed "
-        "blew_off blown_off is_not_there was_not_there moving moved moves damaged deteriorated brittle wonky "
-        "move_under move_when move_a_bit slides_around slipped flipped spins slides slid chipped_off "
-        "crooked_and loosened went_in went_down buckled buckling fracture* hairline_crack compromised falling "
-        "disintegrat* spongy went tumbled not_stable not_secure not_safe not_solid rusted_out"
+        "come_apart comes_apart came_apart has_hole hole_you rust_hole cracked cracking cracks crack broken "
+        "broke breaking brok busted bust shattered split splits splitting splintered snapped rocking rocks "
+        "rock rocky wobbling wobbles wobbly wobble wobbled wobly rocked teetering teeters tipping tips tipped "
+        "tippy loose caved caving caves collapsed collapsing collapse crumbling crumbled crumbles crumbly "
+        "falling_apart fell_apart coming_apart fallen_apart missing gone disappeared stolen sagging sags "
+        "sagged sunken sunk sinking sank bowing bowed bending bends bent flexing flexes flexed flexy rotten "
+        "rotted rotting rusted_through rusted warped unstable unsteady gave_way giving_way gives_way gave_out "
+        "gave gives give giving fallen_in fell_in fell_into fell_down fell falling_in fall dropped_in "
+        "dropped_into dropped dropped_down rust_holes shifted shifting shifts tilted tilting tilts broken_in "
+        "se_rompio se_quebro rompio quebro rajo rota roto rajada quebrada suelta agrietada floja se_mueve "
+        "in_pieces in_half two_pieces chunk_missing smashed blew_off blown_off is_not_there was_not_there "
+        "moving moved moves damaged deteriorated brittle wonky move_under move_when move_a_bit slides_around "
+        "slipped flipped spins slides slid chipped_off crooked_and loosened went_in went_down buckled "
+        "buckling fracture* hairline_crack compromised falling disintegrat* spongy went tumbled not_stable "
+        "not_secure not_safe not_solid rusted_out"
     ),
     "broken_act": (
         "broke broken cracked busted split smashed snapped shattered cracking breaking ran_over drove_over "
@@ -170,11 +171,12 @@ PLACES: dict[str, str] = {
         "into_the covering flowing_over coming_all"
     ),
     "overflow": (
-        "overflow* overflowing overflowed overflows over_flow over_flowing over_flows over_flowed backing_up backed_up backs_up back_up backup "
-        "backups flooding flooded floods coming_up coming_back_up came_up comes_up spilling spilled "
-        "bubbling_up bubbling_over regurgitating spewing vomiting desborda* rebosando shooting_up "
-        "running_over ran_over erupting erupted bubbles_over flowing_over flow_over up_all_over bubble_over "
-        "bubbles_up spilling_over all_over_the_floor on_the_floor onto_the_floor flood_over tapado_y_sale"
+        "overflow* overflowing overflowed overflows over_flow over_flowing over_flows over_flowed backing_up "
+        "backed_up backs_up back_up backup backups flooding flooded floods coming_up coming_back_up came_up "
+        "comes_up spilling spilled bubbling_up bubbling_over regurgitating spewing vomiting desborda* "
+        "rebosando shooting_up running_over ran_over erupting erupted bubbles_over flowing_over flow_over "
+        "up_all_over bubble_over bubbles_up spilling_over all_over_the_floor on_the_floor onto_the_floor "
+        "flood_over tapado_y_sale"
     ),
     "fills": "fill fills filling filled full has covered flooded flooding soaked",
     "backup": (
@@ -267,11 +269,13 @@ PLACES: dict[str, str] = {
     "bang": "boom bang whoosh pop",
     "fire_alarm": "fire_fire fuego theres_fire there_is_fire there_is_a_fire",
     "broken_only": (
-        "cracked rocking wobbly wobbling loose broken tippy caved_in it_moved it_moves it_tips it_shifted "
-        "it_wobbles it_rocks yes_cracked yes_loose yes_rocks it_is_cracked it_is_rocking it_is_loose "
-        "it_is_broken yes_it_is_loose yes_it_rocks yeah_it_rocks yeah_it_wobbles yes_it_is_cracked "
-        "yes_it_wobbles yes_it_moves bit_loose crack it_has_crack i_see_crack there_is_crack "
-        "there_is_crack_in it_shifts yes_it_moved kinda_wobbly kinda_loose cracked_and_loose it_cracked "
-        "wobbles_bit yeah_cracked it_is_wobbly yes_rocking it_gives missing cracks"
+        "unstable it_is_unstable it_is_not_stable it_is_damaged cracked rocking wobbly wobbling loose broken "
+        "tippy caved_in it_moved it_moves it_tips it_shifted it_wobbles it_rocks yes_cracked yes_loose "
+        "yes_rocks it_is_cracked it_is_rocking it_is_loose it_is_broken yes_it_is_loose yes_it_rocks "
+        "yeah_it_rocks yeah_it_wobbles yes_it_is_cracked yes_it_wobbles yes_it_moves bit_loose crack "
+        "it_has_crack i_see_crack there_is_crack there_is_crack_in it_shifts yes_it_moved kinda_wobbly "
+        "kinda_loose cracked_and_loose it_cracked wobbles_bit yeah_cracked it_is_wobbly yes_rocking it_gives "
+        "missing cracks"
     ),
+    "left_so": "was_left_open been_left_open left_open left_off left_uncovered",
 }

@@ -20,10 +20,15 @@ FIRE = (
     Rule("fire", "fire ~2:fire_verb !>1:fire_other !<2:fire_kind", bare=True),
     Rule("fire", "burning <3:burns_what !>2:burning_other"),
     Rule("fire", "burning_now <2:start >1:end"),
-    Rule("fire", "smoke !>4:else_smoke !>2:smoke_other !<1:no_fire <6:child/adult/self", who="living none", sure=False),
-    Rule("fire", "smoke >6:near_hole/gap/here !>4:else_smoke !<1:no_fire", who="living none"),
-    Rule("fire", "light >3:igniter !>3:else_smoke !>5:igniter_off", who="living none"),
-    Rule("fire", "igniter >6:near_hole", who="living none"),
+    Rule(
+        "fire",
+        "smoke !>4:else_smoke !>2:smoke_other !<1:no_fire <6:child/adult/self",
+        who="living none name",
+        sure=False,
+    ),
+    Rule("fire", "smoke >6:near_hole/gap/here !>4:else_smoke !<1:no_fire", who="living none name"),
+    Rule("fire", "light >3:igniter !>3:else_smoke !>5:igniter_off", who="living none name"),
+    Rule("fire", "igniter >6:near_hole", who="living none name"),
     Rule("fire", "smoke_noun >2:smoke_rises"),
     Rule("fire", "lid_blew"),
     Rule("fire", "lit_gas"),
@@ -33,11 +38,11 @@ FIRE = (
 )
 STRUCK = (
     Rule("struck", "hit >4:service !>5:service_other", who="living none thing ground unknown"),
-    Rule("struck", "service >3:hit !>4:service_other", who="living none"),
+    Rule("struck", "service >3:hit !>4:service_other", who="living none name"),
     Rule("struck", "hit <3:service !>1:service_other"),
     Rule("struck", "gas_leak !<2:gas_mild"),
     Rule("struck", "shock !>1:shock_other"),
-    Rule("struck", "hit >5:sparked_gas", who="living none"),
+    Rule("struck", "hit >5:sparked_gas", who="living none name"),
     Rule("struck", "hit_base >4:service !>5:service_other", asked=True),
 )
 LID = (
@@ -73,9 +78,10 @@ LID = (
     Rule("lid_broken", "breaks_base ~4:lid", asked=True),
 )
 LEFT_OPEN = (
-    Rule("lid_left_open", "left >4:lid/tank/it >3:open !>5:to_air", who="living none"),
-    Rule("lid_left_open", "left >3:open >4:lid/tank/it", who="living none"),
+    Rule("lid_left_open", "left >4:lid/tank/it >3:open !>5:to_air", who="living none name"),
+    Rule("lid_left_open", "left >3:open >4:lid/tank/it", who="living none name"),
     Rule("lid_left_open", "forgot >2:lid"),
+    Rule("lid_left_open", "left_so <4:lid/tank"),
     Rule("lid_left_open", "not_closed >4:lid/tank/it"),
     Rule("lid_left_open", "left >1:open >6:leave_time", who="living none it"),
     Rule("lid_left_open", "is_open ~8:alone !>2:open_other", who="lid none it living ground"),
@@ -110,7 +116,7 @@ IN_HOUSE = (
     Rule("sewage_in_house", "up <5:fixture >5:filth/filth_weak"),
     Rule("sewage_in_house", "backup !>1:backs_other", bare=True),
     Rule("sewage_in_house", "backs <3:system !>5:outside/lid !>3:backs_other !<3:my_car", sure=False),
-    Rule("sewage_in_house", "up <3:filth !>4:outside/lid/pole_words !~3:smell !<3:dog", sure=False),
+    Rule("sewage_in_house", "up <3:filth !>4:outside/lid/pole_words/in_the_tank !~3:smell !<3:dog", sure=False),
     Rule("sewage_in_house", "up_hard >3:fixture/indoors !<4:pump_word !>4:not_house"),
     Rule("sewage_in_house", "backs_base ~6:filth/fixture/system/backup_word", asked=True),
 )
@@ -123,7 +129,11 @@ OUTSIDE = (
     Rule("sewage_outside", "filth >3:around_lid !~2:smell !<1:elsewhere_poop !~4:dog"),
     Rule("sewage_outside", "filth >4:surface !~2:smell !<1:elsewhere_poop !>5:in_the_tank"),
     Rule("sewage_outside", "filth_weak >3:surface >5:outside/lid"),
-    Rule("sewage_outside", "tank_over <4:septic_tank/lid !<5:fixture !>3:backs_other", who="none lid thing it"),
+    Rule(
+        "sewage_outside",
+        "tank_over <4:septic_tank/lid !<5:fixture !>3:backs_other",
+        who="none name lid thing it unknown",
+    ),
     Rule("sewage_outside", "up >4:lid_word !<2:crack !<4:rain_words !>5:smell", who="water filth it none"),
     Rule("sewage_outside", "water >3:up >4:outside_ground !<2:rain_words !>4:hose", sure=False),
     Rule("sewage_outside", "tank_over >3:septic_tank", asked=True),

@@ -15,6 +15,8 @@ _LIVING = ("child", "pet", "adult", "self")
 _NOUNS = (*_LIVING, "lid", "ground", "thing", "filth", "fixture", "it", "water")
 _PREPOSITIONS = words("of in from at on near by with to over around into under above through about beside")
 _NO_NAMES = words("what who which that where there all none nothing everything anything and or but")
+#: "a couple of kids", "part of the lid": the noun after "of" is the one that is told of
+_PARTS = words("couple pair bunch group one some lot part half all both most two three few piece corner side")
 _JOINTS = frozenset(("and", "then", "y"))
 _DETERMINERS = words("the my our his her their your a an this that")
 
@@ -131,24 +133,32 @@ class Sentence:
         before = place - 1
         while before >= 0 and (self.words[before] in _DETERMINERS or self.words[before] in FILLERS):
             before -= 1
+        if before > 0 and self.words[before] == "of" and self.words[before - 1] in _PARTS:
+            return False
         return before >= 0 and self.words[before] in _PREPOSITIONS
 
     def subject(self, head: int) -> str:
         """What the words at `head` are told of: the kind of the noun before it; `unknown` for a noun that stands in no
-        list, as in "the landlord fell in"; `none` when there is no noun.
+        list, as in "the landlord fell in"; `name` for a lone
+        word; `none` when there is no noun.
         """
         start, _ = self.clause_of(head)
         places = [place for place in self.nouns if start <= place < head]
-        free = [place for place in places if not self.governed(place)]
-        places = sorted(free or places)
-        if not places:
+        free = sorted(place for place in places if not self.governed(place))
+        if not free:
             named = any(
                 word in _DETERMINERS
                 and self.words[place + 1] not in LEXICON.words
                 and self.words[place + 1] not in FILLERS
                 for place, word in enumerate(self.words[start : max(start, head - 1)], start)
             )
-            return "unknown" if named else "none"
+            if named:
+                return "unknown"
+            if places:
+                return self.nouns[max(places)]
+            core = [word for word in self.words[start:head] if word not in FILLERS]
+            return "name" if len(core) == 1 and self._may_be_name(start) and start == head - 1 else "none"
+        places = free
         if head > 0 and self.words[head - 1] in _JOINTS:
             joints = [place for place in range(start, head - 2) if self.words[place] in _JOINTS]
             since = [place for place in places if not joints or place > joints[-1]]

@@ -82,7 +82,7 @@ _SUPPOSED = re.compile(
     r"be\b)"
 )
 #: "can smell", "does not": what the modal stands by is told, not supposed
-_PLAINLY = words("not smell see hear feel taste no")
+_PLAINLY = words("hardly barely not smell see hear feel taste no")
 _MODALS = words("could might may can should does do did would")
 _QUESTION = re.compile(
     r"(?:^|\| )(?:so |ok |okay |hey |um |and |wait |hi |well |then |but |please |quick question |"
