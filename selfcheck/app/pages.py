@@ -89,6 +89,8 @@ def of_desk(page: Page, words: FaceWords) -> list[Paragraph]:
     """A page with ways on: what stands first, the verdict where it has one, else part by part."""
     lines: list[Paragraph] = []
     for part in page.parts:
+        if not part.lines:
+            continue
         lines += [GAP] if lines else []
         lines += [(part.title, "key")] if part.title else []
         kind = "text" if part.kind == "items" else part.kind

@@ -61,7 +61,8 @@ class DeskFace:
         if page.verdict is not None:
             pages.show(page.verdict, self._out, self._words)
         for part in page.parts:
-            self._part(part)
+            if part.lines:
+                self._part(part)
         told = {line for part in page.parts for line in part.lines}
         for line in page.drawn.words if page.drawn is not None else ():
             if line not in told:

@@ -12,6 +12,7 @@ from selfcheck.plain.listening import Interrupted, Listener
 from selfcheck.plain.phrases import Words
 from selfcheck.plain.speaking import Speaker
 from selfcheck.sitting import Sitting
+from selfcheck.sitting.paper_pages import asks_for_sheet, sheet_made
 
 
 class Gone(Exception):
@@ -43,7 +44,11 @@ class Talk:
         if first:
             self.hear(conversation, first)
         while conversation.ending is None and not (until and _answered(conversation, until)):
-            said = conversation.hear(self._ask(conversation))
+            line = self._ask(conversation)
+            if self._sitting is not None and asks_for_sheet(self._sitting, line):
+                self._out.say(sheet_made(self._sitting))
+                continue
+            said = conversation.hear(line)
             if until and _answered(conversation, until):
                 said = [message for message in said if message.kind != "echo"]
             self._show(conversation, said)

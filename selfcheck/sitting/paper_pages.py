@@ -2,16 +2,18 @@
 
 from __future__ import annotations
 
-from functools import partial
+from functools import lru_cache, partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from selfcheck.errors import SelfcheckError
+from selfcheck.loading.conversations import texts
 from selfcheck.sitting import papers
 from selfcheck.sitting.desk import Go, Page, Part, Stay, Step, Way
 from selfcheck.sitting.endings import page_words
 
 if TYPE_CHECKING:
+    from selfcheck.loading.place import Place
     from selfcheck.report.parts import PageWords, PartedPage
     from selfcheck.report.wording import VerdictPage
     from selfcheck.sitting.table import Sitting
@@ -76,13 +78,19 @@ class PaperPages:
         return Stay(f"{said}\n{words('papers', NEXT[paper])}" if paper in NEXT else said)
 
 
-def asked_for_sheet(sitting: Sitting, line: str) -> str:
-    """What is said to a line that asks for the sheet, once it is made as a file; "" when it asks for something else."""
-    words = page_words(sitting, "record")
-    asked = {one.strip() for one in words("asked", "print").split(";")}
-    if line.strip().rstrip(".").casefold() not in asked:
-        return ""
+def asks_for_sheet(sitting: Sitting, line: str) -> bool:
+    """Whether a line asks for the sheet to print, and for nothing else."""
+    return " ".join(line.split()).rstrip(".").casefold() in _asking(sitting.place)
+
+
+def sheet_made(sitting: Sitting) -> str:
+    """Make the sheet as a file; what is said to that."""
     try:
-        return words("papers", "sheet_said", path=str(papers.make(sitting, "sheet")))
+        return page_words(sitting, "record")("papers", "sheet_said", path=str(papers.make(sitting, "sheet")))
     except SelfcheckError as error:
         return f"{error.what} {error.mend}"
+
+
+@lru_cache(maxsize=4)
+def _asking(place: Place) -> frozenset[str]:
+    return frozenset(one.strip() for one in texts(place, "record")["asked"]["print"].split(";"))

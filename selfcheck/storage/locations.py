@@ -21,7 +21,7 @@ def papers() -> Path:
     """Where files for a person go: sheets to print, pages to hand over. A folder of its own among the documents."""
     from platformdirs import user_documents_path
 
-    return user_documents_path() / "septic tank papers"
+    return user_documents_path() / "septic-tank-papers"
 
 
 def trace_file() -> Path:

@@ -34,6 +34,8 @@ Command = Literal["why", "how", "back", "change", "repeat", "unknown", "skip", "
 PICKED_BY_KEY = ("choose", "confirm", "say")
 #: the kind where number keys mark choices, and enter sends those that are marked
 SEVERAL = "choose_several"
+#: the stage in which the paper sheet is wanted
+PREPARING = "find"
 
 
 class ConversationScreen(Screen[None]):
@@ -53,6 +55,7 @@ class ConversationScreen(Screen[None]):
         Binding("f8", "tell('trouble')", show=False),
         Binding("f9", "tell('repeat')", show=False),
         Binding("f10", "tell('leave')", show=False),
+        Binding("f12", "sheet", show=False),
         Binding("pageup", "scroll(-1)", show=False),
         Binding("pagedown", "scroll(1)", show=False),
         Binding("escape", "empty", show=False),
@@ -120,6 +123,9 @@ class ConversationScreen(Screen[None]):
     def hear(self, line: str) -> None:
         """Pass a line on. What cannot be kept is said, and the line stays to be sent again."""
         answer = self.query_one(AnswerInput)
+        if self._asks_for_sheet(line):
+            self.action_sheet()
+            return
         if line.strip().casefold() == self._words("quit"):
             self._leaving = True
         try:
@@ -151,6 +157,20 @@ class ConversationScreen(Screen[None]):
                 self._show(self.conversation.do(command))
             except SelfcheckError as error:
                 self._refused("", error)
+
+    def _asks_for_sheet(self, line: str) -> bool:
+        from selfcheck.sitting.paper_pages import asks_for_sheet
+
+        sitting = self.selfcheck.sitting
+        return sitting is not None and asks_for_sheet(sitting, line)
+
+    def action_sheet(self) -> None:
+        """Make the paper sheet as a file, and say where it is."""
+        from selfcheck.sitting.paper_pages import sheet_made
+
+        sitting = self.selfcheck.sitting
+        if sitting is not None:
+            self.query_one(MessageLog).add([Own("help", sheet_made(sitting))])
 
     def action_scroll(self, pages: int) -> None:
         """Read back, or come forward again."""
@@ -194,7 +214,9 @@ class ConversationScreen(Screen[None]):
         choices.set([Option(choice.number, choice.label) for choice in prompt.choices], several)
         answer.picks = (several or prompt.kind in PICKED_BY_KEY) and 0 < len(prompt.choices) <= 9
         answer.placeholder = prompt.hint or words("answer_here")
+        before_going_out = prompt.stage == PREPARING and not prompt.may_stand_open
         hints = [
+            KeyHint("f12", words("sheet_key"), "sheet") if before_going_out else None,
             KeyHint("f2", words("why"), "tell('why')"),
             KeyHint("f3", words("how"), "tell('how')"),
             KeyHint("f6", words("unknown"), "tell('unknown')") if prompt.unknown_allowed else None,
