@@ -170,7 +170,9 @@ def _rule_table(judgement: Judgement, words: PageWords) -> Html:
 
 def _rule_row(row: RuleRow, judgement: Judgement, said: Tables) -> Html:
     own = row.rule_set.id == judgement.rules.id
-    notes = [said["chance"].format(chance=chance_in_words(row.chance_over))] if row.chance_over is not None else []
+    notes = []
+    if row.chance_over is not None:
+        notes.append(said["chance"].format(chance=chance_in_words(row.chance_over).replace(" %", "\u00a0%")))
     if row.by == "forecast":
         notes.append(said["reckoned"])
     due = show_day(row.due.p50, judgement.household.units) if row.due.p50 else said["later"]

@@ -35,6 +35,7 @@ th, td { text-align: left; vertical-align: top; padding: .35rem .6rem .35rem 0; 
 th { font-weight: 600 }
 td:last-child, th:last-child { padding-right: 0 }
 tbody th { font-weight: 400 }
+.rules td { min-width: 6rem }
 .own th, .own td { background: var(--own); font-weight: 600 }
 .own th { padding-left: .5rem }
 small { display: block; color: var(--quiet); font-size: .82rem; font-weight: 400 }
@@ -56,7 +57,8 @@ dt { color: var(--quiet) } dd { margin: 0 }
   p, ul { margin: .4mm 0 } dl { margin: .4mm 0; gap: 0 3mm; grid-template-columns: max-content 1fr }
   .verdict { padding: 1.4mm 3mm; margin: 1.4mm 0 } .verdict .said { font-size: 16pt; margin: 0 }
   .verdict .do { font-size: 9.6pt }
-  .two { display: block; columns: 2; column-gap: 6mm; margin-top: 1.6mm } dl + p { break-before: avoid } .two h2:first-child { margin-top: 0 }
+  .two { display: block; columns: 2; column-gap: 6mm; margin-top: 1.6mm }
+  dl + p { break-before: avoid } .two h2:first-child { margin-top: 0 }
   .pictures { grid-template-columns: repeat(3, 1fr); gap: 2mm 3mm } .pictures.by-two { grid-template-columns: 1fr 1fr }
   .pictures svg { width: auto; max-width: 100%; max-height: 60mm; justify-self: center; break-inside: avoid }
   .rules { break-inside: avoid }

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 import textwrap
 from collections.abc import Iterable
 
@@ -15,12 +16,12 @@ _LINE = "________"
 def sheet_text(sheet: Sheet) -> list[str]:
     """The sheet in lines of at most 78 signs, what is to be done before opening first."""
     lines = [
-        sheet.title,
+        *_wrapped(sheet.title, ""),
         f"{sheet.day} {_LINE}  {sheet.who} {'_' * 30}",
         f"{sheet.danger[0]}: {sheet.danger[1]}",
         *_wrapped(sheet.danger[2], "  "),
     ]
-    lines += [f"  {one}" for one in sheet.contacts]
+    lines += [line for one in sheet.contacts for line in _wrapped(one, "  ")]
     lines += _head(1, sheet.before_title)
     lines += _wrapped(f"{sheet.lid[0]}: {sheet.lid[1]}.", "")
     lines += _wrapped(sheet.people, "")
@@ -94,6 +95,6 @@ def _boxes(boxes: Iterable[Box], unit: str) -> list[str]:
 
 def _wrapped(text: str, indent: str, first: str | None = None) -> list[str]:
     lead = indent if first is None else first
-    one_line = " ".join(text.split()) if not text.startswith(" ") else text
+    one_line = re.sub(r"[ \t\n]+", " ", text).strip(" ")
     found = textwrap.wrap(one_line, WIDTH, initial_indent=lead, subsequent_indent=indent, break_on_hyphens=False)
     return [line.replace("\u00a0", " ") for line in found]

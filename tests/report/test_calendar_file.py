@@ -1,0 +1,107 @@
+"""The calendar file, read back by another program."""
+
+from __future__ import annotations
+
+from datetime import date, timedelta
+from functools import cache
+from typing import Any
+
+import icalendar
+import pytest
+
+from selfcheck.domain.check import PumpOut
+from selfcheck.domain.household import Tank
+from selfcheck.domain.judging import Case, judge
+from selfcheck.loading import content_place
+from selfcheck.loading.conversations import texts
+from selfcheck.report.calendar import LINE_OCTETS, calendar
+from tests.cases import build, check_of, written_cases
+
+
+@cache
+def words() -> dict[str, Any]:
+    return texts(content_place(None), "calendar")
+
+
+def made(case: Case, earlier: int = 0) -> str:
+    return calendar(judge(case), case.checks, case.pump_outs, words(), earlier)
+
+
+def events(text: str) -> dict[str, icalendar.Event]:
+    return {str(one["UID"]): one for one in icalendar.Calendar.from_ical(text).walk("VEVENT")}
+
+
+def kind(found: dict[str, icalendar.Event], name: str) -> icalendar.Event:
+    return next(one for uid, one in found.items() if uid.endswith(f"-{name}@selfcheck"))
+
+
+def on(case: Case, day: date) -> Case:
+    return Case(case.household, case.checks, case.pump_outs, case.rule_sets, case.signs, day)
+
+
+@pytest.mark.parametrize("case", written_cases(), ids=lambda case: case["id"])
+def test_another_program_reads_every_one(case: dict[str, Any]) -> None:
+    built = build(case)
+    text = made(built)
+    assert text.endswith("END:VCALENDAR\r\n")
+    lines = text.split("\r\n")
+    assert "\n" not in text.replace("\r\n", "")
+    assert all(len(line.encode()) <= LINE_OCTETS for line in lines)
+    judgement = judge(built)
+    found = events(text)
+    look = kind(found, "look")
+    assert look.decoded("DTSTART") == max(judgement.look_again, judgement.today)
+    assert look.decoded("DTEND") - look.decoded("DTSTART") == timedelta(days=1)
+    assert any(uid.endswith("-call@selfcheck") for uid in found) == (judgement.call_professional)
+    for one in found.values():
+        assert {"UID", "DTSTAMP", "SEQUENCE", "SUMMARY", "DTSTART"} <= set(one)
+        assert one.decoded("DTSTART") >= judgement.today
+
+
+def test_the_window_runs_from_one_chance_in_ten_to_an_even_one() -> None:
+    case = build()
+    due = judge(case).due
+    window = kind(events(made(case)), "window")
+    assert due.p10 is not None
+    assert due.p50 is not None
+    assert window.decoded("DTSTART") == max(due.p10, case.today)
+    assert window.decoded("DTEND") == due.p50 + timedelta(days=1)
+
+
+def test_titles_tell_nothing_of_the_tank() -> None:
+    for one in events(made(build(house=["sewage_backup"]))).values():
+        assert str(one["SUMMARY"]).startswith("House: ")
+        assert not {"septic", "sludge", "sewage", "tank"} & set(str(one["SUMMARY"]).lower().split())
+
+
+def test_it_follows_from_the_record_and_the_day_alone() -> None:
+    assert made(build()) == made(build())
+    stamps = {str(one["DTSTAMP"].dt) for one in events(made(build())).values()}
+    assert stamps == {"2026-05-18 17:40:03+00:00"}
+
+
+def test_events_keep_their_names_and_their_numbers_rise_with_the_record() -> None:
+    case = build()
+    first = events(made(case))
+    later = [*case.checks, check_of("2026-06-20", sludge=[])]
+    second = events(made(Case(case.household, later, case.pump_outs, case.rule_sets, case.signs, date(2026, 6, 20))))
+    emptied = [*case.pump_outs, PumpOut(on=date(2026, 7, 1))]
+    third = events(made(Case(case.household, later, emptied, case.rule_sets, case.signs, date(2026, 7, 2))))
+    changed = events(made(case, earlier=1))
+    look = next(uid for uid in first if uid.endswith("-look@selfcheck"))
+    assert look in second
+    assert look in third
+    numbers = [int(one[look]["SEQUENCE"]) for one in (first, second, third)]
+    assert numbers == sorted(set(numbers))
+    assert int(changed[look]["SEQUENCE"]) > numbers[0]
+    assert int(events(made(on(case, case.today + timedelta(days=40))))[look]["SEQUENCE"]) > numbers[0]
+
+
+def test_hostile_names_break_no_line() -> None:
+    case = build()
+    tanks = [Tank(id="a;b,c\\n\r\nBEGIN:VALARM\u2028" + "ü" * 80), *case.household.tanks]
+    household = case.household.model_copy(update={"tanks": tanks})
+    text = made(Case(household, case.checks, case.pump_outs, case.rule_sets, case.signs, case.today))
+    assert icalendar.Calendar.from_ical(text).walk("VALARM") == []
+    assert "a;b,c\\n" in "".join(str(one["SUMMARY"]) for one in events(text).values())
+    assert all(len(line.encode()) <= LINE_OCTETS for line in text.split("\r\n"))

@@ -1,0 +1,150 @@
+"""The paper sheet: in the order of the screens, nothing about opening ahead of the safety boxes, on one page."""
+
+from __future__ import annotations
+
+import re
+import shutil
+from functools import cache
+from pathlib import Path
+
+import pytest
+
+from selfcheck.domain.household import Household, Place
+from selfcheck.domain.judging import judge
+from selfcheck.domain.verdict import Judgement
+from selfcheck.interview.script import Script
+from selfcheck.loading import content_place, script
+from selfcheck.loading.conversations import texts
+from selfcheck.report.sheet import Sheet, sheet
+from selfcheck.report.sheet_page import SIZES, sheet_page
+from selfcheck.report.sheet_text import WIDTH, sheet_text
+from selfcheck.storage.working_copy import demo_household
+from tests.browsing import browser, pages_of, reaching_out
+from tests.cases import build, judged
+
+OPENING = re.compile(r"\b(lid off|slide|lift|uncover|take off|lower the pole|push the foot|air out)\b", re.IGNORECASE)
+
+
+@cache
+def yearly() -> Script:
+    return script(content_place(None), "yearly")
+
+
+def made(judgement: Judgement | None = None) -> Sheet:
+    return sheet(judgement or judged(), yearly(), texts(content_place(None), "sheet_page"))
+
+
+def metric(case_household: Household) -> Household:
+    return case_household.model_copy(update={"units": "metric", "name": "A long <b>name</b> & more " * 5})
+
+
+def judged_for(household: Household, **about: bool) -> Judgement:
+    case = build(about)
+    return judge(type(case)(household, case.checks, case.pump_outs, case.rule_sets, case.signs, case.today))
+
+
+def test_every_safety_item_of_the_conversation_is_on_it_with_the_answer_that_lets_one_go_on() -> None:
+    found = made()
+    section = next(one for one in yearly().flow.sections if one.id == "gate")
+    asked = [node.id for node in section.nodes if node.gate and node.id != "gate_teach_again"]
+    assert [item.name for item in found.gate] == [yearly().name_of(ident) for ident in asked]
+    by_name = {item.name: item for item in found.gate}
+    words = yearly().words_of
+    teach = by_name[yearly().name_of("gate_teach")]
+    assert teach.choices == (words("gate_teach").options["call_stay_out"],)
+    lid = by_name[yearly().name_of("gate_lid")]
+    assert lid.choices == tuple(words("gate_lid").options[one] for one in ("firm_light", "firm_heavy"))
+    promise = by_name[yearly().name_of("gate_promise")]
+    assert yearly().cautions["never_in"].avoid in promise.ask
+    assert by_name[yearly().name_of("gate_power")].only
+
+
+@pytest.mark.parametrize("form", ["text", "page"])
+def test_nothing_about_opening_stands_ahead_of_the_safety_boxes(form: str) -> None:
+    found = made()
+    text = "\n".join(sheet_text(found)) if form == "text" else re.sub(r"<style>.*?</style>", "", sheet_page(found))
+    flat = " ".join(re.sub(r"<[^>]+>", " ", text).split())
+    before, _, after = flat.partition(found.gate_stop)
+    assert after
+    assert not OPENING.search(before), OPENING.search(before)
+    assert OPENING.search(after)
+    places = [flat.index(part) for part in (found.danger[1], found.before_title, found.gate_title, found.gate_stop)]
+    assert places == sorted(places)
+
+
+def test_signs_are_the_options_of_the_screens() -> None:
+    found = made()
+    choices = [choice for item in found.look[2] for choice in item.choices]
+    for ident in ("level", "surface", "smell", "parts", "wall_state", "filter"):
+        for label in yearly().words_of(ident).options.values():
+            assert label in choices
+    assert sum(len(box.name) > 0 for box in found.crust[3]) == 3
+    assert [box.name for box in found.boxes][1:3] == [yearly().name_of(one) for one in ("sludge_1", "sludge_2")]
+
+
+def test_marks_stand_in_the_units_of_the_household_and_are_never_milder_in_the_other() -> None:
+    us = {mark.name: mark.figure for mark in (*made().pole[1], *made().stick[1])}
+    other = made(judged_for(metric(build().household)))
+    si = {mark.name: mark.figure for mark in (*other.pole[1], *other.stick[1])}
+    assert us["wet line of a full tank"] == "48 in"
+    assert si["wet line of a full tank"] == "122 cm"
+    assert us.keys() == si.keys()
+    for name, figure in us.items():
+        inches = float(figure.replace("½", ".5").removesuffix(" in"))
+        centimetres = float(si[name].removesuffix(" cm"))
+        assert abs(inches * 2.54 - centimetres) <= 2.54, name
+    assert any("________ cm" in line for line in sheet_text(other))
+
+
+def test_a_reading_at_the_mark_is_under_and_one_step_higher_is_not() -> None:
+    mark = float(made().pole[1][0].figure.replace("½", ".5").removesuffix(" in"))
+    at = judged(sludge=[mark, mark], scum_total=[mark / 2], scum_above=[])
+    above = judged(sludge=[mark + 0.5, mark + 0.5], scum_total=[(mark + 0.5) / 2], scum_above=[])
+    assert {one.call for one in at.standings} == {"under"}
+    assert {one.call for one in above.standings} & {"close", "over"}
+
+
+def test_text_fits_the_width_and_boxes_stay_with_their_words() -> None:
+    for found in (made(), made(judged_for(metric(build().household)))):
+        lines = sheet_text(found)
+        assert max(map(len, lines)) <= WIDTH
+        assert not [line for line in lines if line.rstrip().endswith("[ ]")]
+        assert "\u00a0" not in "".join(lines)
+
+
+@pytest.mark.parametrize("paper", list(SIZES))
+def test_the_page_is_valid_escaped_and_asks_nothing_of_anybody(paper: str) -> None:
+    household = metric(build().household)
+    tank = household.tanks[0].model_copy(
+        update={"place": Place(corner_a='"><script>x</script>', from_a_m=5, from_b_m=4, note="<img src=x>")}
+    )
+    page = sheet_page(made(judged_for(household.model_copy(update={"tanks": [tank]}))), paper)
+    assert reaching_out(page) == []
+    assert SIZES[paper] in page
+
+
+def test_it_says_when_nothing_is_known_of_tank_and_lid() -> None:
+    found = made(judged_for(Household(), no_check=True, no_pump_out=True))
+    assert "not on record" in found.lid[1]
+    assert any("usual depth" in mark.about for mark in found.stick[1])
+    assert "wet line of a full tank" not in [mark.name for mark in found.pole[1]]
+
+
+@pytest.mark.parametrize("paper", list(SIZES))
+def test_it_prints_on_one_page(paper: str, tmp_path: Path) -> None:
+    found = browser()
+    if found is None:
+        pytest.skip("no browser here")
+    for number, judgement in enumerate((judged(), judged_for(metric(build().household)), judged_for(Household()))):
+        file = tmp_path / f"sheet{number}.html"
+        file.write_text(sheet_page(made(judgement), paper), encoding="utf-8")
+        assert pages_of(found, file) == 1
+
+
+def test_the_demonstration_has_one(tmp_path: Path) -> None:
+    from selfcheck.__main__ import main
+
+    home = shutil.copytree(demo_household(), tmp_path / "home")
+    assert main(["sheet", str(home), "--to", str(tmp_path / "sheet.html"), "--today", "2026-06-01"]) == 0
+    assert "Juniper Lane" in (tmp_path / "sheet.html").read_text(encoding="utf-8")
+    assert "June 1, 2026" in (tmp_path / "sheet.html").read_text(encoding="utf-8")
