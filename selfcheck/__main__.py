@@ -110,8 +110,12 @@ def _may_begin(folder: Path) -> bool:
         raise UsageProblem(f"{_plain(folder)} is a file, not a folder.", "Name the folder of a household.")
     there = "no household record in" if folder.is_dir() else "no folder"
     print(f"There is {there} {_plain(folder)}.")
-    print("Begin a new household there? Type yes or no.", flush=True)
-    if sys.stdin.readline().strip().lower() in ("y", "yes"):
+    print("Begin a new household there? Type yes or no.")
+    print("> ", end="", flush=True)
+    answer = sys.stdin.readline().strip()
+    if not sys.stdin.isatty():
+        print(_plain(answer))
+    if answer.lower() in ("y", "yes"):
         return True
     raise UsageProblem("Nothing was made.", "Start again with the folder of a household, or with no folder at all.")
 

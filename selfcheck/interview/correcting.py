@@ -13,11 +13,12 @@ from selfcheck.interview.messages import Message
 from selfcheck.interview.nodes import Node
 from selfcheck.interview.passing import read_back
 from selfcheck.interview.several import Several, named_answer, named_node
-from selfcheck.interview.understanding import MEASURES, Reading, after_opening, exact, measure, normal
+from selfcheck.interview.understanding import MEASURES, Reading, after_opening, exact, loose, measure, normal
 
 if TYPE_CHECKING:
     from selfcheck.interview.dialogue import Conversation
 
+_NOT_BUT = re.compile(r"^not\s+\w+\W+(?:but\s+)?")
 _NUMBER = re.compile(r"\d+(?:[.,]\d+)?")
 
 
@@ -56,7 +57,7 @@ def _new_value(talk: Conversation, text: str, counting: list[str]) -> list[Messa
             talk.revise(named.question)
             return hearing.offer(talk, talk.script.nodes[named.question], Reading(replace(named, said=text)), text)
         last = talk.script.nodes[counting[-1]]
-        reading = measure(last, part, talk.context) if last.kind in MEASURES else exact(talk.script, last, part)
+        reading = _read(talk, last, part)
         reading = _in_the_unit_of(talk.state.given[last.id], reading, part)
         nothing_but_no = reading.answer is not None and last.kind in MEASURES and reading.answer.value == 0
         if not reading.nothing and not nothing_but_no:
@@ -65,12 +66,19 @@ def _new_value(talk: Conversation, text: str, counting: list[str]) -> list[Messa
     return None
 
 
+def _read(talk: Conversation, node: Node, part: str) -> Reading:
+    if node.kind in MEASURES:
+        return measure(node, part, talk.context)
+    known = exact(talk.script, node, part)
+    return loose(talk.script, node, part) if known.nothing else known
+
+
 def _tails(talk: Conversation, rest: str) -> Iterator[str]:
     """What may be the new value: behind the last "it was", else all of it; without a "not ..." at its end."""
     markers = "|".join(map(re.escape, talk.script.interface.listen.get("really", ())))
     tail = re.split(rf"\b(?:{markers})\b", rest)[-1].strip(" ,.:;") if markers else rest
     for part in dict.fromkeys((tail, rest)):
-        shorter = re.split(r",?\s+not\s+", part)[0].strip(" ,.:;")
+        shorter = re.split(r",?\s+not\s+", _NOT_BUT.sub("", part))[0].strip(" ,.:;")
         yield from dict.fromkeys(one for one in (shorter, part) if one)
 
 
@@ -102,14 +110,16 @@ def _other_unit(talk: Conversation, text: str, counting: list[str]) -> list[Mess
     """ "I meant cm": the number of the last measured answer in another unit."""
     measured = [ident for ident in counting if talk.script.nodes[ident].kind in ("length", "volume")]
     unit = after_opening(talk.script.interface, "correction", text) or normal(text)
-    unit = re.split(r",?\s+not\s+", unit)[0]
-    if not measured or re.search(r"\d", unit) or len(unit.split()) > 3:
+    unit = re.split(r",?\s+not\s+", _NOT_BUT.sub("", unit))[0]
+    fillers = talk.script.interface.listen.get("fillers", ())
+    telling = [word for word in unit.split() if word not in fillers] or unit.split()[-1:]
+    if not measured or not telling or re.search(r"\d", unit) or len(telling) > 2:
         return None
     node, old = talk.script.nodes[measured[-1]], talk.state.given[measured[-1]]
     number = _number_in(old.said)
     if number is None:
         return None
-    for words in (unit, unit.rpartition(" ")[2]):
+    for words in (" ".join(telling), telling[-1]):
         answer = measure(node, f"{number:g} {words}", talk.context).answer
         if answer is not None and answer.value != old.value:
             talk.revise(node.id)
@@ -119,20 +129,40 @@ def _other_unit(talk: Conversation, text: str, counting: list[str]) -> list[Mess
 
 def _swapped(talk: Conversation, text: str, counting: list[str]) -> list[Message] | None:
     """Two answers of one kind that stand in each other's place: read back for a yes."""
-    plain = normal(text)
-    if not any(phrase in plain for phrase in talk.script.interface.listen.get("swapped", ())):
+    if not tells_of_a_swap(talk, text):
         return None
+    plain = normal(text)
     nodes, given = talk.script.nodes, talk.state.given
     able = [ident for ident in counting if nodes[ident].kind in MEASURES and given[ident].state == "value"]
     named = [ident for ident in able if set(named_node(talk.script, plain, [ident]))]
-    kinds: dict[str, list[str]] = {}
-    for ident in reversed(named if len(named) > 1 else able):
-        places = kinds.setdefault(nodes[ident].kind, [])
-        if all(nodes[other].writes != nodes[ident].writes for other in places):
-            places.append(ident)
-    pair = next((places[:2] for places in kinds.values() if len(places) > 1), None)
+    among = named if len(named) > 1 else able
+    pairs = ((one, other) for place, one in enumerate(reversed(among)) for other in list(reversed(among))[place + 1 :])
+    pair = next((pair for pair in pairs if _may_be_swapped(talk, *pair)), None)
     if pair is None:
         return None
     one, other = (given[ident] for ident in pair)
     found = Several((replace(other, question=one.question, at=""), replace(one, question=other.question, at="")))
     return talk.ask(read_back(talk, found, text))
+
+
+def tells_of_a_swap(talk: Conversation, text: str) -> bool:
+    """Whether a line says that two values stand in each other's place."""
+    plain = normal(text)
+    return any(phrase in plain for phrase in talk.script.interface.listen.get("swapped", ()))
+
+
+def _may_be_swapped(talk: Conversation, one: str, other: str) -> bool:
+    """Whether two answers are of one kind, about different things, and each is usual in the other's place."""
+    first, second = talk.script.nodes[one], talk.script.nodes[other]
+    if first.kind != second.kind or first.writes == second.writes:
+        return False
+    given = talk.state.given
+    return _usual(first, given[other]) and _usual(second, given[one])
+
+
+def _usual(node: Node, answer: Answer) -> bool:
+    value = answer.value
+    if not isinstance(value, (int, float)):
+        return True
+    too_small = node.usual_least is not None and value < node.usual_least
+    return not too_small and (node.usual_most is None or value <= node.usual_most)

@@ -202,9 +202,9 @@ def _by_kind(talk: Conversation, node: Node, text: str) -> list[Message]:
         return talk.accept(Answer(node.id, "value", said=text))
     if node.kind == "confirm" and (said := _confirm(talk, node, text)) is not None:
         return said
-    if node.kind == "say" and not asks and (said := _step_done(talk, node, text)) is not None:
-        return said
     if (said := correcting.correction(talk, text)) is not None:
+        return said
+    if node.kind == "say" and not asks and (said := _step_done(talk, node, text)) is not None:
         return said
     if asks and (said := missing.side_question(talk, text)):
         return said

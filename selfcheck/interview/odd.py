@@ -30,9 +30,19 @@ def accept_or_question(talk: Conversation, node: Node, answer: Answer) -> list[M
             return [Message("note", talk.phrases.say("odd_kept")), *talk.accept(answer)]
         return [Message("note", talk.phrases.say("odd_again")), *talk.question()]
 
+    def other(line: str) -> list[Message] | None:
+        """That it stands in another one's place: then it is taken as it is, and the two are swapped."""
+        from selfcheck.interview import correcting
+
+        if not correcting.tells_of_a_swap(talk, line):
+            return None
+        talk.drop_pending()
+        talk.record(answer)
+        return correcting.correction(talk, line) or talk.present()
+
     choices = (("yes", talk.phrases.say("odd_yes")), ("no", talk.phrases.say("odd_no")))
     lead = tuple(Message("say", doubt) for doubt in doubts)
-    return talk.ask(Pending(talk.phrases.say("odd_ask"), choices, choose, lead=lead))
+    return talk.ask(Pending(talk.phrases.say("odd_ask"), choices, choose, other, lead=lead))
 
 
 def oddities(talk: Conversation, node: Node, answer: Answer) -> list[str]:

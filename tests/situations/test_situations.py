@@ -1,4 +1,4 @@
-"""What happens at a tank, played by the people it happens to: the verdict and the behaviour that an expert would want."""
+"""What happens at a tank, played by the people it happens to: what an expert would want of it."""
 
 from __future__ import annotations
 
