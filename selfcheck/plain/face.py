@@ -183,7 +183,7 @@ class Face:
 
         context = Context(today=self._sitting.today, household=self._sitting.household)
         conversation = Conversation(script(self._place, HOME), context, (), ask_back=self._sitting.ask_back)
-        self._talk.run(conversation, until=WHAT_NOW)
+        self._talk.run(conversation, until=WHAT_NOW, before_each=_mind_danger)
         picked = [one.value for one in conversation.answers if one.question == WHAT_NOW and one.state == "value"]
         if not picked:
             raise Gone(0)
@@ -251,6 +251,12 @@ class Face:
             raise Gone(0)
         if not self._in.shows_typing:
             self._out.heard(line)
-        if hazards.find(line) is not None:
-            raise Danger(line)
+        _mind_danger(line)
         return line
+
+
+def _mind_danger(line: str) -> None:
+    """Raises Danger when a line tells of one; a lone word that only may is left to what is being asked."""
+    hazard = hazards.find(line)
+    if hazard is not None and (hazard.sure or len(line.split()) > 1):
+        raise Danger(line)

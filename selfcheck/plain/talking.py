@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import contextlib
 import signal
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 
 from selfcheck.interview.dialogue import Conversation
 from selfcheck.interview.messages import Message, Prompt
@@ -34,10 +34,16 @@ class Talk:
         self._stage = ""
         self._trouble = ""
 
-    def run(self, conversation: Conversation, until: str = "", first: str = "") -> None:
+    def run(
+        self,
+        conversation: Conversation,
+        until: str = "",
+        first: str = "",
+        before_each: Callable[[str], None] = lambda line: None,
+    ) -> None:
         """Talk until the conversation has ended, or until the question `until` has its answer.
 
-        `first`: a line that was typed before it began. Raises Gone when there is nobody left to talk to; all that was
+        `first`: a line that was typed before it began. `before_each` sees every line first, and may raise. Raises Gone when there is nobody left to talk to; all that was
         said is saved then.
         """
         self.open(conversation)
@@ -45,6 +51,7 @@ class Talk:
             self.hear(conversation, first)
         while conversation.ending is None and not (until and _answered(conversation, until)):
             line = self._ask(conversation)
+            before_each(line)
             if self._sitting is not None and asks_for_sheet(self._sitting, line):
                 self._out.say(sheet_made(self._sitting))
                 continue

@@ -196,6 +196,9 @@ class Sitting:
         """
         made_check = conclude(self, self._keeper, conversation)
         self.forget_judged()
+        if conversation.ending is not None and conversation.ending.outcome == "danger":
+            told = self.verdict() if made_check else None
+            return told if told is not None and told.verdict == "danger" else ""  # nothing milder is shown after it
         from selfcheck.sitting.endings import page_of
 
         page = page_of(self, conversation)
