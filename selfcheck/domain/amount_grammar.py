@@ -21,6 +21,7 @@ from selfcheck.domain.units import (
     METRE,
     Dimension,
     Unit,
+    to_si,
     unit_of,
 )
 from selfcheck.text import words
@@ -189,12 +190,18 @@ def _amount_at(line: list[Token], at: int, dimension: Dimension) -> tuple[Amount
             if number[0].comma and value.denominator not in (2, 4, 8):
                 other = None
             return Amount(value, value, None, other=other, loose=loose), end
-    size, end = unit[0].size, unit[1]
+    end = unit[1]
     doubtful = False
     if number is not None and number[0].comma and unit[0].system == "us" and value.denominator not in (2, 4, 8):
         doubtful = True  # `6,8 in` may be two readings
     amount = Amount(
-        value * size, value * size, unit[0], unit[0], other * size if other is not None else None, loose, doubtful
+        to_si(value, unit[0]),
+        to_si(value, unit[0]),
+        unit[0],
+        unit[0],
+        to_si(other, unit[0]) if other is not None else None,
+        loose,
+        doubtful,
     )
     return _with_smaller_parts(line, end, amount, dimension)
 
@@ -215,7 +222,7 @@ def _with_smaller_parts(line: list[Token], at: int, amount: Amount, dimension: D
     part = part_at(line, start) if start > at and not comma else None
     if part is not None and unit_at(line, part[1], dimension) is None and not _of_a_unit(line, part[1], dimension):
         spoken = line[start].kind == "word" or whole is INCH
-        more = part[0] * whole.size
+        more = to_si(part[0], whole)
         return replace(amount, low=amount.low + more, high=amount.high + more, doubtful=not spoken), part[1]
     if amount.low.denominator and (amount.low / whole.size).denominator != 1:
         return amount, at
@@ -237,7 +244,7 @@ def _with_smaller_parts(line: list[Token], at: int, amount: Amount, dimension: D
         part_of_inch = whole is INCH and unit[0] is INCH and value < 1 and start > at and not comma
         if unit[0] not in smaller and not part_of_yard and not part_of_inch:
             return amount, at
-        more = value * unit[0].size
+        more = to_si(value, unit[0])
         if more >= whole.size:
             return amount, at  # `a foot and 16 inches` are two lengths
         grown = replace(amount, low=amount.low + more, high=amount.high + more, finest=unit[0])
@@ -247,15 +254,11 @@ def _with_smaller_parts(line: list[Token], at: int, amount: Amount, dimension: D
     if comma or _text(line, end) in ("/", "-", "to", "or", "%", "k", "people", "years", "gallons"):
         return amount, at
     if whole is FOOT and 0 < value < 12 and value.denominator in (1, 2, 4, 8, 16):
-        if 0 < value < 1:
-            return replace(
-                amount, low=amount.low + value * INCH.size, high=amount.high + value * INCH.size, doubtful=True
-            ), end
-        return replace(
-            amount, low=amount.low + value * INCH.size, high=amount.high + value * INCH.size, finest=INCH
-        ), end
+        more = to_si(value, INCH)
+        grown = replace(amount, low=amount.low + more, high=amount.high + more)
+        return replace(grown, doubtful=True) if value < 1 else replace(grown, finest=INCH), end
     if whole is METRE and value.denominator == 1 and 10 <= value < 100:
-        more = value * CENTIMETRE.size
+        more = to_si(value, CENTIMETRE)
         return replace(amount, low=amount.low + more, high=amount.high + more, finest=CENTIMETRE), end
     return amount, at
 
@@ -310,20 +313,22 @@ def _fold(line: Line, pattern: re.Pattern[str], join: object) -> Line:
 def _alike(first: Amount, second: Amount) -> tuple[Amount, Amount] | None:
     """Both in the same measure: a bare number takes the unit of its neighbour."""
     if first.unit is None and second.unit is not None:
-        size = second.unit.size if second.finest is second.unit else None
-        if size is None:
+        if second.finest is not second.unit:
             return None
-        first = replace(first, low=first.low * size, high=first.high * size, unit=second.unit, finest=second.finest)
+        first = _taking(first, second.unit, second.unit)
     elif second.unit is None and first.unit is not None:
         finest = first.finest or first.unit
         if finest is not first.unit:
             return None
-        second = replace(
-            second, low=second.low * finest.size, high=second.high * finest.size, unit=first.unit, finest=finest
-        )
+        second = _taking(second, finest, first.unit)
     if first.unit and second.unit and first.unit.dimension != second.unit.dimension:
         return None
     return first, second
+
+
+def _taking(bare: Amount, unit: Unit, whole: Unit) -> Amount:
+    """A bare number in the unit of its neighbour."""
+    return replace(bare, low=to_si(bare.low, unit), high=to_si(bare.high, unit), unit=whole, finest=unit)
 
 
 def _plus_minus(first: Amount, second: Amount, _words: str) -> Amount | None:

@@ -1,7 +1,7 @@
 """Reading what people type for lengths, volumes, dates, counts and yes or no; and showing quantities back.
 
-Nothing is guessed: where a line may mean two things the reading says `ask` and names both. The unit sizes are exact
-definitions, so no unit library is needed on the way; a test compares every one of them with pint.
+Nothing is guessed: where a line may mean two things the reading says `ask` and names both. Our own grammar finds the
+numbers and units; pint converts them, and never sees the text.
 """
 
 from __future__ import annotations
@@ -30,6 +30,7 @@ from selfcheck.domain.units import (
     Dimension,
     System,
     Unit,
+    to_si,
 )
 
 Status = Literal["value", "ask", "none", "unclear"]
@@ -196,11 +197,11 @@ def _lengths(amount: Amount, units: System, least: float | None, most: float | N
 
 
 def _in_unit(amount: Amount, unit: Unit) -> Amount:
-    spread = None if amount.spread is None else amount.spread * unit.size
+    spread = None if amount.spread is None else to_si(amount.spread, unit)
     return replace(
         amount,
-        low=amount.low * unit.size,
-        high=amount.high * unit.size,
+        low=to_si(amount.low, unit),
+        high=to_si(amount.high, unit),
         unit=unit,
         finest=unit,
         other=None,

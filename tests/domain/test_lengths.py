@@ -1,7 +1,10 @@
 """Lengths as people type them: the right value, or a question, and never silently a wrong one."""
 
+import subprocess
+import sys
 import time
 import tomllib
+from fractions import Fraction
 from pathlib import Path
 
 import pint
@@ -10,7 +13,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from selfcheck.domain.quantities import ABOUT_ERROR, MARK_ERROR, read_length, read_volume
-from selfcheck.domain.units import UNITS
+from selfcheck.domain.units import UNITS, to_si
 
 LINES = tomllib.loads((Path(__file__).parent / "lengths.toml").read_text(encoding="utf-8"))
 INCH = 0.0254
@@ -132,3 +135,19 @@ def test_two_unlinked_lengths_are_never_one(first: int, second: int, unit: tuple
         assert reading.metres == pytest.approx(first * unit[1])
     else:
         assert reading.status in ("ask", "unclear")
+
+
+def test_the_small_registry_holds_the_same_units() -> None:
+    for unit in UNITS:
+        assert to_si(Fraction(1), unit) == unit.size
+        assert to_si(Fraction(3, 8), unit) == Fraction(3, 8) * unit.size
+
+
+def test_the_units_library_is_loaded_by_the_first_amount_and_not_before() -> None:
+    program = (
+        "import sys; from selfcheck.domain.quantities import read_length, show_length\n"
+        "read_length('brown'); show_length(0.2); print('pint' in sys.modules)\n"
+        "read_length('8 in'); print('pint' in sys.modules)"
+    )
+    run = subprocess.run([sys.executable, "-c", program], capture_output=True, text=True, check=True)
+    assert run.stdout.split() == ["False", "True"]
