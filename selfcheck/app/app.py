@@ -180,7 +180,8 @@ class SelfcheckApp(App[int]):
 
         self._about_to_leave = False
         self.home.note("")
-        screen = ConversationScreen(conversation, self.home.title_now, self.words, first, self._play, origin)
+        title = origin.screen.desk.page.title if origin is not None else self.home.title_now
+        screen = ConversationScreen(conversation, title, self.words, first, self._play, origin)
         self._play = ()
         self.push_screen(screen)
 

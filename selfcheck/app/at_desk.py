@@ -31,7 +31,7 @@ class AtDesk:
 
     def open(self, desk: Desk, closed: Callable[[], None] | None = None) -> DeskScreen:
         """Open a desk. `closed` is called when its first page is left; without it the record is looked at again."""
-        screen = DeskScreen(desk, self._app.words, self._app.picture_of())
+        screen = DeskScreen(desk, self._app.words, self._app.picture_of() if desk.own_tank else None)
 
         def shut(_: None) -> None:
             if closed is not None:
@@ -52,7 +52,10 @@ class AtDesk:
 
     def hold(self, talk: Talk, screen: DeskScreen) -> None:
         """Begin a conversation for a page."""
-        self._app.talk(talk.conversation, talk.conversation.start(), Origin(screen, talk))
+        from selfcheck.app.widgets.log import Own
+
+        before = [Own("say", line) for line in talk.before]
+        self._app.talk(talk.conversation, [*before, *talk.conversation.start()], Origin(screen, talk))
 
     def ended(self, origin: Origin, conversation: Conversation) -> bool:
         """A conversation of a page has ended. True: that is seen to here; False: it is kept as every other."""

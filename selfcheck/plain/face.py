@@ -136,9 +136,8 @@ class Face:
     def _at_desk(self, desk: Desk, talk: DeskTalk) -> None:
         """Hold a conversation that a page began, then go on among the pages."""
         if talk.then is not None:
-            if talk.beside is not None:
-                for line in talk.beside.words:
-                    self._out.say(line, indent="  ", first="- ")
+            for line in (*talk.before, *(talk.beside.words if talk.beside is not None else ())):
+                self._out.say(line, indent="  ", first="- ")
             self._talk.run(talk.conversation)
         else:
             found = self._hold(talk.conversation)

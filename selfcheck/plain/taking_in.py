@@ -44,6 +44,7 @@ def take_in(file: Path, folder: Path, place: Place, today: date, given: Sequence
     table = read_table(file)
     found = columns(table, told.words, _given(given))
     found = [_clear(one, table, told) for one in found]
+    importing.all_clear(table, found)
     order: importing.Order
     if days:
         order = "day_first" if days == "day-first" else "month_first"

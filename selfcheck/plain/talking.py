@@ -43,8 +43,8 @@ class Talk:
     ) -> None:
         """Talk until the conversation has ended, or until the question `until` has its answer.
 
-        `first`: a line that was typed before it began. `before_each` sees every line first, and may raise. Raises Gone when there is nobody left to talk to; all that was
-        said is saved then.
+        `first`: a line that was typed before it began. `before_each` sees every line first, and may raise. Raises Gone
+        when there is nobody left to talk to; all that was said is saved then.
         """
         self.open(conversation)
         if first:

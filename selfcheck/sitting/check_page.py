@@ -15,6 +15,7 @@ from selfcheck.storage.finishing import answers_of
 if TYPE_CHECKING:
     from selfcheck.domain.check import Check
     from selfcheck.interview.script import Script
+    from selfcheck.report.parts import PageWords
     from selfcheck.sitting.record_pages import RecordPages
 
 
@@ -28,7 +29,7 @@ def check_page(record: RecordPages, check: Check) -> Page:
     parts = [
         Part(now, words("check", "verdict"), "strong"),
         Part(_readings(record, check), words("check", "readings"), "items"),
-        Part(_signs(record, check), words("check", "signs"), "items"),
+        Part(signs(words, check), words("check", "signs"), "items"),
     ]
     about = [words("check", f"gate_{check.gate}")] if check.gate else []
     about += [words("check", "lid_closed")] if check.lid_closed else []
@@ -56,15 +57,15 @@ def _readings(record: RecordPages, check: Check) -> tuple[str, ...]:
     return tuple(lines) or (words("check", "no_readings"),)
 
 
-def _signs(record: RecordPages, check: Check) -> tuple[str, ...]:
+def signs(words: PageWords, check: Check) -> tuple[str, ...]:
     """Each thing that was looked at, and what was seen."""
     lines = []
     for name, value in check.seen.model_dump(mode="json").items():
-        names = record.words.of(f"seen_{name}")
+        names = words.of(f"seen_{name}")
         if value is None or not names:
             continue
         if value == "unknown":
-            seen = record.words("check", "not_told")
+            seen = words("check", "not_told")
         elif isinstance(value, list):
             seen = ", ".join(str(names.get(one, one)) for one in value) or str(names["nothing"])
         else:

@@ -58,6 +58,7 @@ class Talk:
     conversation: Conversation
     then: Callable[[Conversation], Step] | None = None
     beside: Drawn | None = None  # shown beside it in place of the household's tank
+    before: tuple[str, ...] = ()  # said before the first question
 
 
 @dataclass(frozen=True, slots=True)
@@ -130,6 +131,7 @@ class Desk:
     first: Callable[[], Page]
     phrases: Callable[..., str]
     ask_back: Callable[[str], object | None] = lambda line: None
+    own_tank: bool = True  # the household's tank may stand beside the pages
     over: bool = False
     said: Said = field(default_factory=Said)
     _stack: list[Callable[[], Page]] = field(default_factory=list)

@@ -15,12 +15,18 @@ if TYPE_CHECKING:
     from selfcheck.report.wording import VerdictPage
     from selfcheck.sitting.table import Sitting
 
-RECORD = "record"
+RECORD, PRACTICE = "record", "practice"
 
 
 def desk(sitting: Sitting, choice: str) -> Desk | None:
     """The pages that a choice of the start opens; None when it opens none."""
-    return RecordPages(sitting).desk() if choice == RECORD else None
+    if choice == RECORD:
+        return RecordPages(sitting).desk()
+    if choice == PRACTICE:
+        from selfcheck.sitting.practice_pages import PracticePages
+
+        return PracticePages(sitting).desk()
+    return None
 
 
 def verdict_desk(sitting: Sitting, found: VerdictPage | PartedPage, first: tuple[Part, ...] = ()) -> Desk:

@@ -106,6 +106,7 @@ class ConversationScreen(Screen[None]):
     def on_mount(self) -> None:
         """Show how it began; what was said before a break steps back."""
         self.query_one(AnswerInput).cursor_blink = False
+        self.set_class(self.drawn is not None, "-drawn")
         playing = [Own("note", self._words("playing"))] if self._script else []
         before = _before_the_break(self._first)
         if before:
@@ -217,13 +218,14 @@ class ConversationScreen(Screen[None]):
         before_going_out = prompt.stage == PREPARING and not prompt.may_stand_open
         hints = [
             KeyHint("f12", words("sheet_key"), "sheet") if before_going_out else None,
+            KeyHint("f7", words("picture"), "app.tank") if self.drawn is not None else None,
             KeyHint("f2", words("why"), "tell('why')"),
             KeyHint("f3", words("how"), "tell('how')"),
             KeyHint("f6", words("unknown"), "tell('unknown')") if prompt.unknown_allowed else None,
             KeyHint("f4", words("back"), "tell('back')") if prompt.can_go_back else None,
             KeyHint("f8", words("trouble"), "tell('trouble')"),
             KeyHint("f1", words("help"), "app.help"),
-            KeyHint("f7", words("tank"), "app.tank"),
+            KeyHint("f7", words("tank"), "app.tank") if self.drawn is None else None,
             KeyHint("f5", words("change"), "tell('change')") if prompt.can_go_back else None,
             KeyHint("f10", words("leave"), "tell('leave')"),
         ]
