@@ -15,7 +15,9 @@ _FLAGS = (
     "--headless", "--no-sandbox", "--disable-gpu", "--no-first-run", "--disable-background-networking",
     "--disable-component-update", "--disable-sync", "--no-pdf-header-footer",
 )  # fmt: skip
-_REACHING = set("script img link iframe object embed base form image use foreignObject video audio".split())
+_REACHING = {
+    "script", "img", "link", "iframe", "object", "embed", "base", "form", "image", "use", "foreignObject", "video",
+}  # fmt: skip
 
 
 @cache

@@ -20,7 +20,7 @@ from pathlib import Path, PurePosixPath
 from typing import NamedTuple
 
 from selfcheck.errors import FolderProblem, RecordProblem, UsageProblem
-from selfcheck.storage.folder import CHECKS, HOUSEHOLD, MOST_FILES, PUMP_OUTS, holds_record, read
+from selfcheck.storage.folder import CHECKS, HOUSEHOLD, MOST_FILES, PUMP_OUTS, read
 from selfcheck.storage.journal import OPEN
 from selfcheck.storage.lock import Lock
 from selfcheck.storage.reading import MOST_BYTES, read_bytes
@@ -226,7 +226,8 @@ def _read_out(
 def _fresh(folder: Path, files: dict[str, bytes]) -> dict[str, bytes]:
     """The files that the folder lacks. Raises FolderProblem when one that it has differs."""
     fresh: dict[str, bytes] = {}
-    if holds_record(folder) and not (HOUSEHOLD in files and (folder / HOUSEHOLD).exists()):
+    there = {name for name, _ in _names(folder) if _is_ours(name)}
+    if there - set(files) and not (HOUSEHOLD in there and HOUSEHOLD in files):
         what = f"{folder} holds a record already, and nothing tells that it is of the same household."
         raise FolderProblem(what, "Nothing was written. Name a new folder.")
     for name, data in files.items():
@@ -261,12 +262,16 @@ def _as_new_folder(folder: Path, files: dict[str, bytes]) -> None:
 def _into(folder: Path, files: dict[str, bytes]) -> None:
     """More files for a folder that is there. When one cannot be written, those written just now go again."""
     written: list[Path] = []
+    made = [folder / part for part in PARTS if not (folder / part).exists()]
     try:
         _write(folder, files, written)
     except OSError as error:
-        for path in written:
-            with contextlib.suppress(OSError):
+        with contextlib.suppress(OSError):
+            for path in written:
                 path.unlink()
+        for part in made:
+            with contextlib.suppress(OSError):
+                part.rmdir()
         raise _not_written(folder, error) from error
 
 

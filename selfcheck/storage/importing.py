@@ -20,7 +20,7 @@ from selfcheck.storage.import_rows import NUMERIC_DAY, Order, Row, far_off, leng
 from selfcheck.storage.lock import Lock
 from selfcheck.storage.writing import write_check, write_pump_out
 
-__all__ = ["Order", "Row", "day_order", "plan", "write"]
+__all__ = ["Order", "Row", "all_clear", "day_order", "plan", "write"]
 
 
 def day_order(table: Table, columns: Sequence[Column]) -> tuple[Order, str]:
@@ -48,7 +48,7 @@ def plan(table: Table, columns: Sequence[Column], folder: Folder, today: date, o
 
     Raises UsageProblem when a column or its unit is not clear, when there is no date, and when a unit is likely wrong.
     """
-    _all_clear(table, columns)
+    all_clear(table, columns)
     _units_likely(table, columns)
     found = [made_of(number, cells, columns, folder.household, today, order, file) for number, cells in table.rows]
     days = [one for one in found if ("no_day", {}) in one.why]
@@ -81,7 +81,8 @@ def write(folder: Path, rows: Sequence[Row]) -> None:
         lock.release()
 
 
-def _all_clear(table: Table, columns: Sequence[Column]) -> None:
+def all_clear(table: Table, columns: Sequence[Column]) -> None:
+    """Raises UsageProblem for a column whose meaning or unit is not clear, and when not just one holds the day."""
     for one in columns:
         if needs_meaning(one, table):
             what = f'It is not clear what the column "{one.heading}" is.'
