@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from datetime import date
 
 from selfcheck.domain.check import Check, PumpOut, Readings
 from selfcheck.domain.conversions import INCH
@@ -36,7 +37,7 @@ def circumstances(
     """
     facts = {"acid_spares" if tank.material in ("plastic", "fibreglass") else "acid_attacks"}
     before = [one.on for one in emptied if one.on <= check.on]
-    people = ahead.people.people[-1]
+    people = at_home(ahead, check.on)
     facts.add("lately_pumped" if lately_pumped(body, check, emptied, ahead) else "not_lately_pumped")
     years = years_between(before[-1], check.on) if before else years_between(ahead.people.start, check.on)
     lived_in = people > 0 and years * min(people, 1.0) >= 0.5
@@ -53,5 +54,14 @@ def lately_pumped(body: Vessel, check: Check, emptied: Sequence[PumpOut], ahead:
     before = [one.on for one in emptied if one.on <= check.on]
     if not before:
         return False
-    filling = body.full_m3 * 1000 / (max(ahead.people.people[-1], 0.1) * REFILL_L_PER_PERSON_DAY)
+    filling = body.full_m3 * 1000 / (max(at_home(ahead, check.on), 0.1) * REFILL_L_PER_PERSON_DAY)
     return (check.on - before[-1]).days <= min(max(FILLING_LEAST, 2 * filling), FILLING_MOST)
+
+
+def at_home(ahead: Forecast, day: date) -> float:
+    """Mean number of people at home over the year, as of a day; what was assumed where nobody told.
+
+    Not to be taken from `ahead.people`, which counts a person with a disposal for more than one.
+    """
+    there = [one for one in ahead.occupancy if one.from_ <= day] or list(ahead.occupancy[:1])
+    return there[-1].people * there[-1].months_per_year / 12.0 if there else ahead.people.people[-1]

@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import date, timedelta
 
+from selfcheck.domain.better_reading import better_readings
 from selfcheck.domain.check import Check, Reading, Readings, standing
 from selfcheck.domain.circumstances import circumstances, lately_pumped
 from selfcheck.domain.explain import act_by, sureness, would_change
@@ -25,7 +26,7 @@ from selfcheck.domain.shapes import Vessel, vessel
 from selfcheck.domain.signs import FIELDS, MAY_BE_LEFT_OUT, Observed
 from selfcheck.domain.signs import findings as sign_findings
 from selfcheck.domain.verdict import DEFAULT_RULES, NEXT_STEP_DAYS, Case, Judgement
-from selfcheck.domain.weighing import Scene, Weighed, deciding, weigh
+from selfcheck.domain.weighing import IMPOSSIBLE, Scene, Weighed, deciding, weigh
 
 __all__ = ["Case", "Judgement", "judge"]
 
@@ -61,6 +62,7 @@ def _judge_tank(case: Case, tank: Tank, strange: bool) -> Judgement:
         found.append(Finding("tank_not_on_record", "cannot_tell", facts={"tank": tank.id}, uses=("check.tank",)))
     weighed: Weighed | None = None
     second: Weighed | None = None
+    better: tuple[str, ...] = ()
     rests = False
     if check is None:
         found.append(Finding("never_checked", "cannot_tell", uses=("record.checks",), kind="not_seen"))
@@ -76,6 +78,7 @@ def _judge_tank(case: Case, tank: Tank, strange: bool) -> Judgement:
             found += unread(weighed.missing, limits, ahead, today)
             if readings is not check.seen.readings:  # a crust nobody saw stands in for a reading, and hides no estimate
                 found += [one for one in unread(("scum",), limits, ahead, today) if one.verdict == "call_soon"]
+            better = better_readings(scene, readings, household.bedrooms) if not IMPOSSIBLE & {*weighed.odd} else ()
             found += disagreements(check, earlier, last)
             if check.seen.second_compartment is not None:
                 second = weigh(scene, _filled(check.seen.second_compartment, readings))
@@ -95,6 +98,8 @@ def _judge_tank(case: Case, tank: Tank, strange: bool) -> Judgement:
     rests = rests or any(one.id in ("rests_on_record", "pumped_since") for one in found)
     findings = tuple(sorted(_once(found), key=lambda one: -rank(one.verdict)))
     verdict: Verdict = worst([one.verdict for one in findings])
+    if any(rank(one.verdict) >= rank("call_soon") and "rules" not in one.facts for one in findings):
+        better = ()  # somebody is called whatever the layers are
     next_step = today + timedelta(days=NEXT_STEP_DAYS)
     if verdict == "cannot_tell" and look > next_step:
         look, reason = next_step, "next_step"
@@ -127,6 +132,7 @@ def _judge_tank(case: Case, tank: Tank, strange: bool) -> Judgement:
         else None,
         rests_on_record=rests,
         pumped_since=pumped_since,
+        better=better,
     )
     sure, because = sureness(judgement)
     judgement = judgement._replace(sure=sure, because=because, act_by=act_by(judgement))

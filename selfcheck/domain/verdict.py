@@ -80,7 +80,8 @@ class Judgement(NamedTuple):
     `layers`: of the last check that still describes the tank, else None. `standings`: the deciding rule set's limits.
     `look_again`: the day to measure again and why. `detention_days`: how long water rests in the clear zone.
     `missing`: ids of what was not checked; `questionable`: ids of what does not fit. `rests_on_record`: the verdict
-    leans on earlier checks or the forecast. `pumped_since`: the layers of the check are gone. `others`: other tanks.
+    leans on earlier checks or the forecast. `pumped_since`: the layers of the check are gone. `better`: ids of
+    better readings that could change the verdict (see `better_reading`). `others`: other tanks.
     """
 
     verdict: Verdict
@@ -109,6 +110,7 @@ class Judgement(NamedTuple):
     rests_on_record: bool = False
     pumped_since: bool = False
     would_change: Change | None = None
+    better: tuple[str, ...] = ()
     others: tuple[Judgement, ...] = ()
 
     @property

@@ -18,11 +18,8 @@ from selfcheck.interview.septic_record import tank_of as _tank
 if TYPE_CHECKING:
     from selfcheck.domain.check import Readings
 
-#: Below and above these chances of being over, knowing the outlet's true depth can hardly turn the call. Our choice.
-SETTLED_UNDER, SETTLED_OVER = 0.02, 0.98
 #: A sludge layer that lost more than this since last time is questioned. Our choice.
 SHRINKS_M = 0.05
-OUTLET_LIMITS = ("sludge_to_outlet", "scum_to_outlet", "sludge_to_outlet_by_table")
 BEFORE_GOING_OUT = ("way_in", "house_signs", "yard_signs", "alarm")
 SCUM = ("scum_total", "scum_above", "scum_below")
 SLUDGE = ("sludge_1", "sludge_2", "sludge_3")
@@ -97,7 +94,7 @@ def _wants_a_call_today(answered: Answered) -> bool:
 # ------------------------------------------------------------------------------ what is on record
 
 
-@predicate("facts_on_record", reads=())
+@predicate("facts_on_record", reads=("which_tank",))
 def facts_on_record(answered: Answered, context: Context) -> bool:
     """People, tank size and a pump-out are all on record, so that one question can confirm them."""
     return bool(_occupancy(context)) and size_known(answered, context) and pump_out_known(answered, context)
@@ -114,16 +111,16 @@ def facts(answered: Answered, context: Context) -> str | None:
         return None
     last = max(one.on for one in context.pump_outs)
     people = f"{spells[-1].people:g} people" if spells[-1].people != 1 else "1 person"
-    size = show_volume(vessel(_tank(context)).full_m3, context.units)
+    size = show_volume(vessel(_tank(context, answered)).full_m3, context.units)
     return f"{people}, a tank of {size}, last pumped {show_date(last, context.units)}"
 
 
-@predicate("size_known", reads=())
+@predicate("size_known", reads=("which_tank",))
 def size_known(answered: Answered, context: Context) -> bool:
     """The record gives the size of the tank, by its form or by its volume."""
     from selfcheck.domain.shapes import vessel
 
-    return vessel(_tank(context)).basis in ("shape", "volume")
+    return vessel(_tank(context, answered)).basis in ("shape", "volume")
 
 
 @predicate("pump_out_known", reads=())
@@ -152,7 +149,7 @@ def since_wanted(answered: Answered, context: Context) -> bool:
     return answered.chosen("what_changed", "people") or answered.chosen("last_pump_out", "unknown", "skipped")
 
 
-@predicate("size_wanted", reads=("what_changed",))
+@predicate("size_wanted", reads=("what_changed", "which_tank"))
 def size_wanted(answered: Answered, context: Context) -> bool:
     """The size of the tank is not on record, or it is wrong there."""
     return not size_known(answered, context) or answered.chosen("what_changed", "size")
@@ -168,13 +165,37 @@ def disposal_wanted(answered: Answered, context: Context) -> bool:
     return answered.chosen("way_in", "closed") and bool(spells) and spells[-1].disposal is None
 
 
+@predicate("two_tanks", reads=())
+def two_tanks(answered: Answered, context: Context) -> bool:
+    """There is more than one tank on record, so that it has to be said which one is meant."""
+    return len(_household(context).tanks) > 1
+
+
+@predicate("two_parts", reads=("which_tank",))
+def two_parts(answered: Answered, context: Context) -> bool:
+    """The tank has two compartments."""
+    return (_tank(context, answered).compartments or 1) > 1
+
+
 # ------------------------------------------------------------------------------ what a reading can change
 
 
-@predicate("wet_line_wanted", reads=("level",))
+@predicate("second_read", reads=("second_lid", "second_on_paper", "second_do"))
+def second_read(answered: Answered, context: Context) -> bool:
+    """Somebody stood at the second compartment's own opening."""
+    return "second_do" in answered or answered.chosen("second_on_paper", "firm")
+
+
+@predicate("second_sludge_read", reads=("second_sludge_1",))
+def second_sludge_read(answered: Answered, context: Context) -> bool:
+    """There is a first reading of the second compartment's sludge."""
+    return answered.number("second_sludge_1") is not None
+
+
+@predicate("wet_line_wanted", reads=("level", "which_tank"))
 def wet_line_wanted(answered: Answered, context: Context) -> bool:
     """The depth of the water is not known from the tank's facts and where the water stood."""
-    return _tank(context).liquid_depth_m is None or not answered.chosen("level", "at_outlet")
+    return _tank(context, answered).liquid_depth_m is None or not answered.chosen("level", "at_outlet")
 
 
 @predicate("sludge_read", reads=("sludge_1",))
@@ -193,47 +214,43 @@ def third_sludge_reading_wanted(answered: Answered, context: Context) -> bool:
     return sludge_that_counts([Reading(m=length) for length in told])[1] == "third_wanted"
 
 
-@predicate("outlet_depth_wanted", reads=("level", "surface", *SCUM, "wet_line", *SLUDGE))
+@predicate("outlet_depth_wanted", reads=("level", "surface", *SCUM, "wet_line", *SLUDGE, "which_tank"))
 def outlet_depth_wanted(answered: Answered, context: Context) -> bool:
-    """The outlet's depth is not on record, and it alone can still turn the call."""
-    from selfcheck.domain.layers import layers
-    from selfcheck.domain.limits import stand
+    """The outlet's depth is not on record, and to feel for it could still turn the call."""
+    from selfcheck.domain.better_reading import better_readings
     from selfcheck.domain.shapes import vessel
+    from selfcheck.domain.weighing import Scene
 
-    tank, rules = _tank(context), context.rule_sets.get(_household(context).rules)
-    readings = _readings(context)
-    if tank.outlet_bottom_below_surface_m is not None or rules is None or not readings.sludge:
+    house, tank, readings = _household(context), _tank(context), _readings(context)
+    rules = context.rule_sets.get(house.rules)
+    if rules is None or not readings.sludge:
         return False
-    inside = vessel(tank, _household(context).bedrooms)
     level = answered.value("level")
-    found = stand(rules, layers(tank, inside, readings, level if isinstance(level, str) else None), inside)
-    if any(one.call in ("over", "close") for one in found if one.limit.kind not in OUTLET_LIMITS):
-        return False
-    chances = [one.chance_over for one in found if one.limit.kind in OUTLET_LIMITS and one.chance_over is not None]
-    return any(SETTLED_UNDER < chance < SETTLED_OVER for chance in chances)
+    scene = Scene(tank, vessel(tank, house.bedrooms), rules, level if isinstance(level, str) else None, None)
+    return "outlet_depth" in better_readings(scene, readings, house.bedrooms)
 
 
-@predicate("filter_may_matter", reads=("level",))
+@predicate("filter_may_matter", reads=("level", "which_tank"))
 def filter_may_matter(answered: Answered, context: Context) -> bool:
     """A filter is fitted, or the water stands high and one may be the cause."""
-    fitted = _tank(context).filter
+    fitted = _tank(context, answered).filter
     return bool(fitted) or (fitted is None and answered.chosen("level", "above_outlet"))
 
 
 # ------------------------------------------------------------------------------ what is odd
 
 
-@predicate("sludge_over_water", reads=("wet_line", "level", *SLUDGE))
+@predicate("sludge_over_water", reads=("wet_line", "level", *SLUDGE, "which_tank"))
 def sludge_over_water(answered: Answered, context: Context) -> bool:
     """The last sludge reading is higher than the water is deep."""
     depth, sludge = _depth(answered, context), _last_told(answered)
     return depth is not None and sludge is not None and sludge > depth
 
 
-@predicate("sludge_shrank", reads=("sludge_1",))
+@predicate("sludge_shrank", reads=("sludge_1", "which_tank"))
 def sludge_shrank(answered: Answered, context: Context) -> bool:
     """The sludge is well below that of the last check, and no pump-out came between."""
-    now, last = answered.number("sludge_1"), _sludge_on_record(context)
+    now, last = answered.number("sludge_1"), _sludge_on_record(answered, context)
     return now is not None and last is not None and now < last - SHRINKS_M and "last_pump_out" not in answered
 
 
@@ -263,7 +280,7 @@ def last_sludge(answered: Answered, context: Context) -> str | None:
     """The sludge of the last check since the last pump-out."""
     from selfcheck.domain.quantities import show_length
 
-    last = _sludge_on_record(context)
+    last = _sludge_on_record(answered, context)
     return None if last is None else show_length(last, context.units)
 
 
@@ -273,7 +290,7 @@ def _later(day: Any, context: Context) -> bool:
 
 def _depth(answered: Answered, context: Context) -> float | None:
     told = answered.number("wet_line")
-    return _tank(context).liquid_depth_m if told is None else told
+    return _tank(context, answered).liquid_depth_m if told is None else told
 
 
 def _last_told(answered: Answered) -> float | None:
@@ -281,12 +298,13 @@ def _last_told(answered: Answered) -> float | None:
     return told[-1] if told else None
 
 
-def _sludge_on_record(context: Context) -> float | None:
+def _sludge_on_record(answered: Answered, context: Context) -> float | None:
     from selfcheck.domain.agreement import sludge_that_counts
     from selfcheck.domain.check import standing
 
-    pumped = max((one.on for one in context.pump_outs), default=None)
-    for check in reversed(standing(list(context.checks))):
+    tank = _tank(context, answered).id
+    pumped = max((one.on for one in context.pump_outs if one.tank == tank), default=None)
+    for check in reversed(standing([one for one in context.checks if one.tank == tank])):
         if pumped is not None and check.on <= pumped:
             return None
         counted = sludge_that_counts(check.seen.readings.sludge)[0]

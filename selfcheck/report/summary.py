@@ -42,6 +42,7 @@ def judgement_json(judgement: Judgement, words: VerdictWords) -> dict[str, Any]:
         "questionable": list(judgement.questionable),
         "would_change": list(would_change(judgement, words, units)),
         "change": _change(judgement.would_change),
+        "better_readings": list(judgement.better),
         "not_used": list(not_used(judgement)),
         "other_tanks": {one.tank.id: one.verdict for one in judgement.others},
     }

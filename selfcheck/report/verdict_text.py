@@ -35,7 +35,14 @@ def because_line(judgement: Judgement, words: VerdictWords) -> str:
 
 
 def would_change(judgement: Judgement, words: VerdictWords, units: Units) -> tuple[str, ...]:
-    """The smallest change that would turn the verdict, as a sentence; that there is none, where something calls."""
+    """The smallest change that would turn the verdict, as a sentence, or that there is none where something calls; then
+    the better readings that could turn it.
+    """
+    better = tuple(words.say("better", ident) for ident in judgement.better)
+    return (*_smallest(judgement, words, units), *better)
+
+
+def _smallest(judgement: Judgement, words: VerdictWords, units: Units) -> tuple[str, ...]:
     change = judgement.would_change
     if change is None:
         silent = judgement.verdict in ("carry_on", "danger")

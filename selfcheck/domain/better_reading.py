@@ -1,0 +1,85 @@
+"""Which better reading could still change what the readings say, and only then.
+
+A figure that was assumed, or read the rough way, is tried at the values it may truly have. Where none of them turns the
+call around, measuring it better is trouble for nothing, and it is not asked for.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from typing import Literal
+
+from selfcheck.domain.agreement import sludge_that_counts
+from selfcheck.domain.check import Reading, Readings
+from selfcheck.domain.layers import LEVEL_NOT_SEEN_ERROR_M, TWO_THIRDS_ERROR
+from selfcheck.domain.outlet import outlet_below_surface
+from selfcheck.domain.shapes import vessel
+from selfcheck.domain.weighing import SCUM_KINDS, Scene, calls, deciding, greatest
+
+Better = Literal["sludge_third", "outlet_depth", "scum_below", "scum_above", "liquid_depth", "tank_size"]
+
+#: How far from what was assumed the truth is tried, in standard errors: the middle 95 % and steps between. Our choice.
+TRIED = (-2.0, -1.0, 0.0, 1.0, 2.0)
+
+
+def better_readings(scene: Scene, readings: Readings, bedrooms: int | None = None) -> tuple[Better, ...]:
+    """Ids of the readings that could turn the call of this rule set around, the most telling first.
+
+    `outlet_depth`: the outlet's edge felt with the foot-stick, where it is assumed. `scum_below`, `scum_above`: the
+    part of the crust that the rule of two thirds stands in for. `sludge_third`: where two disagree. `liquid_depth`: the
+    wet line, where neither it nor the level was seen. `tank_size`: where a limit by capacity rests on a guessed tank.
+    """
+    if not (readings.sludge or any(getattr(readings, kind) for kind in SCUM_KINDS)):
+        return ()
+    counted = deciding(readings)
+    standings = scene.stand(counted)
+    now, chance = calls(standings), greatest(standings) or 0.0
+    found: list[tuple[float, Better]] = []
+    for what, tried in _candidates(scene, readings, bedrooms):
+        thens = [other.stand(deciding(better)) for other, better in tried]
+        if any(calls(then) != now for then in thens):
+            found.append((max(abs((greatest(then) or 0.0) - chance) for then in thens), what))
+    return tuple(what for _, what in sorted(found, key=lambda one: -one[0]))
+
+
+Tried = list[tuple[Scene, Readings]]
+
+
+def _candidates(scene: Scene, readings: Readings, bedrooms: int | None) -> Iterator[tuple[Better, Tried]]:
+    """Each reading that could be had, with the values it may turn out to have."""
+    found = scene.layers(deciding(readings))
+    if sludge_that_counts(readings.sludge)[1] == "third_wanted":
+        low, high = sorted(one.m for one in readings.sludge)
+        more = [[*readings.sludge, Reading(m=m)] for m in (low, (low + high) / 2.0, high)]
+        yield "sludge_third", [(scene, readings.model_copy(update={"sludge": three})) for three in more]
+    if found.outlet_assumed and found.liquid_depth is not None:
+        assumed = outlet_below_surface(scene.tank, scene.vessel)
+        yield "outlet_depth", _with(scene, readings, "outlet_bottom_below_surface", assumed.metres, assumed.error)
+    if (
+        found.two_thirds_used
+        and found.scum is not None
+        and found.scum_below is not None
+        and found.scum_above is not None
+    ):
+        unsure = TWO_THIRDS_ERROR * found.scum.value
+        if found.scum_way == "below":
+            yield "scum_above", _with(scene, readings, "scum_above", found.scum_above.value, unsure)
+        else:
+            yield "scum_below", _with(scene, readings, "scum_below", found.scum_below.value, unsure)
+    if found.depth_from_facts and scene.level is None:
+        yield (
+            "liquid_depth",
+            _with(scene, readings, "liquid_depth", scene.vessel.liquid_depth_m, LEVEL_NOT_SEEN_ERROR_M),
+        )
+    by_capacity = any(limit.table is not None for limit in scene.rules.limits)
+    if by_capacity and scene.vessel.basis in ("bedrooms", "default"):
+        full, error = scene.vessel.full_m3, scene.vessel.relative_error
+        sizes = [max(full * (1.0 + off * error), 0.1 * full) for off in TRIED]
+        tanks = [scene.tank.model_copy(update={"volume_m3": size}) for size in sizes]
+        yield "tank_size", [(scene._replace(tank=tank, vessel=vessel(tank, bedrooms)), readings) for tank in tanks]
+
+
+def _with(scene: Scene, readings: Readings, kind: str, value: float, error: float) -> Tried:
+    """The readings with one more of a kind, at each value that it may have; never below nothing."""
+    values: Sequence[float] = [max(value + off * error, 0.0) for off in TRIED]
+    return [(scene, readings.model_copy(update={kind: [Reading(m=m)]})) for m in values]
