@@ -8,8 +8,8 @@ from selfcheck.interview.nodes import Node
 from selfcheck.interview.script import Script
 from selfcheck.interview.understanding import CHOICES, normal, wordings, words_in
 
-#: how alike two words, or two short lines, must be. Our choice: one slip in five letters.
-ALIKE = 0.78
+#: how alike two words, or two short lines, must be. Our choice: two letters that changed places in a word of four.
+ALIKE = 0.74
 #: shorter words are alike by chance
 SHORTEST = 4
 

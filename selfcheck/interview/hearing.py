@@ -61,7 +61,7 @@ def ordinary(talk: Conversation, text: str) -> list[Message]:
         return said
     picked = exact(talk.script, node, text)
     if picked.answer is not None:
-        return talk.accept(picked.answer)
+        return odd.accept_or_question(talk, node, picked.answer)
     command = command_of(talk.script.interface, text)
     if command is not None and not (node.kind == "say" and is_one_of(talk.script.interface, "go_on", text)):
         return commands.do(talk, command)
@@ -232,8 +232,8 @@ def _step_done(talk: Conversation, node: Node, text: str) -> list[Message] | Non
     behind = after.node
     if talk.revising or behind is None or behind.kind not in (*CHOICES, *MEASURES):
         return None
-    if is_one_of(interface, "yes", text) or is_one_of(interface, "no", text):
-        return None
+    if any(is_one_of(interface, words, text) for words in ("yes", "no", "none")):
+        return None  # not said of a question that nobody has seen
     if behind.kind in MEASURES:
         reading = measure(behind, text, talk.context)
     elif normal(text).isdecimal():

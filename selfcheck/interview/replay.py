@@ -85,13 +85,20 @@ def _after_break(script: Script, state: State) -> State:
     state = replace(state, leaving=False, must_close=False, close_first=state.open, close_from=state.length, tries=0)
     if state.settled:
         return state
-    void = {name for name in state.given if script.nodes[name].gate or script.nodes[name].opens}
+    openings = [node for node in script.nodes.values() if node.opens]
+    asked_first = {one.question for node in openings for one in node.when if one.question}
+    void = {name for name in state.given if _guards(script.nodes[name], asked_first)}
     return replace(
         state,
         given={name: answer for name, answer in state.given.items() if name not in void},
         at={name: place for name, place in state.at.items() if name not in void},
         before={**state.before, **{name: state.given[name] for name in void}},
     )
+
+
+def _guards(node: Node, asked_first: set[str]) -> bool:
+    """Whether a node is a safety item, an opening, or a look that an opening rests on."""
+    return node.gate or node.opens or (node.id in asked_first and "safety" in node.tags)
 
 
 def _walked(script: Script, context: Context, state: State) -> State:
