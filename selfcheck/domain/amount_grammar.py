@@ -61,7 +61,9 @@ class Line:
     broken: bool = False
 
 
-_FOLLOWS_A_PLACE = words("the a an my our this that there it his her their which total all each both")
+_FOLLOWS_A_PLACE = words(
+    "the a an my our this that there it his her their which total all each both front back general"
+)
 _SIGNS = frozenset("-/,.;:()?!'\"=~≈±+&#%$°<>") | {"+/-", "+-"}
 
 
@@ -121,7 +123,7 @@ def unit_at(line: list[Token], at: int, dimension: Dimension) -> tuple[Unit, int
     start = at
     if _text(line, at) == "-" and line[at].glued and at + 1 < len(line) and line[at + 1].kind == "word":
         at += 1
-    if _text(line, at) in ("full", "whole", "solid", "us", "u.s"):
+    if _text(line, at) in ("good", "full", "whole", "solid", "us", "u.s"):
         at += 1
     word = _text(line, at)
     if word in ("imperial", "imp", "uk") and _text(line, at + 1) in BY_WORD:
@@ -146,13 +148,18 @@ def unit_at(line: list[Token], at: int, dimension: Dimension) -> tuple[Unit, int
         return CUBED[unit], at + 2
     if after in ("2", "²") and line[at + 1].glued and unit is METRE:
         return None
-    if word == "in" and (after in _FOLLOWS_A_PLACE or _is_year(after)):
+    if word == "in" and (after in _FOLLOWS_A_PLACE or _is_year(after)) and not _of_a_time(line, at + 1):
         return None
     if word in ("a", "an") or (word == "m" and after == "'"):
         return None
     if after == "." and line[at + 1].glued and unit.dimension == "length" and len(word) <= 3:
         return unit, at + 2
     return unit, at + 1
+
+
+def _of_a_time(line: list[Token], at: int) -> bool:
+    """Whether `both times`, `this time`, `the first time` follow, so that the `in` before is a unit."""
+    return any(_text(line, place) in ("time", "times") for place in (at + 1, at + 2))
 
 
 def _is_year(word: str) -> bool:
@@ -165,7 +172,7 @@ def _amount_at(line: list[Token], at: int, dimension: Dimension) -> tuple[Amount
     if number is None:
         word = _text(line, at)
         unit = unit_at(line, at + 1, dimension) if word in ARTICLES or word in ("one", "1") else None
-        if unit is None and word in ("foot", "inch", "pie", "pulgada", "metro", "meter", "metre"):
+        if unit is None and word in ("foot", "inch", "yard", "pie", "pulgada", "metro", "meter", "metre"):
             half = part_at(line, at + 2) if _text(line, at + 1) in AND else None
             unit = (BY_WORD[word], at + 1) if half else None
         if unit is None:
@@ -253,10 +260,10 @@ def _with_smaller_parts(line: list[Token], at: int, amount: Amount, dimension: D
         return grown, unit[1]
     if comma or _text(line, end) in ("/", "-", "to", "or", "%", "k", "people", "years", "gallons"):
         return amount, at
-    if whole is FOOT and 0 < value < 12 and value.denominator in (1, 2, 4, 8, 16):
+    if whole is FOOT and 0 <= value < 12 and value.denominator in (1, 2, 4, 8, 16):
         more = to_si(value, INCH)
         grown = replace(amount, low=amount.low + more, high=amount.high + more)
-        return replace(grown, doubtful=True) if value < 1 else replace(grown, finest=INCH), end
+        return replace(grown, doubtful=True) if 0 < value < 1 else replace(grown, finest=INCH), end
     if whole is METRE and value.denominator == 1 and 10 <= value < 100:
         more = to_si(value, CENTIMETRE)
         return replace(amount, low=amount.low + more, high=amount.high + more, finest=CENTIMETRE), end
@@ -276,6 +283,10 @@ def _of_a_unit(line: list[Token], at: int, dimension: Dimension) -> bool:
 _RANGE = re.compile(
     r"(?:(?:some ?where )?(?:between|btwn|betwen|from|entre|de|desde|del) )?# (-|to|or|thru|through|"
     r"till|until|a|o|hasta|and|y|&) #"
+)
+#: "up from 6 in to 8 in" is a change, and no range
+_CHANGED = re.compile(
+    r"\b(?:up|down|went|gone|goes|grew|grown|rose|risen|increased|decreased|changed|dropped|fell|moved|shrank) $"
 )
 _BETWEEN = re.compile(r"(?:between|btwn|betwen|entre) # (?:and|y|&|-|to|or) #")
 _PLUS_MINUS = re.compile(
@@ -300,6 +311,8 @@ def _fold(line: Line, pattern: re.Pattern[str], join: object) -> Line:
     if "and" in match.group().split() and not match.group().startswith(("between", "btwn", "betwen", "entre", "from")):
         return line
     if " y " in match.group() and not match.group().startswith(("entre", "de")):
+        return line
+    if pattern is _RANGE and _CHANGED.search(line.skeleton[: match.start()]):
         return line
     first = line.skeleton[: match.start()].count("#")
     joined = join(line.amounts[first], line.amounts[first + 1], match.group())

@@ -53,14 +53,23 @@ _TWO = re.compile(
 )
 _MINUS = re.compile(r"\b(?:minus|negative|not|n't|isn't|aren't|used to|will be|going to be|soon|last year|ago)\b")
 _NOISE = re.compile(r"# ?(?:dogs?|cats?|pets?|horses?|chickens?|cows?|cars?|fish|bathrooms?|baths?)\b")
-_WEEK = re.compile(r"# (?:years? old|yrs?|months?|weeks?|days?|in|ft|feet|gallons?|%|percent)\b")
+_WEEK = re.compile(
+    r"# (?:years?|yrs?|months?|weeks?|days?|in(?! (?:total|the|our|my|all|this|here))|ft|feet|gallons?|%|percent)\b"
+)
 
 
 _ME = re.compile(
     r"^(?:(?:it'?s |its )?(?:just |only )?(?:me|myself|i))\b(?! think| guess| have| would| don)|"
-    r"\b(?:and|plus) (?:me|myself|i)$"
+    r"\b(?:and|plus|&) (?:me|myself|i)\b"
 )
-_ONE_MORE = re.compile(r"\b(?:wife|husband|partner|spouse|girlfriend|boyfriend|hubby)\b")
+#: people named without a number
+_ONE_MORE = re.compile(
+    r"(?<!# )\b(?:wife|husband|partner|spouse|girlfriend|boyfriend|hubby|mom|mum|mother|dad|father|grandma|grandpa|"
+    r"grandmother|grandfather|son|daughter|brother|sister|aunt|uncle|cousin|roommate|baby)\b"
+)
+_NOBODY = re.compile(
+    r"(?:no ?one|nobody|nadie)(?: (?:lives?|living|is|stays|here|there|now|right now|at all|in the house|at home))*"
+)
 
 
 def read_count(text: str) -> CountReading:
@@ -77,9 +86,13 @@ def read_count(text: str) -> CountReading:
         return CountReading("value", 1, 1, 1, said)
     if _TWO.fullmatch(bare):
         return CountReading("value", 2, 2, 2, said)
+    if _NOBODY.fullmatch(bare):
+        return CountReading("value", 0, 0, 0, said)
+    if bare.startswith(("no one", "noone")):
+        return CountReading("unclear", said=said)
     line = _people(link(read_line(_counted(flat), "length")))
     if not line.amounts:
-        if says_none(line.skeleton) or bare in ("no one", "nobody", "nadie"):
+        if says_none(line.skeleton):
             return CountReading("value", 0, 0, 0, said)
         empty = not bare or says_unknown(line.skeleton)
         return CountReading("none" if empty else "unclear", said=said)
@@ -175,7 +188,9 @@ _NO = frozenset(
         "never|negative|no way|i did not|i didn't|i didnt|didn't|didnt|did not|haven't|havent|i haven't|"
         "i havent|i have not|not done|not done yet|it is not|it isn't|it isnt|it's not|its not|it doesn't|"
         "it doesnt|it does not|it did not|it didn't|it didnt|isn't|isnt|it wasn't|it wasnt|they are not|"
-        "they aren't|they're not|theyre not|we didn't|we didnt|we haven't|we havent|i am not|i'm not|"
+        "they aren't|they're not|theyre not|we didn't|we didnt|we haven't|we havent|we don't|we dont|"
+        "we do not|they don't|they dont|they do not|"
+        "he isn't|she isn't|he is not|she is not|we are not|we aren't|there was not|there wasn't|i am not|i'm not|"
         "im not|i don't|i dont|i do not|false|wrong|incorrect|that's wrong|thats wrong|that is wrong|"
         "that's not right|thats not right|not right|not correct|uh uh|nuh uh|no sir|no ma'am|no maam|"
         "no i didn't|no i didnt|no i did not|no i haven't|no i havent|no it isn't|no it isnt|no it is not|"

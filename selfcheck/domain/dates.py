@@ -72,6 +72,7 @@ _UNIT = {
     "year": "year", "years": "year", "yr": "year", "yrs": "year", "yeas": "year", "yaers": "year", "ano": "year",
     "anos": "year",
 }  # fmt: skip
+_HALF_YEAR = re.compile(r"\b(?:a half|half a|half|medio) (?:year|yr|ano)\b")
 _AGO = re.compile(
     r"\b(?:ago|back|before now|earlier|prior|since|hace|it's been|its been|been)\b|^[~#]|^(?:about|"
     r"around|roughly|maybe|over|more than|almost|nearly|at least|a good|like) #"
@@ -140,6 +141,7 @@ def _iso(span: Span) -> str:
 
 def _spans(line: str, today: date) -> list[Span] | None:
     """The spans a line may mean: one when it is certain, more when it must be asked, None when it says no date."""
+    line = _HALF_YEAR.sub("6 months", line)
     for read in (_numeric, _relative_word, _named, _ago):
         found = read(line, today)
         if found is not None:

@@ -68,14 +68,15 @@ _LIMITING = re.compile(
     r"minimum|maximum|tops|plus)\b|# ?[<>]"
 )
 _REACHES = re.compile(
-    r"\b(?:reach(?:es|ed)?|goes|went|came|comes|stain(?:ed)?|wet|is|was|mark|marks|line|black) (?:all "
-    r"the way |right )?up to #"
+    r"\b(?:reach(?:es|ed)?|goes|went|came|comes|stain(?:ed)?|wet|is|was|mark|marks|line|black|part|stuff|muck) (?:all "
+    r"the way |right )?up to (?:about |around |roughly |maybe |like )?#"
 )
 _ANOTHER_TIME = re.compile(
     r"\b(?:last (?:time|year|check|summer|spring|fall|winter|month|week)|used to|previous(?:ly)?|ago|"
     r"before (?:that|it|the|i|we)|yesterday|years?|"
-    r"antes|originally|at first|supposed to|should(?:n't)?|would|could|normally|usually|expect(?:ed|"
-    r"ing)?|limit|rule|if|unless|until|next time|"
+    r"antes|originally|at first|supposed to|should(?:n't)?|"
+    r"would(?! (?:guess|say|call|estimate|put))|could|normally|usually|expect(?:ed|"
+    r"ing)?|limit|rule|if|unless|until(?! (?:it|i|we))|next time|"
     r"el ano pasado|than)\b"
 )
 _DENIED = re.compile(
@@ -88,6 +89,7 @@ _NOT_DENIED = re.compile(
     r"\b(?:not (?:too |very |really |totally |quite |\d+ ?% )?(?:sure|certain|quite|exact(?:ly)? sure|"
     r"bad|much|smeared|exact)|(?:can't|cant|cannot) (?:tell|see|read) (?:exactly|well|very well|for "
     r"sure)|"
+    r"both times|(?:this|first|second|third|each|every) time|"
     r"don't know|dont know|not positive|plus or minus|wrong side)\b"
 )
 _QUESTION = re.compile(
@@ -193,7 +195,7 @@ _WHERE = (
     r"floating|anywhere))*"
 )
 _NOTHING = re.compile(
-    rf"(?:{_FILL} )*(?:(?:none|nothing|zero|zilch|nil|nada|ninguna?|not any|no hay(?: nada| {_THING})?|"
+    rf"(?:{_FILL} )*(?:(?:none|nothing|zero|zilch|nil|nada|ningun[oa]?|not any|no hay(?: nada| {_THING})?|"
     rf"cero)(?: of it)?|(?:no|zero|without|not any|sin|ningun|ninguna) (?:\w+ )?{_THING}|"
     r"(?:there (?:isn't|isnt|is not|wasn't|wasnt|was not|aren't|are not)|there ain't|isn't|isnt|"
     r"wasn't|(?:i |we )?(?:don't|dont|do not|didn't|didnt|did not) see|(?:it |tank )?(?:doesn't|"

@@ -1,6 +1,6 @@
 """Numbers as people type and spell them: tokens of a line, and the number that starts at one of them.
 
-Everything is exact (fractions) and bounded: a line has at most 80 characters, a number at most nine digits.
+Everything is exact (fractions) and bounded: a line has at most 160 characters, a number at most nine digits.
 """
 
 from __future__ import annotations
@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Literal
 
-LONGEST = 80
+LONGEST = 160
 
 _ONES = [
     "zero",
@@ -122,7 +122,7 @@ def plain(text: str, longest: int = LONGEST) -> str | None:
         spread.append(character)
     flat = unicodedata.normalize("NFKD", "".join(spread)).lower().translate(_QUOTES)
     flat = "".join(character for character in flat if not unicodedata.combining(character)).replace("''", '"')
-    flat = " ".join(flat.split())
+    flat = re.sub(r"([a-z])\1{2,}", r"\1\1", " ".join(flat.split()))
     return flat if len(flat) <= longest else None
 
 

@@ -76,7 +76,7 @@ _SPELLINGS: dict[Unit, str] = {
     CENTIMETRE: "cm cms centimetre centimetres centimeter centimeters centimetrs centimters centemeters centimetro "
     "centimetros centi centis",
     DECIMETRE: "dm decimetre decimetres decimeter decimeters decimetro decimetros",
-    METRE: "m mt mtr mtrs metre metres meter meters metro metros",
+    METRE: "m mt mts mtr mtrs metre metres meter meters metro metros",
     GALLON: "gal gals gallon gallons galon galons galones gallns gallen gallens gl",
     LITRE: "l lt ltr ltrs litre litres liter liters litro litros",
     CUBIC_METRE: "cbm",
