@@ -13,8 +13,9 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 from typing import Literal
 
-from selfcheck.domain.amount_grammar import Amount, Line, link, read_line
-from selfcheck.domain.counts import CountReading, NumberReading, read_count, read_number, read_yes_no
+from selfcheck.domain.amount_grammar import Amount, Line, read_line
+from selfcheck.domain.amount_links import link
+from selfcheck.domain.counts import CountReading, NumberReading, read_count, read_number
 from selfcheck.domain.dates import DateReading, read_date
 from selfcheck.domain.hedges import Hedge, hedge, says_none, says_unknown
 from selfcheck.domain.showing import show_date, show_day, show_length, show_length_error, show_volume
@@ -32,6 +33,7 @@ from selfcheck.domain.units import (
     Unit,
     to_si,
 )
+from selfcheck.domain.yes_no import read_yes_no
 
 Status = Literal["value", "ask", "none", "unclear"]
 #: one standard deviation of reading a mark on a pole or tape: a quarter inch (our choice)
