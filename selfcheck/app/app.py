@@ -31,6 +31,10 @@ if TYPE_CHECKING:
     from selfcheck.sitting.desk import Desk, EndingPage, Talk
 
 
+#: seconds after which it is said that the record is being read; our choice
+PATIENCE = 0.5
+
+
 class SelfcheckApp(App[int]):
     """Opens with the page of the start; the record is read behind it."""
 
@@ -92,8 +96,13 @@ class SelfcheckApp(App[int]):
     # ------------------------------------------------------------------------------------------------- the record
 
     def on_ready(self) -> None:
-        """The first page is painted; now the rest may load."""
+        """The first page is painted; now the rest may load. What takes long is said to be under way."""
+        self.set_timer(PATIENCE, self._still_opening)
         self.read_record()
+
+    def _still_opening(self) -> None:
+        if self.sitting is None and self.fault is None:
+            self.home.note(self.words("opening"))
 
     @work(thread=True, exclusive=True, group="record")
     def read_record(self) -> None:

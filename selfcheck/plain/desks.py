@@ -2,17 +2,13 @@
 
 from __future__ import annotations
 
-import threading
-from collections.abc import Callable, Iterator
-from contextlib import contextmanager
+from collections.abc import Callable
 
 from selfcheck.plain import pages
 from selfcheck.plain.phrases import Words
 from selfcheck.plain.speaking import Speaker
+from selfcheck.plain.waiting import patience
 from selfcheck.sitting.desk import Desk, Page, Part, Step, Talk
-
-#: seconds after which it is said that something is being worked out. Our choice.
-PATIENCE = 1.0
 
 
 class DeskFace:
@@ -31,7 +27,7 @@ class DeskFace:
         shown: object = None
         told_of_enter = False
         while not desk.over:
-            with self._patience(desk):
+            with patience(self._out, desk.phrases("working")):
                 page = desk.page
             if desk.said.text:
                 self._out.gap()
@@ -49,7 +45,7 @@ class DeskFace:
             if not line.strip():
                 desk.back()
                 continue
-            with self._patience(desk):
+            with patience(self._out, desk.phrases("working")):
                 step: Step = desk.hear(line)
             if isinstance(step, Talk):
                 self._converse(desk, step)
@@ -88,14 +84,3 @@ class DeskFace:
             self._out.choice(number, way.label)
         if page.hint:
             self._out.say(f"({page.hint})")
-
-    @contextmanager
-    def _patience(self, desk: Desk) -> Iterator[None]:
-        """Says that it is at work when that takes longer than one likes to wait."""
-        timer = threading.Timer(PATIENCE, lambda: self._out.say(desk.phrases("working")))
-        timer.daemon = True
-        timer.start()
-        try:
-            yield
-        finally:
-            timer.cancel()

@@ -18,6 +18,7 @@ from selfcheck.plain.listening import Interrupted, Listener
 from selfcheck.plain.phrases import Words
 from selfcheck.plain.speaking import Speaker
 from selfcheck.plain.talking import Gone, Talk
+from selfcheck.plain.waiting import patience
 from selfcheck.sitting import Sitting, Unfinished
 
 if TYPE_CHECKING:
@@ -48,9 +49,10 @@ def run(
     `begin`: the folder may be new. `fixed_day`: `today` was given, so that it stands for the clock in the record too.
     """
     place = content_place(content)
-    sitting = Sitting.open(folder, place, today, rules, begin=begin, fixed_day=fixed_day)
-    listener = Listener(sys.stdin)
-    face = Face(sitting, Speaker(sys.stdout), listener)
+    speaker, listener = Speaker(sys.stdout), Listener(sys.stdin)
+    with patience(speaker, Words(place)("menu", "opening")):
+        sitting = Sitting.open(folder, place, today, rules, begin=begin, fixed_day=fixed_day)
+    face = Face(sitting, speaker, listener)
     try:
         with listener.minding_signals():
             return face.run()
@@ -147,8 +149,9 @@ class Face:
         desk.ended(talk)
 
     def _say_home(self) -> None:
-        home = self._sitting.home()
         say = self._words
+        with patience(self._out, say("menu", "opening")):
+            home = self._sitting.home()
         self._out.gap()
         self._out.say(say("menu", "hello", name=home.name) if home.name else say("menu", "no_name"))
         if self._sitting.demonstration:

@@ -110,6 +110,11 @@ class Page:
     drawn: Drawn | None = None
     ask: str = ""
 
+    @property
+    def picks(self) -> bool:
+        """Whether a number alone picks a way; where a line is asked for and the only way is back, it is that line."""
+        return self.hear is None or len(self.ways) > 1
+
 
 @dataclass(slots=True)
 class Said:
@@ -167,11 +172,13 @@ class Desk:
         bare = line.rstrip(".").casefold()
         if bare in ("back", "go back", "close"):
             return self.back()
-        if bare.isdecimal() and len(bare) < 5 and (page.hear is None or 1 <= int(bare) <= len(page.ways)):
-            return self.pick(int(bare))
+        number = int(bare) if bare.isascii() and bare.isdecimal() and len(bare) < 5 else 0
+        if number and (page.hear is None or (page.picks and number <= len(page.ways))):
+            return self.pick(number)
         if page.hear is not None and line:
             return self.take(page.hear(line))
-        fitting = [number for number, way in enumerate(page.ways, 1) if _fits(bare, way)]
+        exact = [place for place, way in enumerate(page.ways, 1) if bare == way.label.rstrip(".").casefold()]
+        fitting = exact or [place for place, way in enumerate(page.ways, 1) if _fits(bare, way)]
         if len(fitting) == 1:
             return self.pick(fitting[0])
         reply = self.ask_back(line) if line else None

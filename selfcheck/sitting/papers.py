@@ -85,6 +85,21 @@ def _note(sitting: Sitting) -> bytes:
     return "\n".join((*note_lines(sitting), "")).encode()
 
 
+def _calendar(sitting: Sitting) -> bytes:
+    from selfcheck.report.calendar import calendar
+    from selfcheck.storage.archive import earlier_households
+
+    before = earlier_households(sitting.folder)
+    words = _tables(sitting, "calendar")
+    return calendar(sitting.judgement(), sitting.checks, sitting.pump_outs, words, before).encode()
+
+
+def _table(sitting: Sitting) -> bytes:
+    from selfcheck.report.table import checks_table
+
+    return checks_table(sitting.household, sitting.checks, _tables(sitting, "table")).encode()
+
+
 def _archive(sitting: Sitting) -> bytes:
     from selfcheck.storage.archive import pack
 
@@ -101,5 +116,7 @@ PAPERS: dict[str, Paper] = {
     "sheet": Paper(_sheet, ".html"),
     "page": Paper(_page, ".html"),
     "note": Paper(_note, ".txt"),
+    "calendar": Paper(_calendar, ".ics"),
+    "table": Paper(_table, ".csv"),
     "archive": Paper(_archive, ".zip"),
 }

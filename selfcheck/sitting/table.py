@@ -22,7 +22,7 @@ from selfcheck.sitting.verdicts import case_of, judged, verdict_words
 from selfcheck.storage import folder as folders
 from selfcheck.storage.finishing import answers_of
 from selfcheck.storage.locations import default_household
-from selfcheck.storage.removing import bring_back, take_away
+from selfcheck.storage.removing import bring_back, ours, take_away
 from selfcheck.storage.working_copy import working_copy
 
 if TYPE_CHECKING:
@@ -296,7 +296,12 @@ class Sitting:
         """Take in what the folder holds now. `begin`: nothing there is the start of a new household, not a fault."""
         if begin and not folders.holds_record(self.folder):
             return
-        found = folders.read(self.folder)
+        try:
+            found = folders.read(self.folder)
+        except FolderProblem:
+            if begin and not ours(self.folder):  # what lies there is none of this program's
+                return
+            raise
         self.household = self.began_with = found.household
         self.checks, self.pump_outs, self.problems = found.checks, found.pump_outs, found.problems
         self.household_read = found.household_read or not (self.folder / folders.HOUSEHOLD).exists()

@@ -68,9 +68,6 @@ def bring_back(away: Path, folder: Path) -> None:
         raise FolderProblem(f"There is a record in {folder} already.", "Move that one away first.")
     _move(away, folder)
     with contextlib.suppress(OSError):  # gone when nothing else was in it
-        for part in (CHECKS, PUMP_OUTS, OPEN, EARLIER):
-            if (away / part).is_dir():
-                (away / part).rmdir()
         away.rmdir()
 
 
@@ -82,9 +79,12 @@ def _move(source: Path, target: Path) -> None:
             if os.path.lexists(target / path):
                 raise FileExistsError(17, "there is a file of that name", str(target / path))
             os.rename(source / path, target / path)
-        for part in ("", CHECKS, PUMP_OUTS, OPEN, EARLIER):
-            for folder in (source, target):
-                sync_folder(folder / part)
+        for part in (CHECKS, PUMP_OUTS, OPEN, EARLIER, ""):
+            sync_folder(target / part)
+            if part:
+                with contextlib.suppress(OSError):  # stays when anything else is in it
+                    (source / part).rmdir()
+        sync_folder(source)
     except OSError as error:
         what = f"Not all of it could be moved ({error.strerror or error}). What was moved is in {target}."
         raise FolderProblem(what, _MEND) from error

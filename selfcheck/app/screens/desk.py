@@ -162,7 +162,7 @@ class DeskScreen(Screen[None]):
         self.query_one(Choices).set([Option(number, way.label) for number, way in enumerate(page.ways, 1)])
         answer = self.query_one(AnswerInput)
         answer.placeholder = page.hint or self._words("answer_here")
-        answer.picks = page.hear is None or len(page.ways) > 1
+        answer.picks = page.picks
         self._show_pictures(page)
         if moved:
             self.query_one("#read").scroll_home(animate=False)

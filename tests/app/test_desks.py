@@ -1,0 +1,132 @@
+"""Pages with ways on in the terminal: the real record behind them, by keys and by words."""
+
+from __future__ import annotations
+
+import json
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from selfcheck.app.screens.conversation import ConversationScreen
+from selfcheck.app.screens.desk import DeskScreen
+from selfcheck.loading import quick
+from selfcheck.sitting import Sitting, papers
+from tests.app.fakes import PLACE, SelfcheckApp, face_words, painted, running
+from tests.sitting.desks import demo, opened
+
+
+@pytest.fixture
+def sitting(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Sitting:
+    monkeypatch.setattr(papers, "papers", lambda: tmp_path / "papers")
+    return opened(demo(tmp_path / "home"))
+
+
+def app_of(sitting: Sitting) -> SelfcheckApp:
+    return SelfcheckApp(quick.home(PLACE), face_words(), lambda: sitting)
+
+
+def text_of(app: Any) -> str:
+    return "\n".join(painted(app))
+
+
+async def say(pilot: Any, *lines: str) -> None:
+    for line in lines:
+        await (pilot.press(line[1:]) if line.startswith("^") else pilot.say(line))
+        await pilot.settle()
+
+
+async def test_a_fact_is_changed_and_a_check_is_read(sitting: Sitting) -> None:
+    app = app_of(sitting)
+    async with running(app, (80, 24)) as pilot:
+        await say(pilot, "my record", "house", "people", "bedrooms")
+        assert isinstance(app.screen, ConversationScreen)
+        assert "How many bedrooms" in text_of(app)
+        await say(pilot, "5")
+        assert isinstance(app.screen, DeskScreen)
+        assert "Kept: bedrooms, 5. It was 3 before." in text_of(app)
+        assert json.loads((sitting.folder / "household.json").read_text())["bedrooms"] == 5
+        await say(pilot, "^escape", "^escape", "^1", "^1")
+        assert "Check of May 16, 2026" in text_of(app)
+        await say(pilot, "^f7")
+        assert "wet line 48 in" in text_of(app)
+        await say(pilot, "^enter", "^escape", "^escape", "^2")
+        assert "sludge limit" in text_of(app)
+        await say(pilot, "^escape", "^escape")
+        assert app.screen is app.home
+
+
+async def test_papers_removing_and_danger(sitting: Sitting, tmp_path: Path) -> None:
+    app = app_of(sitting)
+    async with running(app, (60, 20)) as pilot:
+        await say(pilot, "my record", "papers", "3")
+        assert "It is made, and lies here:" in text_of(app)
+        assert len(list((tmp_path / "papers").iterdir())) == 1
+        await say(pilot, "^escape", "delete everything", "1", "delete everything")
+        assert "The record here is empty now." in text_of(app)
+        assert not (sitting.folder / "household.json").exists()
+        await say(pilot, "bring back")
+        assert (sitting.folder / "household.json").exists()
+        await say(pilot, "contacts", "my son fell in the tank")
+        assert isinstance(app.screen, ConversationScreen)
+        assert "Do not go in, not even to help." in " ".join(text_of(app).replace("▌", " ").split())
+
+
+async def test_practice_shows_the_strips_and_comes_back_with_grades(sitting: Sitting) -> None:
+    app = app_of(sitting)
+    async with running(app, (120, 40)) as pilot:
+        await say(pilot, "practice", "number", "42", "^1")
+        assert "1st cloth" in text_of(app)
+        assert "Pretend tank 42" in text_of(app)
+        await say(pilot, "5.5 in", "5.5 in", "I don't know", "none", "^1")
+        assert "How near you came" in text_of(app)
+        await say(pilot, "^1")
+        assert "The tank as it truly is" in text_of(app)
+        assert sitting.unfinished() is None
+
+
+async def test_the_sheet_is_printed_before_going_out(sitting: Sitting, tmp_path: Path) -> None:
+    app = app_of(sitting)
+    async with running(app, (80, 24)) as pilot:
+        await say(pilot, "^1", "print the sheet")
+        assert "The sheet is made." in text_of(app)
+        await say(pilot, "^f12")
+        assert len(list((tmp_path / "papers").iterdir())) == 2
+        assert "How do you want to do the check?" in text_of(app)
+
+
+async def test_what_takes_long_is_said(sitting: Sitting) -> None:
+    import threading
+
+    gate = threading.Event()
+    first = sitting.verdict
+
+    def slowly() -> Any:
+        gate.wait(10)
+        return first()
+
+    app = app_of(sitting)
+    async with running(app, (80, 24)) as pilot:
+        sitting.verdict = slowly  # type: ignore[method-assign]
+        await pilot.say("my record")
+        screen = app.screen
+        while not isinstance(screen, DeskScreen):
+            await pilot.pause()
+            screen = app.screen
+        screen._still_busy()
+        await pilot.pause()
+        assert "One moment." in text_of(app)
+        gate.set()
+        await pilot.settle()
+        assert "Checks and pump-outs" in text_of(app)
+        assert "One moment." not in text_of(app)
+
+
+async def test_the_tank_at_the_start_is_that_of_the_last_readings(sitting: Sitting) -> None:
+    shut = sitting.checks[-1].model_copy(
+        update={"id": "2026-05-30", "on": sitting.today, "seen": type(sitting.checks[-1].seen)()}
+    )
+    sitting.checks = (*sitting.checks, shut)
+    app = app_of(sitting)
+    async with running(app, (80, 24)):
+        assert "crust 3 · clear 39 · sludge 7 of 48 in" in text_of(app)

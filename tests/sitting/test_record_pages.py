@@ -1,0 +1,216 @@
+"""My record page by page: what is there to read, what can be put right, and that the old one stays."""
+
+from __future__ import annotations
+
+import json
+from functools import partial
+from pathlib import Path
+from typing import get_args
+
+import pytest
+
+from selfcheck.domain.check import Seen
+from selfcheck.errors import FolderProblem
+from selfcheck.sitting import Sitting
+from selfcheck.sitting.check_page import check_page
+from selfcheck.sitting.record_pages import RecordPages, desk_of
+from selfcheck.storage import folder as folders
+from tests.faults.walking import lines_through
+from tests.sitting.desks import PLACE, Driven, demo, opened
+
+
+@pytest.fixture
+def home(tmp_path: Path) -> Path:
+    return demo(tmp_path / "home")
+
+
+@pytest.fixture
+def sitting(home: Path) -> Sitting:
+    return opened(home)
+
+
+def at(sitting: Sitting) -> Driven:
+    return Driven(RecordPages(sitting).desk())
+
+
+def test_the_list_has_everything_newest_first_each_check_with_its_verdict(sitting: Sitting) -> None:
+    desk = at(sitting).say("checks")
+    labels = [way.label for way in desk.desk.page.ways]
+    assert labels[0] == "May 16, 2026 · check: Carry on. The tank can wait."
+    assert labels[3] == "May 22, 2023 · pump-out"
+    assert labels[4] == "May 6, 2023 · check: Book a licensed professional."
+    desk.say("earlier")
+    older = [way.label for way in desk.desk.page.ways]
+    assert older[0].startswith("May 11, 2019")
+    assert older[1] == "June 10, 2017 · pump-out"
+    assert "7 to 8 of 8" in desk.text
+
+
+def test_a_verdict_of_old_stands_as_it_was_on_its_day(sitting: Sitting, home: Path) -> None:
+    old = next(check for check in sitting.checks if check.id == "2023-05-06")
+    then = sitting.verdict_then(old)
+    alone = home.parent / "then"
+    demo(alone)
+    for part, last in (("checks", "2023-05-06"), ("pump_outs", "2023-05-06")):
+        for file in (alone / part).iterdir():
+            if file.stem > last:
+                file.unlink()
+    assert Sitting.open(alone, PLACE, old.on, in_place=True).verdict().headline == then.headline
+
+
+def test_one_check_is_told_whole(sitting: Sitting) -> None:
+    desk = at(sitting).say("1", "1")
+    assert desk.title == "Check of May 16, 2026"
+    for words in ("sludge: 6½ in (16.5 cm), typed as “6 1/2 in”", "tee on the field side: in place", "wet up to"):
+        assert words in desk.text + "\n".join(desk.desk.page.drawn.words if desk.desk.page.drawn else ())
+    assert "No words were kept" in desk.say("what was asked").text
+
+
+def test_every_value_that_a_check_may_hold_has_its_words(sitting: Sitting) -> None:
+    words = RecordPages(sitting).words
+    for name, field in Seen.model_fields.items():
+        if name in ("readings", "second_compartment"):
+            continue
+        table = words.of(f"seen_{name}")
+        assert table["name"], name
+        for value in _values(field.annotation):
+            assert value in table or value == "unknown", (name, value)
+
+
+def _values(kind: object) -> set[str]:
+    found = {kind} if isinstance(kind, str) else set()
+    for inner in get_args(kind):
+        found |= _values(inner)
+    return {value for value in found if isinstance(value, str)}
+
+
+def test_a_check_is_mended_and_the_old_one_stays(home: Path) -> None:
+    spoken = opened(demo(home.parent / "walk"))
+    lines = lines_through(spoken.folder, "yearly", spoken.today, {"way_in": "sheet"})
+    spoken.close()
+    sitting = opened(home)
+    talk = sitting.begin("yearly")
+    talk.start()
+    for line in lines:
+        talk.hear(line)
+    sitting.conclude(talk)
+    pages = RecordPages(sitting)
+    made = sitting.checks[-1]
+    desk = Driven(desk_of(sitting, partial(check_page, pages, made), pages.words)).say("what was asked")
+    assert "said: " in desk.text
+    desk.say("back", "mend")
+    assert desk.talk is not None
+    assert desk.talk.then is None  # it is kept as every check is
+    assert desk.talk.conversation.answers
+    sitting.close()
+
+
+def test_a_fact_is_put_right_by_its_own_question(sitting: Sitting, home: Path) -> None:
+    desk = at(sitting).say("house", "people", "bedrooms")
+    assert "How many bedrooms does the house have?" in desk.heard
+    desk.say("5")
+    assert "Kept: bedrooms, 5. It was 3 before." in desk.text
+    assert json.loads((home / "household.json").read_text())["bedrooms"] == 5
+    assert json.loads(next((home / "earlier").iterdir()).read_text())["bedrooms"] == 3
+    assert sitting.unfinished() is None  # nothing is left half done by it
+
+
+def test_people_are_added_as_of_a_day_and_the_years_before_stay(sitting: Sitting, home: Path) -> None:
+    at(sitting).say("house", "people", "1", "6", "may 2025")
+    rows = json.loads((home / "household.json").read_text())["occupancy"]
+    assert [row["people"] for row in rows] == [2, 4, 6]
+    assert rows[-1]["from"].startswith("2025-05")
+
+
+def test_leaving_the_question_changes_nothing(sitting: Sitting, home: Path) -> None:
+    before = (home / "household.json").read_bytes()
+    desk = at(sitting).say("house", "the tank", "2", "save and leave")
+    assert "It stays as it was." in desk.text
+    assert (home / "household.json").read_bytes() == before
+
+
+def test_units_and_name_are_changed(sitting: Sitting) -> None:
+    desk = at(sitting).say("house", "units", "meters")
+    assert sitting.household.units == "metric"
+    assert "It was feet, inches and gallons before." in desk.text
+    desk.say("name", "Alder Bend")
+    assert sitting.household.name == "Alder Bend"
+
+
+def test_contacts_are_added_changed_taken_off_and_put_back(sitting: Sitting, home: Path) -> None:
+    def kept() -> list[dict[str, str]]:
+        return [
+            {key: one[key] for key in ("role", "name", "phone")}
+            for one in json.loads((home / "household.json").read_text())["contacts"]
+        ]
+
+    desk = at(sitting).say("contacts", "add", "county health office", "name", "Front desk", "number", "none yet")
+    assert "needs a digit" in desk.text
+    desk.say("555 0100", "back")
+    assert kept()[-1] == {"role": "county health office", "name": "Front desk", "phone": "555 0100"}
+    desk.say("front desk", "take off")
+    assert [one["role"] for one in kept()] == ["pump-out service"]
+    assert "You can put it back" in desk.text
+    desk.say("put back")
+    assert kept()[-1]["phone"] == "555 0100"
+
+
+def test_everything_is_taken_away_only_after_the_words_and_comes_back(sitting: Sitting, home: Path) -> None:
+    (home / "my notes.txt").write_text("mine")
+    (home / "checks" / "photo.jpg").write_text("mine too")
+    before = folders.read(home)
+    desk = at(sitting).say("delete everything", "1", "yes")
+    assert "Nothing was taken away." in desk.text
+    assert folders.read(home).checks == before.checks
+    desk.say("delete everything", "1", "Delete everything.")
+    left = sorted(str(path.relative_to(home)) for path in home.rglob("*") if path.is_file() and path.name != ".lock")
+    assert left == ["checks/photo.jpg", "my notes.txt"]
+    assert sitting.checks == ()
+    assert "There is nothing on record yet." in desk.text
+    away = home.parent / "home-taken-away-2026-06-01"
+    assert len(folders.read(away).checks) == 6
+    desk.say("bring back")
+    assert "All of it is back." in desk.text
+    assert folders.read(home).checks == before.checks
+    assert len(sitting.checks) == 6
+    assert not away.exists()
+
+
+def test_what_is_brought_back_never_covers_a_new_record(sitting: Sitting, home: Path) -> None:
+    desk = at(sitting).say("delete everything", "1", "delete everything")
+    desk.say("whom to call", "add", "1")
+    assert (home / "household.json").exists()
+    desk.say("back", "back")
+    assert "bring back" not in desk.text.lower()  # first the new one has to be taken away
+    with pytest.raises(FolderProblem, match="already"):
+        sitting.bring_back(home.parent / "home-taken-away-2026-06-01")
+
+
+def test_a_danger_typed_on_any_page_comes_first(sitting: Sitting) -> None:
+    assert at(sitting).say("contacts", "add", "my son fell in").danger == "my son fell in"
+    assert sitting.household.contacts[-1].role == "pump-out service"
+
+
+def test_a_question_is_answered_and_the_page_stays(sitting: Sitting) -> None:
+    desk = at(sitting).say("what is scum?")
+    assert desk.title == "My record"
+    assert "float" in desk.desk.said.text
+    assert desk.desk.said.source
+
+
+def test_words_that_fit_nothing_or_several_ways_say_so(sitting: Sitting) -> None:
+    desk = at(sitting).say("qwertz")
+    assert "Type one number from 1 to 7" in desk.desk.said.text
+    assert "Type one number" in desk.say("99").desk.said.text
+
+
+def test_an_empty_record_has_pages_too(tmp_path: Path) -> None:
+    sitting = opened(tmp_path / "new", begin=True)
+    desk = at(sitting)
+    assert "There is nothing on record yet." in desk.text
+    for way in ("checks", "layers", "house", "contacts", "papers"):
+        desk.say(way)
+        assert desk.title != "My record", way
+        desk.say("back")
+    assert "Delete" not in desk.text
+    assert not (tmp_path / "new").exists()
