@@ -70,13 +70,13 @@ def open_door(command: str, chosen: Namespace, today: date) -> None:
     else:
         record = read(chosen.folder)
         made = _MAKERS[command](_Job(chosen, record, place, today))
+        for problem in record.problems:
+            print(problem, file=sys.stderr)
         if getattr(chosen, "to", None) is None:
             sys.stdout.write(made)
             return
         hand_out(chosen.to, made.encode(), replace=chosen.replace, record=chosen.folder)
         _tell(place, "made", file=chosen.to)
-        for problem in record.problems:
-            print(problem, file=sys.stderr)
 
 
 class _Job(NamedTuple):

@@ -65,6 +65,7 @@ class Sheet:
     day: str
     who: str
     danger: tuple[str, str, str]
+    shut: str  # why the tank is not to be opened at all; empty where nothing says so
     contacts: tuple[str, ...]
     before_title: str
     lid: tuple[str, str]
@@ -109,6 +110,7 @@ def sheet(judgement: Judgement, script: Script, words: Words) -> Sheet:
         day=page["day"],
         who=page["who"],
         danger=(page["danger"], page["in_case"], caution.avoid),
+        shut=words["page"]["shut"] if judgement.verdict in ("call_now", "danger") else "",
         contacts=_contacts(household, page["call"]),
         before_title=before["title"],
         lid=(before["lid"], _where(tank, before, units)),

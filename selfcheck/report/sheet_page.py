@@ -1,4 +1,4 @@
-"""The paper sheet as a page that prints on one side of Letter or A4: before opening on the left, then the rest."""
+"""The paper sheet as a page that prints on one side of Letter or A4: up to the opening on the left, then the rest."""
 
 from __future__ import annotations
 
@@ -27,7 +27,7 @@ ul { padding: 0; list-style: none }
 header { display: flex; justify-content: space-between; align-items: baseline; gap: 5mm }
 .fill { white-space: nowrap; font-weight: bold }
 .fill i { display: inline-block; width: 26mm; border-bottom: .7pt solid #000 }
-.danger { border: 1.6pt solid #000; padding: 1mm 2mm; margin: 1.5mm 0 2mm }
+.danger { border: 1.6pt solid #000; padding: 1mm 2mm; margin: 1.2mm 0 1.6mm }
 .danger b { font-size: 11pt }
 .sides { display: grid; grid-template-columns: 1fr 1fr; gap: 5mm }
 section { margin-bottom: 1.4mm; break-inside: avoid }
@@ -41,13 +41,15 @@ section { margin-bottom: 1.4mm; break-inside: avoid }
 .circle span + span { border-left: .5pt solid #999 }
 .only { font-style: italic; color: #333; font-weight: normal }
 .stop { border: 1.6pt solid #000; padding: 1mm 2mm; font-weight: bold; font-size: 10pt; text-align: center }
-.marks { display: grid; grid-template-columns: 1fr 1fr; gap: 2mm; margin-bottom: 1mm }
-.marks > div { border: .7pt solid #000; padding: 1mm 1.5mm }
-.mark { display: grid; grid-template-columns: 20mm 1fr; gap: 2mm; align-items: center }
-.mark strong { font-size: 16.5pt; line-height: 1.25; white-space: nowrap }
+.marks { border: .7pt solid #000; padding: .6mm 1.5mm; margin-bottom: 1mm; display: grid;
+  grid-template-columns: 1fr 1fr; gap: 0 2mm }
+.marks > :first-child { grid-column: 1 / -1; font-weight: bold }
+.mark { display: grid; grid-template-columns: 19mm 1fr; gap: 1.5mm; align-items: center; font-size: 7.8pt;
+  line-height: 1.12 }
+.mark strong { font-size: 15.5pt; line-height: 1.2; white-space: nowrap }
 .boxes { display: grid; grid-template-columns: repeat(3, 1fr); gap: 1.4mm 2mm; margin-bottom: 1.4mm }
 .box { display: flex; flex-direction: column; justify-content: flex-end }
-.box i { border: 1pt solid #000; height: 8mm; display: flex; justify-content: flex-end; align-items: flex-end;
+.box i { border: 1pt solid #000; height: 8.6mm; display: flex; justify-content: flex-end; align-items: flex-end;
   padding: .4mm 1mm; font-style: normal; color: #333 }
 table { border-collapse: collapse; margin: .5mm 0 1mm }
 td, th { border: .5pt solid #000; padding: .2mm 1.4mm; text-align: center; font-weight: normal }
@@ -72,14 +74,15 @@ def sheet_page(sheet: Sheet, paper: Paper = "letter") -> str:
             *(_circle(item) for item in sheet.early_signs),
             tag("p", tag("b", f"{sheet.bring[0]}: "), sheet.bring[1]),
             tag("p", tag("b", f"{sheet.marks_title}:")),
-            tag("div", _marks(*sheet.pole), _marks(*sheet.stick), class_="marks"),
+            _marks(*sheet.pole),
+            _marks(*sheet.stick),
         ),
         _part(2, sheet.gate_title, tag("p", sheet.gate_say), *(_ticks(item) for item in sheet.gate)),
         tag("p", sheet.gate_stop, class_="stop"),
+        _part(3, sheet.open_title, tag("p", sheet.lid_off)),
     )
     right = tag(
         "div",
-        _part(3, sheet.open_title, tag("p", sheet.lid_off)),
         _part(4, sheet.look[0], tag("p", sheet.look[1]), *(_circle(item) for item in sheet.look[2])),
         _part(5, sheet.crust[0], tag("p", f"{sheet.crust[1]} {sheet.crust[2]}"), _boxes(sheet.crust[3], sheet.unit)),
         _part(6, sheet.pole_title, tag("p", sheet.pole_do), _boxes(sheet.boxes, sheet.unit), _by_crust(sheet)),
@@ -91,14 +94,15 @@ def sheet_page(sheet: Sheet, paper: Paper = "letter") -> str:
             tag("p", sheet.close[3]),
             tag("p", sheet.notes, class_="notes"),
         ),
+        tag("footer", f"{sheet.made} {sheet.always}"),
     )
     return document(
         sheet.title,
         _STYLE.replace("SIZE", SIZES[paper]),
         tag("header", tag("h1", sheet.title), _fill(sheet.day), _fill(sheet.who)),
+        tag("p", sheet.shut, class_="stop") if sheet.shut else None,
         _danger(sheet),
         tag("main", left, right, class_="sides"),
-        tag("footer", f"{sheet.made} {sheet.always}"),
     )
 
 
@@ -134,7 +138,7 @@ def _ticks(item: Item) -> Html:
 
 
 def _marks(name: str, marks: Iterable[Mark]) -> Html:
-    return tag("div", tag("div", name), *(_mark(one) for one in marks))
+    return tag("div", tag("div", name), *(_mark(one) for one in marks), class_="marks")
 
 
 def _mark(mark: Mark) -> Html:

@@ -18,6 +18,7 @@ def sheet_text(sheet: Sheet) -> list[str]:
     lines = [
         *_wrapped(sheet.title, ""),
         f"{sheet.day} {_LINE}  {sheet.who} {'_' * 30}",
+        *_wrapped(sheet.shut, "*** "),
         f"{sheet.danger[0]}: {sheet.danger[1]}",
         *_wrapped(sheet.danger[2], "  "),
     ]

@@ -130,12 +130,22 @@ def test_it_says_when_nothing_is_known_of_tank_and_lid() -> None:
     assert "wet line of a full tank" not in [mark.name for mark in found.pole[1]]
 
 
+def test_a_record_that_calls_for_somebody_today_keeps_the_tank_shut() -> None:
+    for judgement in (judged(lid="cracked"), judged(house=["sewage_backup"]), judged(people_hurt="fell_in")):
+        found = made(judgement)
+        assert "shut" in found.shut
+        assert sheet_text(found)[2].startswith("*** By the record")
+        assert found.shut in sheet_page(found)
+    assert made().shut == ""
+
+
 @pytest.mark.parametrize("paper", list(SIZES))
 def test_it_prints_on_one_page(paper: str, tmp_path: Path) -> None:
     found = browser()
     if found is None:
         pytest.skip("no browser here")
-    for number, judgement in enumerate((judged(), judged_for(metric(build().household)), judged_for(Household()))):
+    long = metric(build().household)
+    for number, judgement in enumerate((judged(lid="cracked"), judged_for(long), judged_for(Household()))):
         file = tmp_path / f"sheet{number}.html"
         file.write_text(sheet_page(made(judgement), paper), encoding="utf-8")
         assert pages_of(found, file) == 1
