@@ -90,7 +90,7 @@ BESIDE: dict[str, str] = {
     "off_words": "off up out away aside",
     "open_other": "minded ended question to_air",
     "outside_only": "outside yard lawn grass creek ground garden",
-    "plea_other": "if when for with and_do and_not then line call number in_emergency",
+    "plea_other": "text page menu if when for with and_do and_not then line call number in_emergency",
     "pole_words": "pole stick rod tape cloth sock to_14",
     "pump_word": "pump sump pole stick rod",
     "rain_words": "rain rains rained raining creek gutter gutters barrel river hose sprinkler storm dish",
@@ -99,7 +99,7 @@ BESIDE: dict[str, str] = {
     "shovel_word": "shovel pole stick rod probe",
     "sludge_word": "sludge scum crust paint wall pipe baffle tee screen glove",
     "smoke_other": "meat brisket ribs ham sign alarm alarms here_is_not",
-    "soil_words": "soil ground garden dirt my_budget window me",
+    "soil_words": "my_back my_neck knuckles soil ground garden dirt my_budget window me",
     "solid": "solid sound firm steady fine",
     "of_about": (
         "of_this of_it of_smell of_waiting of_paying of_typing of_that of_doing of_hearing of_you of_them of_all about"
@@ -118,9 +118,13 @@ BESIDE: dict[str, str] = {
     "dug": "dug dig digs digging made dog fence post gopher mole moles",
     "free_words": "open up apart free loose off pole down",
     "away_ill": "cold flu hospital not_come at_home home at_work in_bed doctor",
-    "collapse_other": "box menu list tent table pole section",
+    "collapse_other": "couch bed sofa chair box menu list tent table pole section",
     "wall_words": "wall outlet inlet baffle tee pipe",
     "at_home": "making cooking watching sleeping eating taking washing doing",
     "rusty": "rust rusty",
     "in_other": "lid cover alarm company guy man truck area room field pump repair business store",
+    "smells_like": (
+        "smells_like smell_like smelling_like smell_of whiff_of odor_of stink_of stinks_of stinks_like "
+        "reeks_of reeks_like smells_of smelled_like odor_like whiff"
+    ),
 }

@@ -60,23 +60,23 @@ PEOPLE: dict[str, str] = {
     ),
     "ladder": "ladder",
     "ill": (
-        "went_black went_dark dizzy dizziness dizy woozy lightheaded light_headed lighthead lightheadedness "
-        "light_head queasy nauseous nauseated nausea nauseas nausious faint fainty fainting fainted faints "
-        "mareado mareada mareo mareos vertigo disoriented disorientated throwing_up throw_up threw_up "
-        "throws_up puking puke puked vomiting vomit vomited vomits vomitando barfing barf barfed hurl "
-        "dry_heaving passed_out passing_out pass_out passes_out past_out blacked_out blacking_out black_out "
-        "blackout knocked_out keeled_over keel_over unconscious unresponsive lost_consciousness "
-        "losing_consciousness out_cold desmayo desmaye desmayado desmayada desmayando inconsciente seizure "
-        "seizing seizures no_pulse can_not_feel_pulse seeing_stars seeing_double seeing_spots see_spots "
-        "see_stars see_double blurry_vision tight_chest chest_tight chest_hurts chest_pain chest_pains "
-        "chest_is_tight chest_feels_tight pain_in_chest pain_in_my_chest heart_racing heart_pounding "
-        "heart_is_racing heart_is_pounding heart_attack short_breath short_of_breath shortness_breath "
-        "shortness_of_breath breathless gasping choking chokin suffocating suffocate asphyxiat* electrocution "
-        "room_is_spinning everything_is_spinning world_is_spinning everything_spinning head_spinning "
-        "head_is_spinning head_swimming head_pounding head_is_pounding got_the_spins the_spins spinning_head "
-        "dying_here turning_blue turned_blue lips_are_blue lips_blue went_limp gone_limp is_limp goes_limp "
-        "convulsing foaming slurring_words need_a_doctor need_doctor need_medic gassed in_a_daze out_like "
-        "going_numb tunnel_vision no_respira"
+        "going_to_be_sick going_to_be_ill gas_poisoning went_black went_dark dizzy dizziness dizy woozy "
+        "lightheaded light_headed lighthead lightheadedness light_head queasy nauseous nauseated nausea "
+        "nauseas nausious faint fainty fainting fainted faints mareado mareada mareo mareos vertigo "
+        "disoriented disorientated throwing_up throw_up threw_up throws_up puking puke puked vomiting vomit "
+        "vomited vomits vomitando barfing barf barfed hurl dry_heaving passed_out passing_out pass_out "
+        "passes_out past_out blacked_out blacking_out black_out blackout knocked_out keeled_over keel_over "
+        "unconscious unresponsive lost_consciousness losing_consciousness out_cold desmayo desmaye desmayado "
+        "desmayada desmayando inconsciente seizure seizing seizures no_pulse can_not_feel_pulse seeing_stars "
+        "seeing_double seeing_spots see_spots see_stars see_double blurry_vision tight_chest chest_tight "
+        "chest_hurts chest_pain chest_pains chest_is_tight chest_feels_tight pain_in_chest pain_in_my_chest "
+        "heart_racing heart_pounding heart_is_racing heart_is_pounding heart_attack short_breath "
+        "short_of_breath shortness_breath shortness_of_breath breathless gasping choking chokin suffocating "
+        "suffocate asphyxiat* electrocution room_is_spinning everything_is_spinning world_is_spinning "
+        "everything_spinning head_spinning head_is_spinning head_swimming head_pounding head_is_pounding "
+        "got_the_spins the_spins spinning_head dying_here turning_blue turned_blue lips_are_blue lips_blue "
+        "went_limp gone_limp is_limp goes_limp convulsing foaming slurring_words need_a_doctor need_doctor "
+        "need_medic gassed in_a_daze out_like going_numb tunnel_vision no_respira"
     ),
     "ache": (
         "headache headaches headach hedache headake migraine dolor_de_cabeza duele_la_cabeza cabeza_me_duele "
@@ -122,16 +122,17 @@ PEOPLE: dict[str, str] = {
         "heavy"
     ),
     "no_answer": (
-        "stopped_responding stopped_talking stopped_answering not_breathing stopped_breathing quit_breathing "
-        "not_moving is_not_moving not_responding not_waking not_waking_up not_answering not_conscious "
-        "not_talking not_respond not_wake not_wake_up not_get_up not_come_to not_answer_me stopped_moving "
-        "can_not_wake can_not_stand can_not_walk can_not_see_straight can_not_think_straight can_not_feel_my "
+        "can_not_focus not_responsive no_breathing not_awake no_puede_respirar stopped_responding "
+        "stopped_talking stopped_answering not_breathing stopped_breathing quit_breathing not_moving "
+        "is_not_moving not_responding not_waking not_waking_up not_answering not_conscious not_talking "
+        "not_respond not_wake not_wake_up not_get_up not_come_to not_answer_me stopped_moving can_not_wake "
+        "can_not_stand can_not_walk can_not_see_straight can_not_think_straight can_not_feel_my "
         "can_not_stay_awake keeps_coughing keeps_vomiting keeps_throwing keeps_gagging keeps_shaking "
         "can_not_think no_answer no_responde can_not_keep_my_eyes hardly_stand barely_stand no_despierta "
         "not_making_sense makes_no_sense making_no_sense not_making_any_sense not_walk_straight"
     ),
     "down_state": (
-        "face_down lying_there laying_there lying_on laying_on slumped limp hit_the_ground "
+        "hit_the_deck face_down lying_there laying_there lying_on laying_on slumped limp hit_the_ground "
         "dropped_to_the_ground on_the_ground on_the_floor lying_down laying_down fell_over fell_down "
         "went_down flat_on lying_in laying_in lying_next fell_on_the_ground hit_the_grass is_lying is_laying"
     ),
@@ -198,11 +199,11 @@ PEOPLE: dict[str, str] = {
     "out_of_breath": "out_of_breath",
     "out_of_it": "out_of_tank out_of_hole out_of_pit out_of_sewage out_of_septic out_of_there out_of_manhole",
     "plea": (
-        "call_for_help call_for_ambulance call_for_an_ambulance send_someone send_somebody call_help "
-        "send_help get_help call_911 need_911 i_called_911 called_911 need_an_ambulance call_an_ambulance "
-        "call_ambulance get_an_ambulance send_an_ambulance need_ambulance need_paramedics need_doctor "
-        "need_a_medic this_is_an_emergency it_is_an_emergency have_an_emergency ambulance_now is_dying "
-        "he_is_dead she_is_dead is_dead"
+        "needs_ambulance needs_doctor needs_help_now need_help_now call_for_help call_for_ambulance "
+        "call_for_an_ambulance send_someone send_somebody call_help send_help get_help call_911 need_911 "
+        "i_called_911 called_911 need_an_ambulance call_an_ambulance call_ambulance get_an_ambulance "
+        "send_an_ambulance need_ambulance need_paramedics need_doctor need_a_medic this_is_an_emergency "
+        "it_is_an_emergency have_an_emergency ambulance_now is_dying he_is_dead she_is_dead is_dead"
     ),
     "pull_plea": (
         "can_not_get could_not_get can_not_pull trying_to_get need_to_get have_to_get help_get help_me_get "
@@ -227,10 +228,13 @@ PEOPLE: dict[str, str] = {
     "over_above": "over above across",
     "help_word": "help save",
     "help_me": (
-        "call_somebody call_someone call_somebody_now help_me help_us help_him help_her somebody_help "
-        "someone_help need_help i_need_help we_need_help please_help_me help_now help_quick call_911 "
-        "emergency_here ayudame ayudenme ambulance_now ambulance_please help_help it_is_emergency "
-        "this_is_emergency need_911_now help_me_please i_need_an_ambulance"
+        "anybody_help anyone_help need_help_here we_need_help_here call_somebody call_someone "
+        "call_somebody_now help_me help_us help_him help_her somebody_help someone_help need_help i_need_help "
+        "we_need_help please_help_me help_now help_quick call_911 emergency_here ayudame ayudenme "
+        "ambulance_now ambulance_please help_help it_is_emergency this_is_emergency need_911_now "
+        "help_me_please i_need_an_ambulance"
     ),
     "lower_only": "lower lowering lowered",
+    "sniff": "sniffing sniffs drinking licking",
+    "of_sudden": "of_sudden all_of_a_sudden suddenly",
 }

@@ -62,21 +62,21 @@ PLACES: dict[str, str] = {
         "jolt_from shock_off feel_a_tingle feel_a_shock feel_current downed_power_line"
     ),
     "broken": (
-        "come_apart comes_apart came_apart has_hole hole_you rust_hole cracked cracking cracks crack broken "
-        "broke breaking brok busted bust shattered split splits splitting splintered snapped rocking rocks "
-        "rock rocky wobbling wobbles wobbly wobble wobbled wobly rocked teetering teeters tipping tips tipped "
-        "tippy loose caved caving caves collapsed collapsing collapse crumbling crumbled crumbles crumbly "
-        "falling_apart fell_apart coming_apart fallen_apart missing gone disappeared stolen sagging sags "
-        "sagged sunken sunk sinking sank bowing bowed bending bends bent flexing flexes flexed flexy rotten "
-        "rotted rotting rusted_through rusted warped unstable unsteady gave_way giving_way gives_way gave_out "
-        "gave gives give giving fallen_in fell_in fell_into fell_down fell falling_in fall dropped_in "
-        "dropped_into dropped dropped_down rust_holes shifted shifting shifts tilted tilting tilts broken_in "
-        "se_rompio se_quebro rompio quebro rajo rota roto rajada quebrada suelta agrietada floja se_mueve "
-        "in_pieces in_half two_pieces chunk_missing smashed blew_off blown_off is_not_there was_not_there "
-        "moving moved moves damaged deteriorated brittle wonky move_under move_when move_a_bit slides_around "
-        "slipped flipped spins slides slid chipped_off crooked_and loosened went_in went_down buckled "
-        "buckling fracture* hairline_crack compromised falling disintegrat* spongy went tumbled not_stable "
-        "not_secure not_safe not_solid rusted_out"
+        "rolls_around crushed rolls breaks come_apart comes_apart came_apart has_hole hole_you rust_hole "
+        "cracked cracking cracks crack broken broke breaking brok busted bust shattered split splits "
+        "splitting splintered snapped rocking rocks rock rocky wobbling wobbles wobbly wobble wobbled wobly "
+        "rocked teetering teeters tipping tips tipped tippy loose caved caving caves collapsed collapsing "
+        "collapse crumbling crumbled crumbles crumbly falling_apart fell_apart coming_apart fallen_apart "
+        "missing gone disappeared stolen sagging sags sagged sunken sunk sinking sank bowing bowed bending "
+        "bends bent flexing flexes flexed flexy rotten rotted rotting rusted_through rusted warped unstable "
+        "unsteady gave_way giving_way gives_way gave_out gave gives give giving fallen_in fell_in fell_into "
+        "fell_down fell falling_in fall dropped_in dropped_into dropped dropped_down rust_holes shifted "
+        "shifting shifts tilted tilting tilts broken_in se_rompio se_quebro rompio quebro rajo rota roto "
+        "rajada quebrada suelta agrietada floja se_mueve in_pieces in_half two_pieces chunk_missing smashed "
+        "blew_off blown_off is_not_there was_not_there moving moved moves damaged deteriorated brittle wonky "
+        "move_under move_when move_a_bit slides_around slipped flipped spins slides slid chipped_off "
+        "crooked_and loosened went_in went_down buckled buckling fracture* hairline_crack compromised falling "
+        "disintegrat* spongy went tumbled not_stable not_secure not_safe not_solid rusted_out"
     ),
     "broken_act": (
         "broke broken cracked busted split smashed snapped shattered cracking breaking ran_over drove_over "
@@ -103,10 +103,10 @@ PLACES: dict[str, str] = {
         "loose_and split_when wobles"
     ),
     "bad_fit": (
-        "not_sit not_fit not_lie not_lay not_seat not_close not_stay not_hold not_shut not_seal not_sitting "
-        "not_fitting not_lying not_seating not_secure not_stable not_steady not_safe can_not_close "
-        "can_not_be_closed can_not_shut can_not_secure can_not_fasten can_not_put not_go_back not_lock "
-        "not_lock_down not_there not_here not_fit_anymore"
+        "not_attached not_connected not_sit not_fit not_lie not_lay not_seat not_close not_stay not_hold "
+        "not_shut not_seal not_sitting not_fitting not_lying not_seating not_secure not_stable not_steady "
+        "not_safe can_not_close can_not_be_closed can_not_shut can_not_secure can_not_fasten can_not_put "
+        "not_go_back not_lock not_lock_down not_there not_here not_fit_anymore"
     ),
     "no_lid": (
         "plywood_for_lid board_for_lid plywood_as_lid board_as_lid no_lid no_cover no_proper_lid "
@@ -137,11 +137,12 @@ PLACES: dict[str, str] = {
         "at_the_store for_hours today yesterday"
     ),
     "sink": (
-        "sank sunk sinking sunken sinks sink caved caving cave caves collapsed collapsing collapses collapse "
-        "gave_way gave_out gave giving_way gives_way giving_out dropped dropping drops opened_up opening_up "
-        "opened subsided subsiding subsidence sagging sagged sags hollow hundido hundida hundio hundiendo "
-        "fell_away falling_away depressed dipped washed_out washed_away washing_out swallowed slumped "
-        "slumping crumbling fell_in falling_in fallen_in settled_a sunked gives moved_and settling"
+        "sliding_into slid_into falling_into sank sunk sinking sunken sinks sink caved caving cave caves "
+        "collapsed collapsing collapses collapse gave_way gave_out gave giving_way gives_way giving_out "
+        "dropped dropping drops opened_up opening_up opened subsided subsiding subsidence sagging sagged sags "
+        "hollow hundido hundida hundio hundiendo fell_away falling_away depressed dipped washed_out "
+        "washed_away washing_out swallowed slumped slumping crumbling fell_in falling_in fallen_in settled_a "
+        "sunked gives moved_and settling"
     ),
     "sinkhole": (
         "sinkhole* sink_hole sink_holes cave_in cavein hundimiento socavon se_hundio se_hunde "
@@ -171,12 +172,12 @@ PLACES: dict[str, str] = {
         "into_the covering flowing_over coming_all"
     ),
     "overflow": (
-        "overflow* overflowing overflowed overflows over_flow over_flowing over_flows over_flowed backing_up "
-        "backed_up backs_up back_up backup backups flooding flooded floods coming_up coming_back_up came_up "
-        "comes_up spilling spilled bubbling_up bubbling_over regurgitating spewing vomiting desborda* "
-        "rebosando shooting_up running_over ran_over erupting erupted bubbles_over flowing_over flow_over "
-        "up_all_over bubble_over bubbles_up spilling_over all_over_the_floor on_the_floor onto_the_floor "
-        "flood_over tapado_y_sale"
+        "rising rises overflow* overflowing overflowed overflows over_flow over_flowing over_flows "
+        "over_flowed backing_up backed_up backs_up back_up backup backups flooding flooded floods coming_up "
+        "coming_back_up came_up comes_up spilling spilled bubbling_up bubbling_over regurgitating spewing "
+        "vomiting desborda* rebosando shooting_up running_over ran_over erupting erupted bubbles_over "
+        "flowing_over flow_over up_all_over bubble_over bubbles_up spilling_over all_over_the_floor "
+        "on_the_floor onto_the_floor flood_over tapado_y_sale"
     ),
     "fills": "fill fills filling filled full has covered flooded flooding soaked",
     "backup": (
@@ -261,7 +262,7 @@ PLACES: dict[str, str] = {
     "roto": "rompio quebro rajo rota roto rompida rajada quebrada suelta floja agrietada mueve",
     "not_closed": "never_closed did_not_close never_put_back never_covered did_not_cover not_put_back",
     "around_lid": "around_lid over_lid on_lid on_top_of_lid around_cover around_riser around_tank around_the_tank",
-    "lit_gas": "lit_gas gas_lit gas_caught gas_ignited lit_fumes",
+    "lit_gas": "ignited lit_gas gas_lit gas_caught gas_ignited lit_fumes",
     "wobbles_verb": "wobbles tips moves shifts gives",
     "when_only": "when if",
     "across_it": "across_it in_it down_it through_it across_top",

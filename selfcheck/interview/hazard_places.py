@@ -105,7 +105,8 @@ GROUND = (
 IN_HOUSE = (
     Rule(
         "sewage_in_house",
-        "filth ~6:fixture/indoors !~7:drain_field !=0:rusty !~3:smell !~2:outside_only !>1:filth_other",
+        "filth ~6:fixture/indoors !~7:drain_field !~2:outside_only !>2:smell !<3:smells_like !<1:smell "
+        "!>1:filth_other !=0:rusty",
         bare=True,
     ),
     Rule("sewage_in_house", "filth_weak >2:up >5:fixture/indoors !~3:smell"),
@@ -125,6 +126,7 @@ OUTSIDE = (
     Rule(
         "sewage_outside", "filth ~6:outside/drain_field !~2:smell !<1:elsewhere_poop !~4:dog !>1:filth_other", bare=True
     ),
+    Rule("sewage_outside", "up_first >2:septic_tank", bare=True),
     Rule("sewage_outside", "pool <3:smell >4:near_hole/drain_field", sure=False),
     Rule("sewage_outside", "filth >3:around_lid !~2:smell !<1:elsewhere_poop !~4:dog"),
     Rule("sewage_outside", "filth >4:surface !~2:smell !<1:elsewhere_poop !>5:in_the_tank"),

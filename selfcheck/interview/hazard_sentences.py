@@ -103,7 +103,9 @@ class Sentence:
                 told = place < start and self.words[place] in ("is", "s", "has")
                 if place > 0 and place not in living and place < start and self._may_be_name(place - 1):
                     place -= 1  # the name in "uncle Ray is in", "our dog Max is in"
-                    if told and (place == 0 or self.words[place - 1] in ("|", "and")):
+                    if told and (
+                        place == 0 or self.words[place - 1] in ("|", "and") or self.words[place - 1] in _DETERMINERS
+                    ):
                         living.setdefault(place, "adult")
                 who = living.get(place, "")
                 if who:

@@ -210,6 +210,8 @@ def _is_supposed(hazard: str, danger: bool, head: str, before: str, clause: str)
             continue
         between = before[marker.end() :].replace("|", " ").split()
         word = marker.group()
+        if word.endswith("keep") and not between and head.split()[0].endswith("ing"):
+            continue  # "I keep blacking out"
         if word in _MODALS:
             if _DONE.search(head.split()[0]) or (hazard == "feeling_ill" and word in ("might", "may", "could")):
                 continue

@@ -35,7 +35,7 @@ _ENDINGS = (
 )
 #: sayings with a "no" or "not" that denies nothing
 _SAYINGS = re.compile(
-    r"\b(?:(?:(?:i|we) )?(?:am |are )?(?:not|no) (?:kidding|joking|joke|lying|a joke|a drill|messing|"
+    r"\b(?:do not worry|(?:(?:i|we) )?(?:am |are )?(?:not|no) (?:kidding|joking|joke|lying|a joke|a drill|messing|"
     r"bs|lie|exaggerating|making (?:this|it) up)(?: around)?(?: you| here| guys)*|oh no|no no(?: no)*|"
     r"god no|no wait|not good|not ok(?:ay)?|not great|no good|not fun|"
     r"(?:i )?do not know what to do|(?:i )?do not know what (?:happened|is happening|is going on)|no "
@@ -56,6 +56,9 @@ _NOT_OK = re.compile(
     r"\b(he|she|i|we|they|husband|wife|dad|mom|son|daughter|kid) "
     r"(?:am|is|are) not (?:ok|okay|alright|good|right)(?= *$| *[|])"
 )
+#: words that break off what was being said
+_ALARM = re.compile(r"\b(?:oh (?:my )?(?:god|lord|no)|hold on|hang on|uh oh|oh shit|wait)\b")
+_I_WILL = re.compile(r"\bill (?=(?:just|be|go|climb|get|jump|reach|hop|crawl|call|do|never|not|have)\b)")
 _KEEPS = re.compile(r"\b(?:can|will|would|does|do|did|could) not (?:stop (?=\w+ing\b)|put out )")
 #: asked of a helper: a plea, and no question
 _PLEAS = re.compile(
@@ -89,6 +92,7 @@ def normal(text: str) -> str:
     whole = " ".join(filter(None, (mended(word.strip("'")) for word in words[:220])))
     whole = _NOT_OK.sub(r"\1 feel unwell", whole)
     whole = _FINE.sub("feel unwell", whole)
+    whole = _I_WILL.sub("i will ", _ALARM.sub(" | ", whole))
     whole = _KEEPS.sub("keeps ", whole)
     whole = _PLEAS.sub("please ", whole)
     whole = _SAYINGS.sub(" | ", whole)
