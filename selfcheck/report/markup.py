@@ -7,6 +7,8 @@ from html import escape
 from selfcheck.text import clean
 
 _VOID = frozenset({"meta", "br", "hr", "link"})
+#: What the page tells a browser: run nothing, ask for nothing, use the style inside.
+_NOTHING_ELSE = "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'"
 
 
 class Html(str):
@@ -54,6 +56,7 @@ def document(title: str, style: str, *body: Inside, language: str = "en") -> str
         "head",
         tag("meta", charset="utf-8"),
         tag("meta", name="viewport", content="width=device-width, initial-scale=1"),
+        tag("meta", http_equiv="Content-Security-Policy", content=_NOTHING_ELSE),
         tag("meta", name="referrer", content="no-referrer"),
         tag("meta", name="color-scheme", content="light dark"),
         tag("title", title),
