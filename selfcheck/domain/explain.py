@@ -6,11 +6,12 @@ from collections.abc import Callable
 from datetime import date, timedelta
 
 from selfcheck.domain.check import Reading, Readings
-from selfcheck.domain.findings import Finding, Sureness, rank, worst
+from selfcheck.domain.circumstances import AS_GOOD_AS_NONE_M
+from selfcheck.domain.findings import Finding, Sureness, Verdict, rank, worst
 from selfcheck.domain.history import years_between
 from selfcheck.domain.signs import FIELDS
 from selfcheck.domain.verdict import CLOSE_DAYS, NEXT_STEP_DAYS, SOON_DAYS, Change, Judgement
-from selfcheck.domain.weighing import KINDS, SCUM_KINDS, Scene, calls, deciding
+from selfcheck.domain.weighing import KINDS, SCUM_KINDS, Scene, calls, deciding, weigh
 
 #: surest first
 SURENESS: tuple[Sureness, ...] = ("sure", "fairly_sure", "not_very_sure", "cannot_tell")
@@ -129,24 +130,34 @@ def _first_layer_change(judgement: Judgement, up: bool) -> Change | None:
     years = years_between(last, judgement.today) if last else None
     scene = Scene(judgement.tank, judgement.vessel, judgement.rules, check.seen.level, years)
     readings = deciding(check.seen.readings)
-    after = "call_soon" if up else worst([one.verdict for one in judgement.findings if rank(one.verdict) < 2])
+
+    def after(changed: Readings) -> Verdict:
+        """The verdict with these readings: what they say, and what else there is that calls for nobody."""
+        mild = [one.verdict for one in judgement.findings if rank(one.verdict) < rank("call_soon")]
+        return worst([*mild, *(one.verdict for one in weigh(scene, changed).findings)])
+
     sludge, scum = judgement.layers.sludge, judgement.layers.scum
     if readings.sludge and sludge is not None:
         now = readings.sludge[0].m
         then = _turn(lambda m: calls(scene.stand(_with_sludge(readings, m))), now, judgement.vessel.liquid_depth_m, up)
         if then is not None:
-            return Change("sludge", after, now_m=now, then_m=then)
+            return Change("sludge", after(_with_sludge(readings, then)), now_m=now, then_m=then)
     if scum is not None:
         now = scum.value
         then = _turn(lambda m: calls(scene.stand(_with_scum(readings, m))), now, judgement.vessel.liquid_depth_m, up)
         if then is not None:
-            return Change("scum", after, now_m=now, then_m=then)
+            return Change("scum", after(_with_scum(check.seen.readings, then)), now_m=now, then_m=then)
     return None
 
 
 def _turn(over: Callable[[float], bool], now: float, most: float, up: bool) -> float | None:
-    """The thickness nearest to `now` at which `over` turns around, a millimetre beyond at most; None if it does not."""
-    far = most if up else 0.0
+    """The thickness nearest to `now` at which `over` turns around, a millimetre beyond at most; None if it does not.
+
+    Next to nothing is no answer: layers that thin would be a finding of their own.
+    """
+    far = most if up else AS_GOOD_AS_NONE_M + STEP_M
+    if not up and now <= far:
+        return None
     if over(far) is not up:
         return None
     near = now

@@ -26,7 +26,7 @@ from selfcheck.domain.shapes import Vessel, vessel
 from selfcheck.domain.signs import FIELDS, MAY_BE_LEFT_OUT, Observed
 from selfcheck.domain.signs import findings as sign_findings
 from selfcheck.domain.verdict import DEFAULT_RULES, NEXT_STEP_DAYS, Case, Judgement
-from selfcheck.domain.weighing import IMPOSSIBLE, Scene, Weighed, deciding, weigh
+from selfcheck.domain.weighing import IMPOSSIBLE, SCUM_KINDS, Scene, Weighed, deciding, weigh
 
 __all__ = ["Case", "Judgement", "judge"]
 
@@ -180,14 +180,23 @@ def _of_second(finding: Finding) -> Finding:
 def _signs(case: Case, check: Check, seen: Observed, facts: frozenset[str], pumped_since: bool) -> list[Finding]:
     """What the signs say. After a pump-out those that do not last may be gone: whether they are has to be looked at."""
     lasting = {sign.id for sign in case.signs if sign.lasts}
+    thin = {sign.id for sign in case.signs if {"no_layers", "no_sludge"} & {*sign.given}}
     found = []
     for one in sign_findings(seen, case.signs, facts):
         told = one._replace(facts={**one.facts, "on": check.on})
+        if one.id in thin:  # it turns on the layers being next to nothing, and so on their readings
+            told = told._replace(uses=(*one.uses, *_layers_read(check.seen.readings)))
         if pumped_since and one.id not in lasting and rank(one.verdict) > rank("cannot_tell"):
             told = told._replace(id="seen_before_pump_out", verdict="cannot_tell", kind="not_seen")
             told = told._replace(facts={**told.facts, "sign": one.id})
         found.append(told)
     return found
+
+
+def _layers_read(readings: Readings) -> tuple[str, ...]:
+    """The readings that say how thick the layers are: the sludge, and the crust where one reading alone tells it."""
+    crust = [kind for kind in SCUM_KINDS if getattr(readings, kind)]
+    return ("seen.readings.sludge", *(f"seen.readings.{kind}" for kind in crust if len(crust) == 1))
 
 
 def _nothing_amiss(check: Check, found: Sequence[Finding]) -> list[Finding]:
