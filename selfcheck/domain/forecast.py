@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-from bisect import bisect_left
 from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
 from datetime import date
@@ -14,10 +13,10 @@ from selfcheck.domain.accumulation import Packing, packing
 from selfcheck.domain.anchor import Anchor, Bend
 from selfcheck.domain.check import Check, PumpOut, standing
 from selfcheck.domain.crossing import Thresholds
+from selfcheck.domain.date_search import Ladder, ladder, reaches
 from selfcheck.domain.evidence import evidence, looked
 from selfcheck.domain.findings import Dates
 from selfcheck.domain.history import (
-    DAYS_A_YEAR,
     Course,
     Episode,
     History,
@@ -29,11 +28,10 @@ from selfcheck.domain.history import (
 from selfcheck.domain.household import Disposal, Household, Occupancy, Tank
 from selfcheck.domain.layers import Layers
 from selfcheck.domain.limits import Limit
-from selfcheck.domain.posterior import Grid, Order, Posterior, Seen
+from selfcheck.domain.posterior import Grid, Posterior, Seen
 from selfcheck.domain.shapes import Vessel
 
 HORIZON_YEARS = 40.0
-_RUNGS = 24
 #: Chances whose dates are given.
 SHARES = (0.1, 0.5, 0.9)
 #: Chance of being over at which to look again.
@@ -273,39 +271,12 @@ class Forecast:
         bend = self._bend(limits)
         if bend is not None:
             share = bend.share(share)
-        found = min(self._reaches(order, share), fixed)
+        found = min(reaches(order, self._ladder, self._growth, share), fixed)
         return after(self.people.start, found) if found <= most else None
 
     @cached_property
-    def _ladder(self) -> list[tuple[float, Grid]]:
-        """Times [yr since the start], closer together at first, with the growth by then. Dates lie between two."""
-        most = years_between(self.people.start, self.today) + HORIZON_YEARS
-        times = [most * (step / _RUNGS) ** 2 for step in range(1, _RUNGS + 1)]
-        return [(t, self._growth(t)) for t in times]
-
-    def _reaches(self, order: Order, share: float) -> float:
-        """The time [yr since the start] at which this much weight has crossed, within a quarter of a day; infinite when
-        that is beyond the horizon. By false position (Illinois) between two rungs.
-        """
-        ladder = self._ladder
-        at = bisect_left(ladder, share, key=lambda rung: order.below(rung[1]))
-        if at == len(ladder):
-            return math.inf
-        low, at_low = (ladder[at - 1][0], order.below(ladder[at - 1][1]) - share) if at else (0.0, -share)
-        high, at_high = ladder[at][0], order.below(ladder[at][1]) - share
-        last, side = high, 0
-        for _ in range(60):
-            middle = (low * at_high - high * at_low) / (at_high - at_low) if at_high > at_low else high
-            if abs(middle - last) < 0.25 / DAYS_A_YEAR:
-                break
-            last, value = middle, order.below(self._growth(middle)) - share
-            if value < 0.0:
-                low, at_low, at_high = middle, value, at_high / 2.0 if side < 0 else at_high
-                side = -1
-            else:
-                high, at_high, at_low = middle, value, at_low / 2.0 if side > 0 else at_low
-                side = 1
-        return middle
+    def _ladder(self) -> Ladder:
+        return ladder(years_between(self.people.start, self.today) + HORIZON_YEARS, self._growth)
 
 
 def forecast(
