@@ -1,9 +1,9 @@
 """Answers → records: each answer that counts is written at its path.
 
 A path is names joined by dots, below "check", "household" or "pump_out". A number is a place in a list, `-1` its last
-item, and `+` a new item of this conversation, begun as a copy of the last. A length below a name "readings" is added
-to a list of readings. What is not known is "unknown" below a name "seen" and null elsewhere; what was skipped or not
-asked is not written.
+item, and `+` a new item of this conversation, begun as a copy of the last. A length below a name "readings", or at a
+path that ends in `+`, is added to a list of readings. What is not known is "unknown" below a name "seen" and null
+elsewhere; what was skipped or not asked is not written.
 """
 
 from __future__ import annotations
@@ -64,7 +64,7 @@ def _write(draft: _Draft, node: Node, answer: Answer) -> None:
     if answer.state == "skipped":
         return
     if answer.state == "unknown":
-        if node.writes and ".readings." not in node.writes:
+        if node.writes and not _adds_reading(node.writes):
             draft.put(node.writes, "unknown" if ".seen." in node.writes else None)
     elif node.writes:
         _write_value(draft, node, answer)
@@ -106,10 +106,11 @@ class _Draft:
         self._added: dict[str, int] = {}  # path of a `+` → place of the item it made
 
     def put_or_add(self, path: str, value: Any, answer: Answer) -> None:
-        """Writes a value; a number below "readings" becomes one more reading."""
-        if ".readings." not in path or not isinstance(value, (int, float)) or isinstance(value, bool):
+        """Writes a value; a number below "readings", or at the end of a list, becomes one more reading."""
+        if not _adds_reading(path) or not isinstance(value, (int, float)) or isinstance(value, bool):
             self.put(path, value)
             return
+        path = path.removesuffix(".+")
         reading: dict[str, Any] = {"m": float(value), "said": answer.said}
         if answer.error is not None:
             reading["error_m"] = answer.error
@@ -162,6 +163,10 @@ class _Draft:
                 return _MISSING
             here = here[name]
         return here
+
+
+def _adds_reading(path: str) -> bool:
+    return ".readings." in path or path.endswith(".+")
 
 
 def _is_place(name: str) -> bool:

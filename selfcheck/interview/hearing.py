@@ -10,7 +10,7 @@ from selfcheck.interview.context import choices_of
 from selfcheck.interview.hazards import Hazard, find
 from selfcheck.interview.messages import Message
 from selfcheck.interview.nodes import Node
-from selfcheck.interview.passing import in_passing, read_back
+from selfcheck.interview.passing import in_part, in_passing, read_back
 from selfcheck.interview.pending import Pending
 from selfcheck.interview.prompting import CHANGED, RIGHT, STILL, introduce
 from selfcheck.interview.replay import follow
@@ -221,6 +221,8 @@ def _by_kind(talk: Conversation, node: Node, text: str) -> list[Message]:
     found = elsewhere(talk.script, talk.state, text, talk.context)
     if found.answers and not talk.revising:
         return talk.ask(read_back(talk, found, text))
+    if not asks and (said := in_part(talk, text)) is not None:
+        return said
     return missing.not_understood(talk, text)
 
 

@@ -13,21 +13,21 @@ if TYPE_CHECKING:
     from selfcheck.domain.household import Lid
     from selfcheck.domain.lid import Moving
 
-SIZE = ("lid_form", "lid_diameter", "lid_side", "lid_width", "lid_thickness", "lid_material")
+SIZE = ("lid_form", "lid_diameter", "lid_side", "lid_width", "lid_thickness", "lid_material", "which_tank")
 POUND = 0.45359237
 
 
-@predicate("lid_size_wanted", reads=())
+@predicate("lid_size_wanted", reads=("which_tank",))
 def lid_size_wanted(answered: Answered, context: Context) -> bool:
     """The form of the lid is not on record, so its size was never asked for."""
-    lid = tank_of(context).lid
+    lid = tank_of(context, answered).lid
     return lid is None or lid.form is None
 
 
-@predicate("lid_material_wanted", reads=())
+@predicate("lid_material_wanted", reads=("which_tank",))
 def lid_material_wanted(answered: Answered, context: Context) -> bool:
     """What the lid is made of is not on record."""
-    lid = tank_of(context).lid
+    lid = tank_of(context, answered).lid
     return lid is None or lid.material is None
 
 
@@ -101,7 +101,7 @@ def _lid(answered: Answered, context: Context) -> Lid:
     """The lid on record with what was told of it now."""
     from selfcheck.domain.household import Lid
 
-    known = tank_of(context).lid or Lid()
+    known = tank_of(context, answered).lid or Lid()
     told = {
         "form": answered.value("lid_form"),
         "diameter_m": answered.number("lid_diameter"),

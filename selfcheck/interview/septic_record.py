@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from selfcheck.interview.context import Context
+from selfcheck.interview.context import Answered, Context
+
+WHICH = "which_tank"
 
 if TYPE_CHECKING:
     from selfcheck.domain.household import Household, Occupancy, Tank
@@ -20,9 +22,19 @@ def household_of(context: Context) -> Household:
     return known if isinstance(known, Household) else Household.model_validate(known)
 
 
-def tank_of(context: Context) -> Tank:
-    """The tank that the conversation is about."""
-    return household_of(context).tank()
+def tanks_in_order(household: Household) -> list[Tank]:
+    """The tanks on record, the one that the house drains into first."""
+    return sorted(household.tanks, key=lambda one: one.follows is not None)
+
+
+def tank_of(context: Context, answered: Answered | None = None) -> Tank:
+    """The tank that the conversation is about: the second one where that was chosen, else the first."""
+    household = household_of(context)
+    if answered is not None and answered.chosen(WHICH, "second"):
+        tanks = tanks_in_order(household)
+        return tanks[1] if len(tanks) > 1 else household.tank()
+    tanks = tanks_in_order(household)
+    return tanks[0] if tanks else household.tank()
 
 
 def occupancy_of(context: Context) -> list[Occupancy]:

@@ -17,7 +17,7 @@ from tests.content.texts import headed, section_files
 from tests.content.walking import WALKS, graph, household, talk
 
 ORDINARY = [("way", "new"), ("way", "known"), ("readings", "new"), ("trouble", "new"), ("learn", "new")]
-ORDINARY += [("after_pump_out", "new"), ("look_ahead", "new"), ("find_tank", "new")]
+ORDINARY += [("after_pump_out", "new"), ("look_ahead", "new"), ("find_tank", "new"), ("second", "two")]
 #: every item that has to be passed before the lid comes off; two more only where they apply
 GATE = ("gate_helper", "gate_away", "gate_spark", "gate_load", "gate_lid", "gate_hands", "gate_promise", "gate_teach")
 #: words that lead a person to open, lift, lower or reach; allowed only where a step `opens`, or in a "do not"
@@ -81,6 +81,15 @@ def test_every_end_has_a_next_step_and_nothing_stands_open(walked: Graph) -> Non
             assert "lid_left_open" in state.answered.hazards or state.step.outcome == "danger"
 
 
+def test_the_second_lid_is_pushed_before_its_step() -> None:
+    walked = graph("second", "two")
+    for state in walked.states.values():
+        if state.node is not None and state.node.id == "second_do":
+            assert gate_passed(state, walked)
+            assert state.answered.chosen("second_lid", "firm")
+            assert not state.answered.hazards
+
+
 def test_there_is_no_dead_end_and_no_loop(walked: Graph) -> None:
     for key, state in walked.states.items():
         assert state.ended or walked.edges[key]
@@ -105,7 +114,8 @@ def test_every_question_is_reached() -> None:
 
 def test_danger_is_answered_in_the_next_message(walked: Graph) -> None:
     met = _danger_answered(walked)
-    assert met or walked.script.flow.id not in ("yearly", "trouble") or walked is graph("readings", "new")
+    without = (graph("readings", "new"), graph("second", "two"))
+    assert met or walked.script.flow.id not in ("yearly", "trouble") or walked in without
 
 
 def test_danger_told_at_any_moment_is_answered_in_the_next_message(any_moment: Graph) -> None:

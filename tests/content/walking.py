@@ -54,6 +54,9 @@ NUMBERS: dict[str, tuple[Value, ...]] = {
     "sludge_2": (0.2, 0.35),
     "sludge_3": (0.2,),
     "outlet_depth": (0.42,),
+    "second_scum": (0.02,),
+    "second_sludge_1": (0.1,),
+    "second_sludge_2": (0.1,),
     "lid_form": ("round", "rectangular"),
     "lid_diameter": (0.61,),
     "lid_side": (0.61,),
@@ -114,6 +117,29 @@ WALKS = {
         },
         ("wrong_now", "alarm", "ready", *FACTS, *READINGS, *LID),
     ),
+    "second": Walk(
+        "yearly",
+        {
+            **NUMBERS,
+            "way_in": ("guided", "sheet"),
+            "which_tank": ("first", "second"),
+            "wrong_now": ((),),
+            "alarm": ("not_fitted",),
+            "facts_same": ("same",),
+            "ready": ("go_out",),
+            "lid_form": ("round",),
+            "gate_helper": ("adult_here",),
+            "gate_away": ("none_here",),
+            "gate_lid": ("firm_heavy", "cracked"),
+            "gate_teach": ("call_stay_out",),
+            "level": ("at_outlet",),
+            "surface": ("brown",),
+            "smell": ("earthy",),
+            "parts": ((),),
+            "sludge_2": (0.2,),
+        },
+        ("wrong_now", "alarm", "ready", *FACTS, *READINGS, *LID),
+    ),
     "trouble": Walk("trouble"),
     "learn": Walk("learn", {"learn_people": (3.0,), "learn_size": (3.8,)}),
     "after_pump_out": Walk("after_pump_out"),
@@ -132,7 +158,9 @@ WALKS = {
 
 @cache
 def household(name: str) -> Context:
-    """`new`: nothing on record. `known`: all facts and a check. `partly`: people alone, a filter, an unknown outlet."""
+    """`new`: nothing on record. `known`: all facts and a check. `partly`: people alone, a filter, an unknown outlet.
+    `two`: two tanks in a row, the first of two parts.
+    """
     sets = rules(PLACE)
     if name == "new":
         return Context(TODAY, Household(), rule_sets=sets)
@@ -143,6 +171,10 @@ def household(name: str) -> Context:
     shape = {"kind": "box", "length_m": 2.44, "width_m": 1.27}
     tank = {"id": "main", "shape": shape, "liquid_depth_m": 1.22, "filter": False}
     tank["outlet_bottom_below_surface_m"] = 0.43
+    if name == "two":
+        front, back = {**tank, "compartments": 2}, {"id": "back", "follows": "main"}
+        both = Household.model_validate({"occupancy": [spell], "tanks": [front, back]})
+        return Context(TODAY, both, rule_sets=sets)
     known = Household.model_validate({"occupancy": [spell], "tanks": [tank], "bedrooms": 3})
     earlier = Check.model_validate(
         {"id": "2025-05-10", "on": "2025-05-10", "seen": {"readings": {"sludge": [{"m": 0.18}, {"m": 0.19}]}}}
