@@ -79,20 +79,21 @@ class Index:
         self._count = len(sizes)
         self._floor = [math.log(_SMOOTH / (size + _SMOOTH)) for size in sizes]
         self._gain: dict[str, dict[int, float]] = {}
+        ways = max(1, sum(sizes))
         for feature, row in counts.items():
-            everywhere = sum(row.values()) / max(1, sum(sizes))
-            self._gain[feature] = {
-                topic: math.log((count / everywhere + _SMOOTH) / _SMOOTH) for topic, count in row.items()
-            }
+            share = ways / (sum(row.values()) * _SMOOTH)
+            self._gain[feature] = {topic: math.log1p(count * share) for topic, count in row.items()}
             self._rare.setdefault(feature, self._strange)
 
     def _learn_lines(self, lines: list[dict[str, float]]) -> None:
         self._lines: dict[str, list[tuple[int, float]]] = {}
+        for feature in self._rare:
+            self._lines[feature] = []
         for place, features in enumerate(lines):
-            weights = {feature: weight * self._rare[feature] for feature, weight in features.items()}
-            norm = math.sqrt(sum(weight * weight for weight in weights.values())) or 1.0
-            for feature, weight in weights.items():
-                self._lines.setdefault(feature, []).append((place, weight / norm))
+            weights = [weight * self._rare[feature] for feature, weight in features.items()]
+            norm = math.hypot(*weights) or 1.0
+            for feature, weight in zip(features, weights, strict=True):
+                self._lines[feature].append((place, weight / norm))
 
     def _features(self, terms: Iterable[tuple[str, float]]) -> dict[str, float]:
         """Single words and two in a row, with their weights; words that carry nothing are left out first."""

@@ -2,11 +2,46 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+
 from selfcheck.domain.sources import Source
+from selfcheck.interview.nodes import STRICT
 from selfcheck.interview.side_questions import Guide, Listening, Topic
 from selfcheck.loading.content import sources
 from selfcheck.loading.files import read_markdown, read_toml
 from selfcheck.loading.place import Place, content_place
+
+
+@dataclass(frozen=True, slots=True)
+class _Page:
+    """A topic as its file has it: `asked` holds one way of asking on each line."""
+
+    id: str
+    asked: str
+    body: str
+    source: str = ""
+    safety: bool = False
+
+    __pydantic_config__ = STRICT
+
+
+@dataclass(frozen=True, slots=True)
+class _Ear:
+    """`Listening` as its file has it: each group of `elsewhere` is one text with a line on each line."""
+
+    same: tuple[tuple[str, ...], ...] = ()
+    danger: tuple[str, ...] = ()
+    ignore: str = ""
+    shape: str = ""
+    everyday: str = ""
+    common: str = ""
+    elsewhere: tuple[str, ...] = ()
+
+    __pydantic_config__ = STRICT
+
+
+def _lines(text: str) -> tuple[str, ...]:
+    return tuple(filter(None, map(str.strip, text.splitlines())))
 
 
 def guide(place: Place, language: str = "en") -> Guide:
@@ -15,12 +50,15 @@ def guide(place: Place, language: str = "en") -> Guide:
 
     known = sources(place)
     folder = f"{language}/help"
-    topics = [read_markdown(place, f"{folder}/{name}.md", Topic, id=name) for name in place.names(folder, ".md")]
+    pages = [read_markdown(place, f"{folder}/{name}.md", _Page, id=name) for name in place.names(folder, ".md")]
+    topics = [Topic(page.id, _lines(page.asked), page.body, page.source, page.safety) for page in pages]
     for topic in topics:
         if topic.source not in known:
             what = f'there is no source "{topic.source}".'
             raise ContentProblem(place.shown(f"{folder}/{topic.id}.md"), topic.id, "source", what)
-    listening = read_toml(place, f"{language}/guide.toml", Listening)
+    ear = read_toml(place, f"{language}/guide.toml", _Ear)
+    others = tuple(_lines(group) for group in ear.elsewhere)
+    listening = Listening(ear.same, ear.danger, ear.ignore, ear.shape, ear.everyday, ear.common, others)
     return Guide(topics, listening, {ident: shown(source) for ident, source in known.items()})
 
 
