@@ -18,6 +18,10 @@ from selfcheck.domain.posterior import Seen
 #: How far what a household leaves in one year may be off its own long mean, as a share of it, one standard deviation.
 #: Our choice.
 HABIT = 0.10
+#: How far its rate between two pump-outs may be off its rate between two others, as a share of it: children grow up,
+#: jobs and kitchens change. So what was read before the last pump-out informs, and never overrules, what was read since.
+#: Our choice.
+SPAN_HABIT = 0.35
 
 Read = tuple[Episode, Seen]
 
@@ -73,6 +77,6 @@ def _weighted(readings: Sequence[Read], current: Episode) -> tuple[Seen, ...]:
     out = []
     for span, one in readings[:-1] if now else readings:
         apart = 1.0 / one.years + (0.0 if not now else -1.0 / last.years if span is current else 1.0 / last.years)
-        habit = HABIT * sqrt(max(apart, 0.0)) * abs(one.volume_m3)
-        out.append(one._replace(error_m3=hypot(one.error_m3, habit)))
+        share = hypot(HABIT * sqrt(max(apart, 0.0)), 0.0 if span is current else SPAN_HABIT)
+        out.append(one._replace(error_m3=hypot(one.error_m3, share * abs(one.volume_m3))))
     return (*out, last._replace(newest=True)) if now else tuple(out)
