@@ -80,15 +80,16 @@ class VerdictPage:
 def verdict_screen(judgement: Judgement, words: VerdictWords, units: Units | None = None) -> VerdictPage:
     """The page for one judgement, in the household's units unless others are given. ContentProblem: words missing."""
     units = units or judgement.household.units
+    overdue = _overdue(judgement)
     rules = tuple(_rule_line(row, judgement, words, units) for row in judgement.by_rule_set)
     return VerdictPage(
         verdict=judgement.verdict,
-        headline=words.say("headline", judgement.verdict),
+        headline=words.say("headline", "time_to_look" if overdue else judgement.verdict),
         do=what_to_do(judgement, words, units),
         by=_by(judgement, words, units),
         sure=words.say("sure", judgement.sure),
-        because=tuple(words.say("because", ident) for ident in judgement.because),
-        kind=words.say("kind", judgement.kind) if judgement.kind else "",
+        because=tuple(words.say("because", ident) for ident in (("time_to_look",) if overdue else judgement.because)),
+        kind=words.say("kind", judgement.kind) if judgement.kind and not overdue else "",
         seen=_seen(judgement, words, units),
         why=_why(judgement, words, units),
         rule_rows=tuple(line.text for line in rules),
@@ -100,6 +101,11 @@ def verdict_screen(judgement: Judgement, words: VerdictWords, units: Units | Non
         rules=rules,
         not_used=_not_used(judgement, words),
     )
+
+
+def _overdue(judgement: Judgement) -> bool:
+    """Whether nothing speaks but the time gone by: then the page says so, and not that a check failed."""
+    return {finding.id for finding in judgement.findings if finding.verdict == judgement.verdict} == {"time_to_look"}
 
 
 def _by(judgement: Judgement, words: VerdictWords, units: Units) -> str:
