@@ -36,7 +36,9 @@ class RecordProblem(SelfcheckError):
 class ContentProblem(SelfcheckError):
     """A content file is wrong. Names the file, the id of the thing in it, and the key."""
 
-    def __init__(self, file: str, ident: str, key: str, what: str, mend: str = "Mend that line and start again.") -> None:
+    def __init__(
+        self, file: str, ident: str, key: str, what: str, mend: str = "Mend that line and start again."
+    ) -> None:
         where = " · ".join(part for part in (file, ident, key) if part)
         super().__init__(f"{where}: {what}", mend)
         self.file = file

@@ -19,7 +19,7 @@ from selfcheck.domain.posterior import Seen
 #: Our choice.
 HABIT = 0.10
 #: How far its rate between two pump-outs may be off its rate between two others, as a share of it: children grow up,
-#: jobs and kitchens change. So what was read before the last pump-out informs, and never overrules, what was read since.
+#: jobs and kitchens change. What was read before the last pump-out informs, and never overrules, what was read since.
 #: Our choice.
 SPAN_HABIT = 0.35
 
