@@ -76,7 +76,7 @@ def test_end_of_input_leaves_the_answers_and_the_next_start_goes_on(home: Path) 
 
 def test_end_of_input_with_the_lid_off_says_that_it_must_be_shut(home: Path) -> None:
     folder = Path(shutil.copytree(home, home.parent / "walk"))
-    choices = {"way_in": "guided", "gate_teach": "call_stay_out"}
+    choices = {"way_in": "guided", "gate_teach": "call_stay_out", "gate_lid": "firm_heavy"}
     walked = lines_through(folder, "yearly", TODAY, choices)
     conversation = Sitting.open(folder, PLACE, TODAY).begin("yearly")
     conversation.start()

@@ -43,7 +43,8 @@ def talked(sitting: Sitting, answers: dict[str, str]) -> Conversation:
     conversation = sitting.begin("yearly")
     conversation.start()
     usual = {
-        "way_in": "sheet", "wrong_now": "none", "alarm": "not_fitted", "last_pump_out": "May 2024", "sheet_lid": "whole",
+        "way_in": "sheet", "wrong_now": "none", "alarm": "not_fitted", "last_pump_out": "May 2024",
+        "sheet_lid": "whole",
         "observed_on": "today", "sheet_gate": "all_ticked", "level": "at_outlet", "surface": "brown", "smell": "earthy",
         "parts": "none", "scum_total": "2 in", "sludge_1": "6 in", "sludge_2": "6 in", "read_back": "yes",
         "facts_same": "same", "wet_line": "45 in", "people": "3",
