@@ -9,7 +9,7 @@ from selfcheck.interview.answers import HAZARD, LEAVING, NOTE, Answer
 from selfcheck.interview.messages import Message
 from selfcheck.interview.pending import Pending
 from selfcheck.interview.several import named_node
-from selfcheck.interview.showing import at_start, inline, show_answer
+from selfcheck.interview.showing import at_start, show_within
 
 if TYPE_CHECKING:
     from selfcheck.interview.dialogue import Conversation
@@ -202,7 +202,7 @@ def _out_of_pending(talk: Conversation) -> list[Message]:
 
 
 def _shown(talk: Conversation, ident: str) -> str:
-    return inline(talk.words(show_answer(talk.script, talk.state.answered[ident], talk.context.units)))
+    return talk.words(show_within(talk.script, talk.state.answered[ident], talk.context.units))
 
 
 def _last_said(talk: Conversation) -> str:

@@ -22,7 +22,7 @@ from selfcheck.interview.prompting import introduce, numbered, prompt_for
 from selfcheck.interview.recorded import recorded_answer
 from selfcheck.interview.replay import follow, replay
 from selfcheck.interview.script import Script
-from selfcheck.interview.showing import at_start, inline, show_answer, show_error
+from selfcheck.interview.showing import at_start, inline, show_answer, show_error, show_within
 from selfcheck.interview.state import State
 from selfcheck.interview.transcript import transcript
 from selfcheck.interview.understanding import CHOICES
@@ -191,7 +191,9 @@ class Conversation:
         self.record(*answers)
         self.revising = ""
         self.misses = 0
-        echoes = [message for answer in answers for message in self._echo(answer, before)]
+        echoes = [message for answer in answers for message in self._echo(answer, before, alone=len(answers) == 1)]
+        if len(answers) > 1:  # they have just been read back
+            echoes.insert(0, Message("echo", self.phrases.say("several_done")))
         return [*echoes, *closing.chosen_hazards(self, before), *self.present()]
 
     def present(self) -> list[Message]:
@@ -237,7 +239,7 @@ class Conversation:
             unknown_allowed=False,
         )
 
-    def _echo(self, answer: Answer, before: State) -> list[Message]:
+    def _echo(self, answer: Answer, before: State, *, alone: bool) -> list[Message]:
         node = self.script.nodes.get(answer.question)
         if node is None or node.kind in ("say", "confirm"):
             return []
@@ -246,9 +248,18 @@ class Conversation:
         messages: list[Message] = []
         value = show_answer(self.script, answer, self.context.units)
         if old is not None and (old.state, old.value) != (answer.state, answer.value):
-            was = inline(show_answer(self.script, old, self.context.units))
+            was = show_within(self.script, old, self.context.units)
             name = at_start(self.script.name_of(node.id))
-            messages.append(Message("echo", self.phrases.say("changed", name=name, value=inline(value), old=was)))
+            messages.append(
+                Message(
+                    "echo",
+                    self.phrases.say(
+                        "changed", name=name, value=show_within(self.script, answer, self.context.units), old=was
+                    ),
+                )
+            )
+        elif not alone:
+            pass
         elif answer.state == "unknown":
             messages.append(Message("echo", self.phrases.say("echo_unknown")))
         elif answer.state == "skipped":

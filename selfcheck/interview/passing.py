@@ -8,7 +8,7 @@ from selfcheck.interview.answers import NOTE, Answer
 from selfcheck.interview.messages import Message
 from selfcheck.interview.pending import Pending
 from selfcheck.interview.several import Several, several
-from selfcheck.interview.showing import at_start, inline, show_answer
+from selfcheck.interview.showing import at_start, show_within
 
 if TYPE_CHECKING:
     from selfcheck.interview.dialogue import Conversation
@@ -16,6 +16,7 @@ if TYPE_CHECKING:
 
 #: the phrases of a read-back: before it, the question, and what is said to a no
 _SEVERAL = ("several", "several_ask", "several_no")
+_OWN = ("understood_part", "elsewhere_ask", "several_no")
 _ELSEWHERE = ("elsewhere", "elsewhere_ask", "elsewhere_no")
 
 
@@ -34,6 +35,14 @@ def in_passing(talk: Conversation, text: str) -> list[Message] | None:
     return None
 
 
+def in_part(talk: Conversation, text: str) -> list[Message] | None:
+    """A line of which one part answers the open question, and the rest is too early or not clear: read back."""
+    found = several(talk.script, talk.state, text, talk.context)
+    if talk.revising or not found.answers or not (found.rest or found.later):
+        return None
+    return talk.ask(read_back(talk, found, text))
+
+
 def read_back(talk: Conversation, found: Several, text: str) -> Pending:
     """What was understood, with what it takes the place of, and "is that right?"."""
 
@@ -43,7 +52,9 @@ def read_back(talk: Conversation, found: Several, text: str) -> Pending:
             return talk.accept(*found.answers)
         return [Message("note", talk.phrases.say(left)), *talk.question()]
 
-    lead_in, ask, left = _SEVERAL if len(found.answers) > 1 else _ELSEWHERE
+    node = talk.node
+    own = node is not None and all(answer.question == node.id for answer in found.answers)
+    lead_in, ask, left = _OWN if own else _SEVERAL if len(found.answers) > 1 else _ELSEWHERE
     lines = [talk.phrases.say(lead_in), *(_line(talk, answer) for answer in found.answers)]
     lead = [Message("echo", "\n".join(lines))]
     if found.rest:
@@ -58,9 +69,9 @@ def read_back(talk: Conversation, found: Several, text: str) -> Pending:
 
 def _line(talk: Conversation, answer: Answer) -> str:
     name = at_start(talk.script.name_of(answer.question))
-    value = inline(show_answer(talk.script, answer, talk.context.units))
+    value = show_within(talk.script, answer, talk.context.units)
     old = talk.state.answered.get(answer.question)
     if old is None:
         return talk.phrases.say("several_line", name=name, value=value)
-    was = inline(show_answer(talk.script, old, talk.context.units))
+    was = show_within(talk.script, old, talk.context.units)
     return talk.phrases.say("several_change", name=name, value=value, old=was)

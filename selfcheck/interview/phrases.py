@@ -23,15 +23,15 @@ PHRASES: dict[str, tuple[str, ...]] = {
     **dict.fromkeys(
         (
             "at_end", "back_none", "cannot_be_unknown", "cannot_skip", "change_none", "change_stop", "change_which",
-            "elsewhere", "elsewhere_ask", "elsewhere_no", "told_too_early",
+            "elsewhere", "elsewhere_ask", "elsewhere_no", "told_too_early", "understood_part",
             "close_first", "close_leave", "echo_none", "echo_unknown", "empty", "go_on", "hazard_again", "hazard_no",
             "hazard_not", "hazard_unnamed", "hazard_yes", "help", "hint_choose", "hint_choose_several", "hint_confirm",
             "hint_date", "hint_length", "hint_note", "hint_number", "hint_say", "hint_volume", "left", "left_open",
             "level_caution", "level_danger", "level_note", "level_stop", "no", "no_how", "no_match_again",
             "no_match_free", "no_match_list", "no_match_options", "no_why", "not_asked", "not_in_guide", "not_known",
             "note_kept", "odd_again", "odd_ask", "odd_kept", "odd_no", "odd_yes", "review_right", "several",
-            "several_ask", "several_no", "skipped", "stay", "still_no", "still_yes", "trouble_ask", "trouble_none",
-            "trouble_over", "welcome_back", "which", "which_unit", "yes",
+            "several_ask", "several_done", "several_no", "skipped", "stay", "still_no", "still_yes", "trouble_ask",
+            "trouble_none", "trouble_over", "welcome_back", "which", "which_unit", "yes",
         ),
         (),
     ),

@@ -9,7 +9,7 @@ from selfcheck.interview.nodes import Caution, Node
 from selfcheck.interview.phrases import Phrases, filled
 from selfcheck.interview.routing import reviewed
 from selfcheck.interview.script import Script
-from selfcheck.interview.showing import at_start, inline, show_answer
+from selfcheck.interview.showing import at_start, show_within
 from selfcheck.interview.state import State
 
 RIGHT = "_right"  # the choice that accepts a read-back
@@ -57,7 +57,7 @@ def prompt_for(
     choices = choices_for(script, state, context, phrases)
     kind: str = node.kind
     if on_record is not None:
-        value = inline(show_answer(script, on_record, context.units))
+        value = show_within(script, on_record, context.units)
         text = phrases.say("still_true", name=script.name_of(node.id), value=value)
         choices = numbered([(STILL, phrases.say("still_yes")), (CHANGED, phrases.say("still_no"))])
         kind = "choose"
@@ -136,4 +136,4 @@ def stages_of(script: Script, node: Node) -> tuple[str, tuple[Stage, ...]]:
 
 
 def _shown(script: Script, state: State, context: Context, ident: str) -> str:
-    return inline(show_answer(script, state.answered[ident], context.units))
+    return show_within(script, state.answered[ident], context.units)

@@ -58,6 +58,14 @@ def inline(label: str) -> str:
     return bare if keeps or (len(first) < 2 and first != "A") else bare[:1].lower() + bare[1:]
 
 
+def show_within(script: Script, answer: Answer, units: Units) -> str:
+    """An answer in the middle of a sentence."""
+    node = script.nodes.get(answer.question)
+    shown = show_answer(script, answer, units)
+    labelled = answer.state != "value" or (node is not None and node.kind in ("choose", "choose_several"))
+    return inline(shown) if labelled else shown.rstrip(" .")
+
+
 def at_start(text: str) -> str:
     """Words at the start of a sentence or a line."""
     return text[:1].upper() + text[1:]
