@@ -11,8 +11,8 @@ from selfcheck.domain.flow import LEAST_DAYS, Flow
 from selfcheck.domain.forecast import HORIZON_YEARS
 from selfcheck.domain.history import DAYS_A_YEAR
 from selfcheck.domain.interval import table_interval_years
-from selfcheck.domain.limits import Limit
-from selfcheck.domain.showing import show_day, show_length, show_volume
+from selfcheck.domain.limits import SHARES, Limit
+from selfcheck.domain.showing import show_day, show_length, show_length_error, show_volume
 from selfcheck.domain.sources import Source
 from selfcheck.domain.verdict import Judgement, RuleRow
 from selfcheck.domain.what_if import Change, Compared
@@ -56,6 +56,7 @@ def ahead_page(
         *tell.rate(),
         *tell.assumed(),
         *tell.second_opinion(),
+        *tell.margins(),
         *part(words("title", "by_rule"), [*rule_rows, words("rules", "authority"), words("rules", "choose")]),
     )
     return PartedPage(tell.headline(), parts, always=tuple(always))
@@ -137,6 +138,23 @@ class _Telling:
     def limit(self, limit: Limit, due: Dates) -> str:
         days = {name: self.when(day) for name, day in zip(("p10", "p50", "p90"), due, strict=True)}
         return self.words("limits", "row", limit=self.words("limits", limit.kind), **days)
+
+    def margins(self) -> tuple[Part, ...]:
+        """Every limit of every rule set: where the tank stood at the last look, and what was left, with its error."""
+        lines = [
+            self.words(
+                "margins",
+                "over" if one.margin < 0 else "left",
+                title=row.rule_set.title,
+                limit=self.words("limits", one.limit.kind),
+                now=_figure(one.limit, one.now.value, one.now.error, self.units),
+                margin=_figure(one.limit, abs(one.margin), one.error or 0.0, self.units),
+            )
+            for row in self.judgement.by_rule_set
+            for one in row.standings
+            if one.now is not None and one.margin is not None
+        ]
+        return part(self.words("title", "margins"), lines)
 
     def look_again(self) -> tuple[Part, ...]:
         found = self.judgement
@@ -236,6 +254,15 @@ class _Telling:
     def source(self, ident: str) -> str:
         known = self.sources.get(ident)
         return self.words("title", "source", source=known.title) if known is not None else ""
+
+
+def _figure(limit: Limit, value: float, error: float, units: Units) -> str:
+    """What a limit speaks of, with its standard error: a length, a share in per cent, or years."""
+    if limit.kind == "years":
+        return f"{value:.1f}"
+    if limit.kind in SHARES:
+        return f"{100 * value:.0f} ± {max(100 * error, 1):.0f} %"
+    return show_length_error(value, error, units)
 
 
 def _told(change: Change) -> list[tuple[str, object]]:
