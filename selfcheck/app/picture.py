@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from functools import lru_cache
 from typing import TYPE_CHECKING, Any
 
 from selfcheck.drawing.section import SectionPicture, SectionWords, describe
@@ -35,14 +36,14 @@ def of_record(
     words: Mapping[str, str],
 ) -> SectionPicture:
     """The tank as it was last measured, with the marks of the time before; not known when it was pumped out since."""
-    tank, vessel, done = _tank(household, checks)
-    read = [(check.on, found) for check in done if _is_read(found := _layers(tank, vessel, check))]
+    tank, vessel = _tank(household)
+    read = _last_read(tank, vessel, checks)
     emptied = max((one.on for one in pump_outs if one.tank == tank.id), default=None)
-    if read and emptied is not None and emptied >= read[-1][0]:
-        return _describe(vessel, None, read[-1][1], rules, words, tank)
-    now = read[-1][1] if read else None
-    last = read[-2][1] if len(read) > 1 else None
-    behind = next((check.seen.second_compartment for check in done if read and check.on == read[-1][0]), None)
+    if read and emptied is not None and emptied >= read[0][0].on:
+        return _describe(vessel, None, read[0][1], rules, words, tank)
+    now = read[0][1] if read else None
+    last = read[1][1] if len(read) > 1 else None
+    behind = read[0][0].seen.second_compartment if read else None
     return _describe(vessel, now, last, rules, words, tank, behind)
 
 
@@ -63,8 +64,8 @@ def of_draft(
     from selfcheck.domain.layers import layers
 
     household = _with(household, draft.get("household", {}))
-    tank, vessel, done = _tank(household, checks)
-    last = _layers(tank, vessel, done[-1]) if done else None
+    tank, vessel = _tank(household)
+    last = next((found for _, found in _last_read(tank, vessel, checks)), None)
     try:
         readings = Readings.model_validate(draft.get("check", {}).get("seen", {}).get("readings", {}))
     except ValidationError:
@@ -72,23 +73,47 @@ def of_draft(
     return _describe(vessel, layers(tank, vessel, readings), last, rules, words, tank)
 
 
-def _tank(household: Household, checks: Sequence[Check]) -> tuple[Tank, Vessel, list[Check]]:
-    from selfcheck.domain.check import standing
+def _tank(household: Household) -> tuple[Tank, Vessel]:
     from selfcheck.domain.shapes import vessel
 
     tank = household.tank()
-    done = [check for check in standing(list(checks)) if check.tank == tank.id]
-    return tank, vessel(tank, household.bedrooms), done
+    return tank, vessel(tank, household.bedrooms)
 
 
-def _layers(tank: Tank, vessel: Vessel, check: Check) -> Layers:
+def _last_read(tank: Tank, vessel: Vessel, checks: Sequence[Check]) -> list[tuple[Check, Layers]]:
+    """The last two checks that read a layer of this tank, the newest first."""
     from selfcheck.domain.layers import layers
 
-    return layers(tank, vessel, check.seen.readings)
+    found: list[tuple[Check, Layers]] = []
+    for check in reversed(_standing(_Same(checks))):
+        if check.tank != tank.id:
+            continue
+        read = layers(tank, vessel, check.seen.readings)
+        if read.sludge is not None or read.scum is not None:
+            found.append((check, read))
+        if len(found) == 2:
+            break
+    return found
 
 
-def _is_read(found: Layers) -> bool:
-    return found.sludge is not None or found.scum is not None
+class _Same:
+    """A list that counts as another only when it is another object: a long one is then sorted once."""
+
+    def __init__(self, checks: Sequence[Check]) -> None:
+        self.checks = checks
+
+    def __hash__(self) -> int:
+        return id(self.checks)
+
+    def __eq__(self, other: object) -> bool:
+        return isinstance(other, _Same) and other.checks is self.checks
+
+
+@lru_cache(maxsize=2)
+def _standing(same: _Same) -> list[Check]:
+    from selfcheck.domain.check import standing
+
+    return standing(list(same.checks))
 
 
 def _describe(

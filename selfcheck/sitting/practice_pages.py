@@ -25,6 +25,8 @@ FIRST_DAY = date(2026, 6, 1)
 MOST_NUMBER = 9999
 MOST_YEARS = 30
 YEAR = timedelta(days=365.25)
+#: what pretend tanks do not have
+NOT_TOLD = ("filter", "alarm", "people_hurt")
 #: ways of reading the crust, of which a look has one
 SCUM = ("scum_total", "scum_above", "scum_below")
 
@@ -130,10 +132,12 @@ class PracticePages:
         return Talk(talk, partial(self._grade, tank, seen), self._drawn(strips), before)
 
     def signs(self, check: Check) -> list[str]:
-        """What is to be seen at a look, thing by thing."""
+        """What is to be seen at a look, thing by thing; nothing of what this tank does not have."""
         from selfcheck.sitting.check_page import signs
 
-        return list(signs(self.seen_words, check))
+        told = check.seen.model_copy(update=dict.fromkeys(NOT_TOLD))
+        seen = signs(self.seen_words, check.model_copy(update={"seen": told}))
+        return [line.replace(": ", " ", 1) for line in seen]
 
     def _strips(self, check: Check) -> list[Strip]:
         from selfcheck.drawing.ruled import Strip

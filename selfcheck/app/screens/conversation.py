@@ -13,6 +13,7 @@ from textual.containers import Horizontal
 from textual.screen import Screen
 from textual.widgets import Input
 
+from selfcheck.app.screens.hints import hints_for
 from selfcheck.app.widgets.answer import AnswerInput
 from selfcheck.app.widgets.choices import Choices, Option
 from selfcheck.app.widgets.drawn import DrawnPanel
@@ -34,8 +35,6 @@ Command = Literal["why", "how", "back", "change", "repeat", "unknown", "skip", "
 PICKED_BY_KEY = ("choose", "confirm", "say")
 #: the kind where number keys mark choices, and enter sends those that are marked
 SEVERAL = "choose_several"
-#: the stage in which the paper sheet is wanted
-PREPARING = "find"
 
 
 class ConversationScreen(Screen[None]):
@@ -215,21 +214,7 @@ class ConversationScreen(Screen[None]):
         choices.set([Option(choice.number, choice.label) for choice in prompt.choices], several)
         answer.picks = (several or prompt.kind in PICKED_BY_KEY) and 0 < len(prompt.choices) <= 9
         answer.placeholder = prompt.hint or words("answer_here")
-        before_going_out = prompt.stage == PREPARING and not prompt.may_stand_open
-        hints = [
-            KeyHint("f12", words("sheet_key"), "sheet") if before_going_out else None,
-            KeyHint("f7", words("picture"), "app.tank") if self.drawn is not None else None,
-            KeyHint("f2", words("why"), "tell('why')"),
-            KeyHint("f3", words("how"), "tell('how')"),
-            KeyHint("f6", words("unknown"), "tell('unknown')") if prompt.unknown_allowed else None,
-            KeyHint("f4", words("back"), "tell('back')") if prompt.can_go_back else None,
-            KeyHint("f8", words("trouble"), "tell('trouble')"),
-            KeyHint("f1", words("help"), "app.help"),
-            KeyHint("f7", words("tank"), "app.tank") if self.drawn is None else None,
-            KeyHint("f5", words("change"), "tell('change')") if prompt.can_go_back else None,
-            KeyHint("f10", words("leave"), "tell('leave')"),
-        ]
-        self.query_one(KeyRow).set([hint for hint in hints if hint is not None])
+        self.query_one(KeyRow).set(hints_for(prompt, self.drawn is not None, words))
         self._show_tank()
 
     def _show_tank(self) -> None:
