@@ -1,0 +1,104 @@
+"""The record, papers and practice line by line: the same pages, as words."""
+
+from __future__ import annotations
+
+import io
+import json
+import shutil
+import time
+from datetime import date
+from pathlib import Path
+
+import pytest
+
+from selfcheck.loading.place import content_place
+from selfcheck.plain.face import Face
+from selfcheck.plain.listening import Listener
+from selfcheck.plain.speaking import Speaker
+from selfcheck.plain.talking import Gone
+from selfcheck.plain.waiting import PATIENCE, patience
+from selfcheck.sitting import Sitting, papers
+from selfcheck.storage.working_copy import demo_household
+
+PLACE = content_place(own=False)
+
+
+@pytest.fixture
+def home(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
+    monkeypatch.setattr(papers, "papers", lambda: tmp_path / "papers")
+    return Path(shutil.copytree(demo_household(), tmp_path / "home"))
+
+
+def typed(folder: Path, *lines: str) -> str:
+    sitting = Sitting.open(folder, PLACE, date(2026, 6, 1), in_place=True, fixed_day=True)
+    out = io.StringIO()
+    face = Face(sitting, Speaker(out, 78), Listener(io.StringIO("".join(f"{line}\n" for line in lines))))
+    try:
+        with pytest.raises(Gone):
+            face.run()
+    finally:
+        sitting.close()
+    return out.getvalue()
+
+
+def test_a_fact_is_changed_and_enter_goes_one_page_back(home: Path) -> None:
+    said = typed(home, "see my record", "house", "people", "bedrooms", "5", "", "", "", "quit")
+    assert "Kept: bedrooms, 5. It was 3 before." in said
+    assert json.loads((home / "household.json").read_text())["bedrooms"] == 5
+    assert said.count("What do you want to do?") == 2
+    assert max(map(len, said.splitlines())) <= 78
+
+
+def test_the_history_and_the_sheet_are_told_in_words(home: Path, tmp_path: Path) -> None:
+    said = typed(home, "see my record", "2", "", "papers", "1", "1", "", "", "", "quit")
+    assert "June 10, 2017: the tank was pumped out." in said
+    assert "Safe or not" in said
+    assert list((tmp_path / "papers").glob("*.html"))
+
+
+def test_everything_is_taken_away_and_brought_back(home: Path) -> None:
+    said = typed(home, "see my record", "delete everything", "1", "delete everything", "bring back", "", "quit")
+    assert "The record here is empty now." in said
+    assert "All of it is back." in said
+    assert len(list((home / "checks").iterdir())) == 6
+
+
+def test_practice_tells_between_which_marks_each_strip_ends(home: Path) -> None:
+    before = sorted(path.name for path in home.rglob("*"))
+    lines = (
+        "practice",
+        "number",
+        "42",
+        "look",
+        "5.5 in",
+        "5.5 in",
+        "I don't know",
+        "none",
+        "carry on",
+        "1",
+        "",
+        "",
+        "",
+    )
+    said = typed(home, *lines, "quit")
+    assert "1st cloth: ends between" in said
+    assert "How near you came" in said
+    assert "The tank as it truly is" in said
+    assert sorted(path.name for path in home.rglob("*") if path.name != ".lock") == before
+
+
+def test_danger_on_a_page_is_taken_up_at_once(home: Path) -> None:
+    said = typed(home, "see my record", "contacts", "my son fell in the tank")
+    assert "Do not go in, not even to help." in " ".join(said.split())
+
+
+def test_whoever_waits_is_told(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr("selfcheck.plain.waiting.PATIENCE", 0.01)
+    out = io.StringIO()
+    with patience(Speaker(out, 78), "One moment."):
+        while not out.getvalue():
+            time.sleep(0.001)
+    with patience(Speaker(out, 78), "Never said."):
+        pass
+    assert out.getvalue() == "One moment.\n"
+    assert PATIENCE < 1.0
