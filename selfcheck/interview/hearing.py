@@ -62,6 +62,8 @@ def ordinary(talk: Conversation, text: str) -> list[Message]:
     picked = exact(talk.script, node, text)
     if picked.answer is not None:
         return odd.accept_or_question(talk, node, picked.answer)
+    if node.kind == "confirm" and is_one_of(talk.script.interface, "yes", text):
+        return talk.accept(Answer(node.id, "value", said=text))
     command = command_of(talk.script.interface, text)
     if command is not None and not (node.kind == "say" and is_one_of(talk.script.interface, "go_on", text)):
         return commands.do(talk, command)
@@ -255,8 +257,6 @@ def _step_done(talk: Conversation, node: Node, text: str) -> list[Message] | Non
 def _confirm(talk: Conversation, node: Node, text: str) -> list[Message] | None:
     prompt = talk.prompt
     plain = normal(text)
-    if plain in talk.script.interface.listen.get("yes", ()):
-        return talk.accept(Answer(node.id, "value", said=text))
     if plain in talk.script.interface.listen.get("no", ()):
         return commands.change(talk)
     for choice in prompt.choices if prompt else ():

@@ -62,7 +62,8 @@ def not_understood(talk: Conversation, text: str) -> list[Message]:
     asked = asks(talk, text)
     talk.record(Answer(NOTE, "value", text, said=text))
     telling = [word for word in words_in(normal(text)) if word.isalpha()]
-    if not asked and len(telling) >= FEWEST_WORDS and (said := side_question(talk, text)):
+    figures = any(letter.isdecimal() for letter in text)  # a line with figures tells something, and asks nothing
+    if not asked and not figures and len(telling) >= FEWEST_WORDS and (said := side_question(talk, text)):
         return said
     kept = Message("note", talk.phrases.say("note_kept"))
     if asked:

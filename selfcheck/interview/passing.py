@@ -27,6 +27,8 @@ def in_passing(talk: Conversation, text: str) -> list[Message] | None:
     found = several(talk.script, talk.state, text, talk.context)
     node = talk.node
     others = [answer for answer in found.answers if node is None or answer.question != node.id]
+    if node is not None and node.gate and not found.later:
+        return None
     if others and (len(found.answers) > 1 or not (found.rest or found.later)):
         return talk.ask(read_back(talk, found, text))
     if not found.answers and found.later:

@@ -229,8 +229,15 @@ def _by_option(
 ) -> Answer | None:
     """The part as the words of an option that only one of the questions not answered yet has."""
     found: list[Answer] = []
+    now = script.order[state.node.id] if state.node is not None else -1
     for ident, node in script.nodes.items():
-        if ident in state.given or not _free(node) or node.kind not in CHOICES or normal(part).isdecimal():
+        if (
+            ident in state.given
+            or script.order[ident] < now
+            or not _free(node)
+            or node.kind not in CHOICES
+            or normal(part).isdecimal()
+        ):
             continue
         if not section_holds(script, context, state, node):
             continue

@@ -199,6 +199,8 @@ def wordings(script: Script, node: Node, option: str) -> list[str]:
 def _fits(script: Script, node: Node, option: str, plain: str) -> bool:
     """Part of an option's words; or, unless it would pass a safety item, an option's words with others around them.
 
+    A safety item is passed only by an option's words with none but small words around them.
+
     A "not" on one side only never fits, so that "not cracked" is not taken for "cracked".
     """
     listen = script.interface.listen
@@ -214,7 +216,7 @@ def _fits(script: Script, node: Node, option: str, plain: str) -> bool:
         if place == 0 and telling <= known and not (node.gate and len(telling) < 2):
             return True
         core = known - fillers - negations
-        if core and core <= telling and not (node.gate and option in node.passes):
+        if core and core <= telling and (core == telling or not (node.gate and option in node.passes)):
             return True
     return False
 
