@@ -134,10 +134,9 @@ class AtDesk:
         screen = app.screen
         if app.sitting is None or isinstance(screen, (TankScreen, PictureScreen)):
             return
-        drawn = screen.drawn if isinstance(screen, (ConversationScreen, DeskScreen)) else None
-        if drawn is not None:
-            title = screen.desk.page.title if isinstance(screen, DeskScreen) else app.home.title_now
-            app.push_screen(PictureScreen(title, drawn, app.words))
+        if isinstance(screen, (ConversationScreen, DeskScreen)) and screen.drawn is not None:
+            title = screen.heading if isinstance(screen, ConversationScreen) else screen.desk.page.title
+            app.push_screen(PictureScreen(title, screen.drawn, app.words))
             return
         conversation = screen.conversation if isinstance(screen, ConversationScreen) else None
         app.push_screen(TankScreen(*app.picture_of(conversation), app.words))

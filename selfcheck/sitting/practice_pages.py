@@ -126,7 +126,7 @@ class PracticePages:
         strips = self._strips(seen)
         talk = self.sitting.small_talk(script(self.sitting.place, "practice_read"))
         before = (
-            self.words("look", "seen", seen="; ".join(self.signs(seen))),
+            self.words("look", "seen", seen=_sentence("; ".join(self.signs(seen)))),
             self.words("look", "depth", depth=show_length(seen.seen.readings.liquid_depth[0].m, self.units)),
         )
         return Talk(talk, partial(self._grade, tank, seen), self._drawn(strips), before)
@@ -137,7 +137,7 @@ class PracticePages:
 
         told = check.seen.model_copy(update=dict.fromkeys(NOT_TOLD))
         seen = signs(self.seen_words, check.model_copy(update={"seen": told}))
-        return [line.replace(": ", " ", 1) for line in seen]
+        return list(seen)
 
     def _strips(self, check: Check) -> list[Strip]:
         from selfcheck.drawing.ruled import Strip
@@ -166,6 +166,10 @@ class PracticePages:
         if talk.ending is None or talk.ending.left or talk.ending.outcome == "danger":
             return Stay()
         return Go(partial(graded, self, tank, check, talk))
+
+
+def _sentence(text: str) -> str:
+    return text[:1].upper() + text[1:]
 
 
 def scum_way(check: Check) -> str:

@@ -75,7 +75,7 @@ class ConversationScreen(Screen[None]):
         """
         super().__init__()
         self.conversation = conversation
-        self._title = title
+        self.heading = title
         self._words = words
         self._first = tuple(first)
         self._leaving = False
@@ -207,7 +207,7 @@ class ConversationScreen(Screen[None]):
             choices.set(())
             answer.picks, answer.placeholder = False, ""
             return
-        self.query_one(StageLine).set(self._title, prompt.stages, prompt.may_stand_open)
+        self.query_one(StageLine).set(self.heading, prompt.stages, prompt.may_stand_open)
         several = prompt.kind == SEVERAL
         if prompt.question != self._asked or not several:
             self._asked, self._shown_at = prompt.question, monotonic()
