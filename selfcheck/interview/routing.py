@@ -82,8 +82,17 @@ def reviewed(script: Script, answered: Mapping[str, Answer]) -> list[str]:
 
 def _along(script: Script, context: Context, state: State, answered: Answered) -> Step:
     """The ordinary walk. A danger is not looked at, so that what was answered before it stays on record."""
-    for section, node in script.flow.nodes():
-        if not _applies(section, node, state, answered, context):
+    passed_over: Section | None = None
+    for section, node in script.steps:
+        if node.on_leaving:
+            if not _applies(section, node, state, answered, context):
+                continue
+        elif section is passed_over:
+            continue
+        elif not true_of(section.when, answered, context):
+            passed_over = section  # nothing is answered in it, so that nothing of it can come to hold
+            continue
+        elif not true_of(node.when, answered, context):
             continue
         if node.kind == "stop":
             return Step(None, answered, node.outcome)
@@ -162,7 +171,7 @@ def _in_danger(script: Script, context: Context, state: State, answered: Answere
     answered.danger = True
     if state.leaving:
         return Step(None, answered, "danger", left=True)
-    for section, node in script.flow.nodes():
+    for section, node in script.steps:
         conditions = (*section.when, *node.when)
         if not any(condition.predicate in HAZARD_PREDICATES for condition in conditions):
             continue
@@ -187,7 +196,7 @@ def _to_close(
     """
     since = max(state.opened_at, state.close_from)
     asked: list[Node] = []
-    for section, node in script.flow.nodes():
+    for section, node in script.steps:
         if not node.on_leaving or (shutting_only and not node.closes):
             continue
         answered.open = state.open or _said_since_open(node, state)

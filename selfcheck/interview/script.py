@@ -44,6 +44,11 @@ class Script:
         return {node.id: node for _, node in self.flow.nodes()}
 
     @cached_property
+    def steps(self) -> tuple[tuple[Section, Node], ...]:
+        """Every node with its section, in order."""
+        return tuple(self.flow.nodes())
+
+    @cached_property
     def section_of(self) -> dict[str, Section]:
         """The section of every node, by node id."""
         return {node.id: section for section, node in self.flow.nodes()}

@@ -92,6 +92,12 @@ WALKS = {
             "gate_helper": ("adult_here",),
             "gate_away": ("none_here",),
             "gate_lid": ("firm_heavy",),
+            # no condition looks at which of these it is
+            "surface": ("brown", "no_crust"),
+            "smell": ("earthy",),
+            "inlet_tee_state": ("loose",),
+            "outlet_tee_state": ("loose",),
+            "wall_state": ("pitted",),
             "gate_teach": ("call_stay_out",),
         },
         ("wrong_now", "alarm", "ready", *FACTS, *LID),
