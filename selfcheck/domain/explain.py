@@ -27,17 +27,27 @@ def act_by(judgement: Judgement) -> date | None:
     """The day by which to act.
 
     Today for the urgent two; the nearest of the findings' own spans for a call that can wait; a fortnight for the next
-    step of a "cannot tell"; None to carry on. The spans are our choice.
+    step of a "cannot tell"; None to carry on. The spans are our choice. They run from the day the thing was seen, so a
+    day put off is not a day won, and the day may lie in the past; what is only reckoned from the record runs from today.
     """
-    today = judgement.today
     match judgement.verdict:
         case "danger" | "call_now":
-            return today
+            return judgement.today
         case "call_soon":
-            return today + timedelta(days=min(_days(one) for one in judgement.deciding))
+            return min(_told_on(judgement, one) + timedelta(days=_days(one)) for one in judgement.deciding)
         case "cannot_tell":
-            return today + timedelta(days=NEXT_STEP_DAYS)
+            step = timedelta(days=NEXT_STEP_DAYS)
+            told = [_told_on(judgement, one) for one in judgement.deciding]
+            return min(told, default=judgement.today) + step
     return None
+
+
+def _told_on(judgement: Judgement, finding: Finding) -> date:
+    """The day from which a finding is known: that of the check it was seen at; today where the record only reckons."""
+    seen_at_check = any(path.startswith("seen.") for path in finding.uses)
+    if judgement.check is None or not seen_at_check:
+        return judgement.today
+    return min(judgement.check.on, judgement.today)
 
 
 def _days(finding: Finding) -> int:
