@@ -94,9 +94,15 @@ def test_pure_parts_touch_no_file_and_no_clock(path: Path) -> None:
     for node in ast.walk(tree):
         if isinstance(node, ast.Call):
             called = ast.unparse(node.func)
-            assert called not in {"open", "date.today", "datetime.now", "datetime.utcnow", "datetime.today", "input", "print"}, (
-                f"{_name(path)}:{node.lineno} calls {called}"
-            )
+            assert called not in {
+                "open",
+                "date.today",
+                "datetime.now",
+                "datetime.utcnow",
+                "datetime.today",
+                "input",
+                "print",
+            }, f"{_name(path)}:{node.lineno} calls {called}"
 
 
 @pytest.mark.parametrize("path", [p for p in _modules() if _part(p) == "domain"], ids=_name)
@@ -112,5 +118,7 @@ def test_commands_without_a_screen_load_neither_screen_nor_units_library(argumen
         "try:\n    main(sys.argv[1:])\nexcept SystemExit:\n    pass\n"
         "print('LOADED', sorted({n.split('.')[0] for n in sys.modules} & {'textual', 'rich', 'pint'}))"
     )
-    run = subprocess.run([sys.executable, "-c", program, *argument], cwd=ROOT, capture_output=True, text=True, check=True)
+    run = subprocess.run(
+        [sys.executable, "-c", program, *argument], cwd=ROOT, capture_output=True, text=True, check=True
+    )
     assert run.stdout.rstrip().endswith("LOADED []"), run.stdout + run.stderr

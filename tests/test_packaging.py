@@ -19,7 +19,9 @@ def installed(tmp_path_factory: pytest.TempPathFactory) -> Path:
     """A folder into which the freshly built wheel was unpacked, as an installer would."""
     place = tmp_path_factory.mktemp("wheel")
     build = "from hatchling.build import build_wheel; import sys; print(build_wheel(sys.argv[1]))"
-    run = subprocess.run([sys.executable, "-c", build, str(place)], cwd=ROOT, capture_output=True, text=True, check=True)
+    run = subprocess.run(
+        [sys.executable, "-c", build, str(place)], cwd=ROOT, capture_output=True, text=True, check=True
+    )
     wheel = place / run.stdout.strip().splitlines()[-1]
     target = place / "site"
     with zipfile.ZipFile(wheel) as archive:
@@ -30,8 +32,14 @@ def installed(tmp_path_factory: pytest.TempPathFactory) -> Path:
 def _run(installed: Path, *arguments: str, folder: Path) -> subprocess.CompletedProcess[str]:
     environment = {**os.environ, "PYTHONPATH": str(installed), "HOME": str(folder), "TERM": "dumb"}
     return subprocess.run(
-        [sys.executable, "-m", "selfcheck", *arguments], cwd=folder, env=environment, capture_output=True, text=True,
-        input="quit\n", timeout=60, check=False,
+        [sys.executable, "-m", "selfcheck", *arguments],
+        cwd=folder,
+        env=environment,
+        capture_output=True,
+        text=True,
+        input="quit\n",
+        timeout=60,
+        check=False,
     )
 
 
