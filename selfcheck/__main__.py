@@ -104,8 +104,11 @@ def _may_begin(folder: Path) -> bool:
 
     Raises UsageProblem when there is none and the person does not want to begin one.
     """
-    if folder.is_dir() and any((folder / name).exists() for name in ("household.json", "checks", "pump_outs", "open")):
-        return False
+    if folder.is_dir():
+        from selfcheck.storage.folder import holds_record
+
+        if holds_record(folder):
+            return False
     if folder.exists() and not folder.is_dir():
         raise UsageProblem(f"{_plain(folder)} is a file, not a folder.", "Name the folder of a household.")
     there = "no household record in" if folder.is_dir() else "no folder"

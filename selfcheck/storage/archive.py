@@ -20,8 +20,7 @@ from pathlib import Path, PurePosixPath
 from typing import NamedTuple
 
 from selfcheck.errors import FolderProblem, RecordProblem, UsageProblem
-from selfcheck.storage.folder import CHECKS, HOUSEHOLD, MOST_FILES, PUMP_OUTS, read
-from selfcheck.storage.journal import OPEN
+from selfcheck.storage.folder import CHECKS, HOUSEHOLD, MOST_FILES, OPEN, PUMP_OUTS, read
 from selfcheck.storage.lock import Lock
 from selfcheck.storage.reading import MOST_BYTES, read_bytes
 from selfcheck.storage.writing import EARLIER, make_folder, sync_folder, write_new

@@ -10,11 +10,11 @@ from pathlib import Path
 from selfcheck.domain.check import Check
 from selfcheck.errors import RecordProblem
 from selfcheck.storage import journal
-from selfcheck.storage.folder import CHECKS, HOUSEHOLD, PUMP_OUTS, Folder, read
+from selfcheck.storage.folder import CHECKS, HOUSEHOLD, OPEN, PUMP_OUTS, Folder, read
 from selfcheck.storage.lock import LOCK
 from selfcheck.storage.writing import EARLIER, PART
 
-_OURS = {HOUSEHOLD, CHECKS, PUMP_OUTS, journal.OPEN, EARLIER, LOCK}
+_OURS = {HOUSEHOLD, CHECKS, PUMP_OUTS, OPEN, EARLIER, LOCK}
 
 
 @dataclass(frozen=True)

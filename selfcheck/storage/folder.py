@@ -25,6 +25,7 @@ from selfcheck.storage.reading import MEND, as_utf8, read_bytes, sound, thorough
 HOUSEHOLD = "household.json"
 CHECKS = "checks"
 PUMP_OUTS = "pump_outs"
+OPEN = "open"
 #: What may name a record: it must be safe as the name of a file on any system.
 IDENT = re.compile(r"[A-Za-z0-9][A-Za-z0-9._-]{0,63}")
 #: More files than this in one folder are not read; a check a day for 270 years stays below. Our choice.
@@ -46,7 +47,8 @@ class Folder(NamedTuple):
 def read(folder: Path) -> Folder:
     """The record in `folder`.
 
-    Raises FolderProblem when there is no such folder, when it may not be read, or when nothing in it is a record.
+    A conversation left open is the beginning of one. Raises FolderProblem when there is no such folder, when it may not
+    be read, or when nothing in it is a record.
     """
     names = _listing(folder)
     problems: list[RecordProblem] = []
@@ -55,6 +57,8 @@ def read(folder: Path) -> Folder:
         checks = _checks(folder, problems)
         pump_outs = [found for _, found in _many(folder, PUMP_OUTS, PumpOut, PUMP_OUT_FORMAT, problems)]
     if household is None and not checks and not pump_outs and not problems:
+        if _holds(folder / OPEN):
+            return Folder(Household(), (), (), (), False)
         raise FolderProblem(
             f"There is no household record in {folder}.",
             "Name a folder that holds household.json, or start the assistant there to begin one.",
@@ -69,7 +73,19 @@ def read(folder: Path) -> Folder:
 
 def holds_record(folder: Path) -> bool:
     """Whether there is anything of a record in `folder`. Raises FolderProblem when that cannot be seen."""
-    return folder.exists() and not _listing(folder).isdisjoint({HOUSEHOLD, CHECKS, PUMP_OUTS})
+    if not folder.exists():
+        return False
+    return HOUSEHOLD in _listing(folder) or any(_holds(folder / part) for part in (CHECKS, PUMP_OUTS, OPEN))
+
+
+def _holds(inside: Path) -> bool:
+    """Whether there is any file that can be seen; one that may not be looked into may hold some."""
+    try:
+        return any(not name.startswith(".") for name in os.listdir(inside))
+    except PermissionError:
+        return True
+    except OSError:
+        return False
 
 
 def parse(data: bytes, name: str, model: type[Model], form: str) -> Model:

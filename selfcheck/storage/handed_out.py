@@ -6,8 +6,7 @@ import os
 from pathlib import Path
 
 from selfcheck.errors import FolderProblem, UsageProblem
-from selfcheck.storage.folder import CHECKS, HOUSEHOLD, PUMP_OUTS
-from selfcheck.storage.journal import OPEN
+from selfcheck.storage.folder import CHECKS, HOUSEHOLD, OPEN, PUMP_OUTS
 from selfcheck.storage.lock import LOCK
 from selfcheck.storage.writing import EARLIER, sync_folder, temporary, write_new
 

@@ -15,6 +15,7 @@ from typing import Any
 
 from selfcheck.errors import RecordProblem
 from selfcheck.interview.answers import BREAK, LEAVING, Answer
+from selfcheck.storage.folder import OPEN
 from selfcheck.storage.journal_lines import (
     UNREADABLE,
     Header,
@@ -27,7 +28,6 @@ from selfcheck.storage.journal_lines import (
 from selfcheck.storage.reading import read_bytes
 from selfcheck.storage.writing import make_folder, sync_folder, write_all
 
-OPEN = "open"
 ENDING = ".jsonl"
 
 

@@ -13,8 +13,7 @@ from datetime import date
 from pathlib import Path
 
 from selfcheck.errors import FolderProblem
-from selfcheck.storage.folder import CHECKS, HOUSEHOLD, IDENT, PUMP_OUTS
-from selfcheck.storage.journal import OPEN
+from selfcheck.storage.folder import CHECKS, HOUSEHOLD, IDENT, OPEN, PUMP_OUTS
 from selfcheck.storage.writing import EARLIER, make_folder, sync_folder
 
 AWAY = "-taken-away-"

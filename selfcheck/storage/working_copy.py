@@ -15,8 +15,7 @@ from typing import Any
 
 from selfcheck.domain.household import HOUSEHOLD_FORMAT, HOUSEHOLD_VERSION
 from selfcheck.errors import FolderProblem
-from selfcheck.storage.folder import CHECKS, HOUSEHOLD, IDENT, PUMP_OUTS, holds_record
-from selfcheck.storage.journal import OPEN
+from selfcheck.storage.folder import CHECKS, HOUSEHOLD, IDENT, OPEN, PUMP_OUTS, holds_record
 from selfcheck.storage.locations import working_copies
 from selfcheck.storage.writing import make_folder
 
@@ -31,7 +30,7 @@ def demo_household() -> Path:
 
 
 def working_copy(original: Path) -> Path:
-    """The copy of this household in the user's own folder, made now if there is none of this state of the original.
+    """The copy of this household in the user's own folder, made now if there is none of this folder as it stands.
 
     Raises FolderProblem when it cannot be made.
     """
@@ -72,8 +71,8 @@ def _files(folder: Path) -> list[Path]:
 
 
 def _fingerprint(folder: Path) -> str:
-    """The same for the same files, so that a household begun yesterday is found again today."""
-    sums = hashlib.sha256()
+    """The same for the same files in the same place, so that a household begun yesterday is found again today."""
+    sums = hashlib.sha256(os.fsencode(folder.resolve()) + b"\0")
     for path in _files(folder):
         sums.update(path.relative_to(folder).as_posix().encode() + b"\0")
         sums.update(hashlib.sha256(path.read_bytes()).digest())

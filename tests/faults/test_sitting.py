@@ -17,6 +17,8 @@ from selfcheck.interview.dialogue import Conversation
 from selfcheck.loading.place import content_place
 from selfcheck.sitting import Sitting
 from selfcheck.storage import journal, lock, writing
+from selfcheck.storage.examine import examine
+from selfcheck.storage.folder import holds_record
 from selfcheck.storage.working_copy import demo_household
 from tests.faults.walking import lines_through
 
@@ -257,3 +259,43 @@ def test_a_new_household_is_made_with_the_first_conversation_only(tmp_path: Path
 @pytest.fixture(autouse=True)
 def _nothing_outside(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setenv("XDG_DATA_HOME", str(tmp_path / "data"))
+
+
+def test_a_household_left_before_its_first_record_is_opened_again(tmp_path: Path) -> None:
+    folder = tmp_path / "new"
+    sitting = sit(folder, begin=True)
+    talk(sitting.begin("yearly"), ["sheet"])
+    sitting.close()
+    assert not (folder / "household.json").exists()
+    again = sit(folder)
+    left = again.unfinished()
+    assert left is not None
+    assert [answer.question for answer in left.answers] == ["way_in"]
+    assert again.problems == ()
+    assert examine(folder, TODAY).open_checks == 1
+    prompt = again.resume().prompt
+    assert prompt is not None
+    assert prompt.question == "wrong_now"
+    assert again.trouble == ""
+
+
+def test_a_folder_with_nothing_told_in_it_is_still_no_record(tmp_path: Path) -> None:
+    (tmp_path / "open").mkdir()
+    (tmp_path / "checks").mkdir()
+    assert not holds_record(tmp_path)
+    with pytest.raises(FolderProblem):
+        sit(tmp_path)
+
+
+def test_two_copies_of_an_invented_household_are_two_households(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setenv("XDG_DATA_HOME", str(tmp_path / "data"))
+    one, other = (Path(shutil.copytree(demo_household(), tmp_path / name)) for name in ("one", "other"))
+    sitting = sit(one)
+    talk(sitting.begin("yearly"), ["sheet"])
+    sitting.close()
+    assert sit(other).unfinished() is None
+    assert sit(other).folder != sit(one).folder
+    assert sit(one).unfinished() is not None
+    assert sit(one.parent / "other" / ".." / "one").folder == sit(one).folder

@@ -55,7 +55,13 @@ def test_from_the_start_to_the_verdict_and_the_record(home: Path) -> None:
     said, code = typed(home, "1", *walked, "", "see my record", "", "look ahead", "", "quit")
     assert code == 0
     assert "> 1" in said
-    for words in ("By whose rule is it due?", "Press Enter", "Checks and pump-outs", "As of today", "answers are saved"):
+    for words in (
+        "By whose rule is it due?",
+        "Press Enter",
+        "Checks and pump-outs",
+        "As of today",
+        "answers are saved",
+    ):
         assert words in said, words
     assert len(list((home / "checks").iterdir())) == 7
     assert max(map(len, said.splitlines())) <= 78
@@ -194,3 +200,32 @@ def test_with_nothing_on_record_nothing_is_foretold(tmp_path: Path) -> None:
     assert code == 0
     assert "nothing on record to look ahead from" in said
     assert "due around" not in said
+
+
+@pytest.mark.parametrize("killed", [False, True])
+def test_a_new_household_left_half_way_is_gone_on_with(tmp_path: Path, killed: bool) -> None:
+    def start() -> subprocess.Popen[str]:
+        return subprocess.Popen(
+            [sys.executable, "-m", "selfcheck", str(tmp_path / "new"), "--plain", "--today", "2026-06-01"],
+            cwd=ROOT,
+            stdin=subprocess.PIPE,
+            stdout=subprocess.PIPE,
+            text=True,
+        )
+
+    child = start()
+    assert child.stdin is not None
+    assert child.stdout is not None
+    child.stdin.write("yes\n1\n2\n")
+    child.stdin.flush()
+    said = ""
+    while said.count("> ") < 4:  # new or not, the start and two questions
+        letter = child.stdout.read(1)
+        assert letter, said
+        said += letter
+    if killed:
+        child.kill()
+    child.communicate(timeout=20)
+    shown, _ = start().communicate("1\n", timeout=20)
+    assert "Begin a new household" not in shown
+    assert "You stopped in the middle of: The yearly check" in shown
