@@ -22,6 +22,8 @@ from selfcheck.domain.household import Household, Tank
 from selfcheck.domain.layers import Layers
 from selfcheck.domain.limits import RuleSet
 from selfcheck.domain.over_time import FRESH_DAYS, look_again, over_time, rule_row, starting
+from selfcheck.domain.pump_visit import Spoken, asked_of, spoken
+from selfcheck.domain.pump_visit import findings as pump_out_findings
 from selfcheck.domain.shapes import Vessel, vessel
 from selfcheck.domain.signs import FIELDS, MAY_BE_LEFT_OUT, Observed
 from selfcheck.domain.signs import findings as sign_findings
@@ -50,10 +52,11 @@ def _judge_tank(case: Case, tank: Tank, strange: bool) -> Judgement:
     rules, known = _rules(case)
     mine = [one for one in case.checks if one.tank == tank.id]
     checks = [one for one in standing(mine) if one.on <= today]
-    check = checks[-1] if checks else None
     emptied = counted(case.pump_outs, tank.id, today)
     last = emptied[-1].on if emptied else None
-    pumped_since = check is not None and last is not None and _pumped_after(check, last)
+    record = spoken(checks, emptied)
+    check, earlier = record.check, record.earlier
+    pumped_since = check is not None and last is not None and (not record.whole or _pumped_after(check, last))
     body = vessel(tank, household.bedrooms, _full_depth(check))
     ahead = forecast(household, tank, body, checks, case.pump_outs, today)
     limits = rules.limits
@@ -64,13 +67,13 @@ def _judge_tank(case: Case, tank: Tank, strange: bool) -> Judgement:
     second: Weighed | None = None
     better: tuple[str, ...] = ()
     rests = False
-    if check is None:
+    found += pump_out_findings(emptied, checks)
+    if check is None or not record.whole:
         found.append(Finding("never_checked", "cannot_tell", uses=("record.checks",), kind="not_seen"))
-    else:
+    if check is not None:
         years = years_between(last, today) if last else None
         filling = check.seen.level == "below_outlet" and lately_pumped(body, check, emptied, ahead)
         scene = Scene(tank, body, rules, check.seen.level, years, filling)
-        earlier = checks[:-1]
         readings = _with_no_crust(check)
         if not pumped_since:
             weighed = weigh(scene, readings)
@@ -87,8 +90,9 @@ def _judge_tank(case: Case, tank: Tank, strange: bool) -> Judgement:
         facts = circumstances(tank, body, check, emptied, ahead, deciding(readings), found_layers)
         gaps = open_answers(check, earlier, case.signs, facts, tank.filter)
         rests = gaps.rests_on_record
-        found += gaps.findings
-        found += _signs(case, check, gaps.seen, facts, pumped_since)
+        on_the_day = not record.whole or check.on in {one.on for one in emptied}
+        found += asked_of(check, gaps.findings) if on_the_day else gaps.findings
+        found += _signs(case, record, gaps.seen, facts, pumped_since)
         found += _nothing_amiss(check, found)
     view = starting(ahead, weighed, check)
     standings = weighed.standings if weighed else ()
@@ -177,13 +181,22 @@ def _of_second(finding: Finding) -> Finding:
     return finding._replace(facts={**finding.facts, "compartment": 2.0}, uses=uses)
 
 
-def _signs(case: Case, check: Check, seen: Observed, facts: frozenset[str], pumped_since: bool) -> list[Finding]:
-    """What the signs say. After a pump-out those that do not last may be gone: whether they are has to be looked at."""
+def _signs(case: Case, record: Spoken, seen: Observed, facts: frozenset[str], pumped_since: bool) -> list[Finding]:
+    """What the signs say. After a pump-out those that do not last may be gone: whether they are has to be looked at.
+
+    What was seen while the tank stood empty was seen after it was pumped.
+    """
+    check = record.check
+    assert check is not None
+    of_notes = {f"seen.{name}" for name in record.fields}
     lasting = {sign.id for sign in case.signs if sign.lasts}
     thin = {sign.id for sign in case.signs if {"no_layers", "no_sludge"} & {*sign.given}}
     found = []
     for one in sign_findings(seen, case.signs, facts):
         told = one._replace(facts={**one.facts, "on": check.on})
+        if of_notes & {*one.uses}:
+            found.append(one._replace(facts={**one.facts, "on": record.pumped_on, "at_pump_out": record.pumped_on}))
+            continue
         if one.id in thin:  # it turns on the layers being next to nothing, and so on their readings
             told = told._replace(uses=(*one.uses, *_layers_read(check.seen.readings)))
         if pumped_since and one.id not in lasting and rank(one.verdict) > rank("cannot_tell"):

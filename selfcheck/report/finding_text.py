@@ -15,7 +15,7 @@ if TYPE_CHECKING:
 
 Units = Literal["us", "metric"]
 CALLS = ("over", "close", "under")
-_LENGTHS = ("least_m", "most_m", "before_m", "now_m")
+_LENGTHS = ("least_m", "most_m", "before_m", "now_m", "metres")
 
 
 class VerdictWords(NamedTuple):

@@ -113,14 +113,15 @@ def _by(judgement: Judgement, words: VerdictWords, units: Units) -> str:
         return ""
     if judgement.act_by == judgement.today and rank(judgement.verdict) >= rank("call_now"):
         return words.say("by", "today")
-    return words.say("by", judgement.verdict).format(day=show_day(judgement.act_by, units))
+    name = "past" if judgement.act_by < judgement.today else judgement.verdict
+    return words.say("by", name).format(day=show_day(judgement.act_by, units))
 
 
 def _seen(judgement: Judgement, words: VerdictWords, units: Units) -> tuple[str, ...]:
     """What was found that is no limit, and the layers; the most urgent first."""
-    if judgement.check is None:
-        return (words.say("seen", "none"),)
-    lines = [words.say("seen", "check").format(day=show_day(judgement.check.on, units))]
+    lines = [words.say("seen", "none")]
+    if judgement.check is not None:
+        lines = [words.say("seen", "check").format(day=show_day(judgement.check.on, units))]
     titles = titles_of(judgement)
     told = [one for one in judgement.findings if limit_kind(one) is None]
     open_ones = [one for one in told if one.id == "not_seen"]
@@ -128,7 +129,9 @@ def _seen(judgement: Judgement, words: VerdictWords, units: Units) -> tuple[str,
         told = [one for one in told if one.id != "not_seen"]
         names = ", ".join(words.say("missing", str(one.facts["field"])) for one in open_ones)
         lines.append(words.say("seen", "not_known").format(list=names))
-    lines += [text_of(one, words, units, titles) for one in told]
+    if judgement.check is None:
+        told = [one for one in told if one.id != "never_checked"]  # said already
+    lines += [_on_the_day(one, text_of(one, words, units, titles), words, units) for one in told]
     found = judgement.layers
     if found is not None and found.scum and found.sludge and found.liquid_depth:
         lines.append(
@@ -144,6 +147,14 @@ def _seen(judgement: Judgement, words: VerdictWords, units: Units) -> tuple[str,
     elif days is not None:
         lines.append(words.say("seen", "detention").format(days=f"{days:.1f}"))
     return tuple(dict.fromkeys(lines))
+
+
+def _on_the_day(finding: Finding, text: str, words: VerdictWords, units: Units) -> str:
+    """The text; where it is a sign seen at a pump-out, with the day of that."""
+    on = finding.facts.get("at_pump_out")
+    if not isinstance(on, date) or finding.id.startswith("pump_out_"):  # those say it themselves
+        return text
+    return words.say("seen", "at_pump_out").format(day=show_day(on, units), text=text)
 
 
 def _why(judgement: Judgement, words: VerdictWords, units: Units) -> tuple[str, ...]:
