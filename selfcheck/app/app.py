@@ -130,6 +130,10 @@ class SelfcheckApp(App[int]):
         self.home.show_record(facts.name, lines, picture, sitting.household.units)
         if first and self._play:
             self.begin(self._play_flow)
+        elif first and facts.danger_on is not None:
+            from selfcheck.sitting.over import over_desk
+
+            self.open_desk(over_desk(sitting))
 
     def picture_of(self, conversation: Conversation | None = None) -> Picture:
         """The tank as the conversation under way, or the record, has it; and the household's units."""

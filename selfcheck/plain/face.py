@@ -19,7 +19,7 @@ from selfcheck.plain.phrases import Words
 from selfcheck.plain.speaking import Speaker
 from selfcheck.plain.talking import Gone, Talk
 from selfcheck.plain.waiting import patience
-from selfcheck.sitting import Sitting, Unfinished
+from selfcheck.sitting import HomeFacts, Sitting, Unfinished
 
 if TYPE_CHECKING:
     from selfcheck.interview.dialogue import Conversation
@@ -79,6 +79,7 @@ class Face:
         self._out = speaker
         self._in = listener
         self._words = Words(sitting.place)
+        self._asked_if_over = False
         self._talk = Talk(sitting, speaker, listener, self._words)
         self._desks = DeskFace(speaker, self._words, self._line, self._at_desk)
 
@@ -86,11 +87,20 @@ class Face:
         """Start screen, what the person picks, and back again, until they leave. Gives the exit code."""
         while True:
             try:
-                self._say_home()
+                if self._say_home().danger_on is not None and not self._asked_if_over:
+                    self._ask_if_over()
+                    continue
                 if self._offer_unfinished():
                     self._open(self._what_now())
             except Danger as danger:
                 self._converse(self._sitting.begin(TROUBLE), danger.line)
+
+    def _ask_if_over(self) -> None:
+        """Ask once whether a danger told on an earlier day is over."""
+        from selfcheck.sitting.over import over_desk
+
+        self._asked_if_over = True
+        self._desks.run(over_desk(self._sitting))
 
     def _open(self, wish: str) -> None:
         """Do what was picked at the start: a conversation, or a page to read."""
@@ -148,7 +158,7 @@ class Face:
                 self._wait()
         desk.ended(talk)
 
-    def _say_home(self) -> None:
+    def _say_home(self) -> HomeFacts:
         say = self._words
         with patience(self._out, say("menu", "opening")):
             home = self._sitting.home()
@@ -168,6 +178,7 @@ class Face:
             self._out.say(say("menu", "problems"))
             self._name(home.problems)
         self._out.gap()
+        return home
 
     def _name(self, problems: Sequence[RecordProblem]) -> None:
         """Each file that cannot be used; after some, only how many more there are."""

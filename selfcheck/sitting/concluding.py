@@ -58,6 +58,18 @@ def keep_household(sitting: Sitting, keeper: Keeper, draft: dict[str, Any]) -> b
     return _finish_household(sitting, keeper, draft) and keeper.writes
 
 
+def keep_check(sitting: Sitting, keeper: Keeper, raw: dict[str, Any]) -> bool:
+    """Write a check that no conversation stands behind. False: it is held in memory only."""
+    keeper.forget_trouble()
+    if not keeper.writes:
+        keeper.cannot("Nothing was saved: the folder cannot be written by this program.")
+    check = Check.model_validate({"id": "", "on": sitting.today, "recorded_at": sitting.clock(), **raw})
+    written: list[Check] = []
+    saved = keeper.save(lambda: written.append(write_check(sitting.folder, check)))
+    sitting.checks = (*sitting.checks, written[0] if written else check)
+    return saved
+
+
 def _finish_household(sitting: Sitting, keeper: Keeper, draft: dict[str, Any]) -> bool:
     """Write the facts about the house where they changed, and in a new folder where there are none yet."""
     household, left_out = make_household(draft, sitting.began_with, sitting.household, sitting.today)

@@ -6,7 +6,7 @@ Answers go to the journal one by one; a conversation that comes to its end becom
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import UTC, date, datetime
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
@@ -16,7 +16,7 @@ from selfcheck.domain.check import Check, PumpOut
 from selfcheck.domain.household import Household
 from selfcheck.errors import FolderProblem, RecordProblem, UsageProblem
 from selfcheck.interview.answers import Answer
-from selfcheck.sitting.concluding import conclude, keep_household
+from selfcheck.sitting.concluding import conclude, keep_check, keep_household
 from selfcheck.sitting.keeping import Keeper
 from selfcheck.sitting.verdicts import case_of, judged, verdict_words
 from selfcheck.storage import folder as folders
@@ -59,6 +59,7 @@ class HomeFacts:
     look_again: date | None
     unfinished: Unfinished | None
     problems: tuple[RecordProblem, ...]
+    danger_on: date | None = None  # the earlier day on which a danger was told that is not over
 
 
 class Sitting:
@@ -226,7 +227,9 @@ class Sitting:
         """The judgement in words."""
         from selfcheck.report.wording import verdict_screen
 
-        return verdict_screen(self.judgement(), self.verdict_words(), self.household.units)
+        page = verdict_screen(self.judgement(), self.verdict_words(), self.household.units)
+        day = self._danger_before()
+        return page if day is None else replace(page, headline=self._danger_of(day), by="")
 
     def verdict_then(self, check: Check) -> VerdictPage:
         """The verdict as it stood on the day of a check, from what was on record by then."""
@@ -243,6 +246,15 @@ class Sitting:
         """Replace the facts about the house. False: it could not be saved, and `trouble` says why."""
         self._come_to_the_table()
         saved = keep_household(self, self._keeper, draft)
+        self.forget_judged()
+        return saved
+
+    def danger_over(self, said: str) -> bool:
+        """Keep that the danger told of is over, as a check of today. False: it could not be saved."""
+        from selfcheck.sitting.over import over
+
+        self._come_to_the_table()
+        saved = keep_check(self, self._keeper, over(self.judgement(), said, self._time()))
         self.forget_judged()
         return saved
 
@@ -290,6 +302,7 @@ class Sitting:
             look_again=self.judgement().look_again if on_record else None,
             unfinished=unfinished,
             problems=(*self.problems, *self._clock_problem()),
+            danger_on=self._danger_before() if on_record else None,
         )
 
     def _read(self, begin: bool) -> None:
@@ -307,6 +320,18 @@ class Sitting:
         self.household_read = found.household_read or not (self.folder / folders.HOUSEHOLD).exists()
         self.demonstration = found.household.demonstration
         self.forget_judged()
+
+    def _danger_before(self) -> date | None:
+        from selfcheck.sitting.over import told_on
+
+        day = told_on(self.judgement())
+        return day if day is not None and day < self.today else None
+
+    def _danger_of(self, day: date) -> str:
+        from selfcheck.domain.showing import show_day
+        from selfcheck.sitting.endings import page_words
+
+        return page_words(self, "record")("over", "headline", day=show_day(day, self.household.units))
 
     def _written(self) -> set[str]:
         """The sittings that ended in a check on record."""

@@ -1,0 +1,77 @@
+"""A danger that was told on an earlier day: asking whether it is over, and keeping that it is.
+
+What was told stays on record as it is. That it is over is a check of its own, with nothing looked at.
+"""
+
+from __future__ import annotations
+
+from datetime import date
+from typing import TYPE_CHECKING, Any
+
+from selfcheck.domain.findings import Finding
+from selfcheck.interview.answers import Answer
+from selfcheck.sitting.desk import Desk, Go, Page, Part, Step, Talk, Way
+from selfcheck.sitting.endings import page_words
+from selfcheck.storage.finishing import kept
+
+if TYPE_CHECKING:
+    from selfcheck.domain.verdict import Judgement
+    from selfcheck.sitting.table import Sitting
+
+TROUBLE = "trouble"
+QUESTION = "trouble_hurt"
+
+
+def told_on(judgement: Judgement) -> date | None:
+    """The day on which the danger that the judgement tells of was told; None where it tells of none."""
+    if judgement.verdict != "danger":
+        return None
+    return max((_day(one, judgement) for one in judgement.deciding), default=judgement.today)
+
+
+def over(judgement: Judgement, said: str, at: str) -> dict[str, Any]:
+    """What a check holds that says nothing but that all are well again."""
+    answer = Answer(QUESTION, "value", "no", said, None, at)
+    seen = {"people_hurt": "no"}
+    return {"tank": judgement.tank.id, "seen": seen, "gate": "not_opened", "answers": [kept(answer)]}
+
+
+def over_desk(sitting: Sitting) -> Desk:
+    """The page that asks whether it is over, by itself."""
+    from selfcheck.sitting.record_pages import desk_of
+
+    return desk_of(sitting, lambda: over_page(sitting), page_words(sitting, "record"))
+
+
+def over_page(sitting: Sitting) -> Page:
+    """What was told and when, with the two answers."""
+    from selfcheck.domain.showing import show_day
+    from selfcheck.report.finding_text import text_of
+
+    words, found = page_words(sitting, "record"), sitting.judgement()
+    day = told_on(found) or sitting.today
+    units, told_in = sitting.household.units, sitting.verdict_words()
+    lines = tuple(dict.fromkeys(text_of(one, told_in, units, {}) for one in found.deciding))
+    parts = (
+        Part(lines, words("over", "told", day=show_day(day, units)), "strong"),
+        Part((words("over", "still"),)),
+    )
+    yes, no = words("over", "yes"), words("over", "no")
+
+    def end() -> Step:
+        saved = sitting.danger_over(yes)
+        done = Part((words("over", "kept"),)) if saved else Part((sitting.trouble,), kind="trouble")
+        return Go(lambda: Page(words("over", "title"), (done,)), replace=True)
+
+    ways = (
+        Way(yes, end, ("yes", "it is over"), slow=True),
+        Way(no, lambda: Talk(sitting.begin(TROUBLE)), ("no", "not sure")),
+    )
+    return Page(words("over", "title"), parts, ways, ask=words("over", "ask"))
+
+
+def _day(finding: Finding, judgement: Judgement) -> date:
+    on = finding.facts.get("on")
+    if isinstance(on, date):
+        return on
+    return judgement.check.on if judgement.check is not None else judgement.today

@@ -1,0 +1,81 @@
+"""A danger told on an earlier day: it is dated, asked about, and ended by a file of its own."""
+
+from __future__ import annotations
+
+import io
+from datetime import date
+from pathlib import Path
+
+import pytest
+
+from selfcheck.plain.face import Face
+from selfcheck.plain.listening import Listener
+from selfcheck.plain.speaking import Speaker
+from selfcheck.plain.talking import Gone
+from selfcheck.sitting import Sitting
+from selfcheck.sitting.over import over_desk
+from selfcheck.sitting.record_pages import RecordPages
+from tests.sitting.desks import PLACE, Driven, demo
+
+TOLD, LATER = date(2026, 6, 20), date(2027, 6, 20)
+
+
+def sit(folder: Path, today: date) -> Sitting:
+    return Sitting.open(folder, PLACE, today, in_place=True, fixed_day=True)
+
+
+@pytest.fixture
+def home(tmp_path: Path) -> Path:
+    folder = demo(tmp_path / "home")
+    sitting = sit(folder, TOLD)
+    talk = sitting.begin("trouble")
+    talk.start()
+    talk.hear("my husband fell in")
+    sitting.conclude(talk)
+    assert sitting.home().danger_on is None  # on the day itself the page says what to do, and asks nothing
+    assert sitting.verdict().headline == "Danger: get everyone away from the tank."
+    sitting.close()
+    return folder
+
+
+def test_a_danger_of_an_earlier_day_is_dated(home: Path) -> None:
+    facts = sit(home, LATER).home()
+    assert facts.danger_on == TOLD
+    assert facts.verdict_line.startswith("On June 20, 2026 you told me of danger")
+    assert sit(home, LATER).verdict().by == ""
+
+
+def test_saying_that_it_is_over_is_a_new_file_and_ends_it(home: Path) -> None:
+    before = {path: path.read_bytes() for path in (home / "checks").iterdir()}
+    sitting = sit(home, LATER)
+    desk = Driven(over_desk(sitting))
+    assert "Someone fell in." in desk.text
+    assert "licensed professional" in desk.say("yes").text
+    assert sitting.judgement().verdict != "danger"
+    sitting.close()
+    after = {path: path.read_bytes() for path in (home / "checks").iterdir()}
+    assert {path: after[path] for path in before} == before
+    assert [path.name for path in after if path not in before] == ["2027-06-20.json"]
+    assert sit(home, LATER).home().danger_on is None
+
+
+def test_not_over_leads_to_what_to_do(home: Path) -> None:
+    desk = Driven(over_desk(sit(home, LATER))).say("2")
+    assert desk.talk is not None
+    assert desk.talk.conversation.script.flow.id == "trouble"
+
+
+def test_it_can_be_said_from_the_record_on_the_same_day(home: Path) -> None:
+    sitting = sit(home, TOLD)
+    Driven(RecordPages(sitting).desk()).say("it is over", "yes")
+    assert sitting.judgement().verdict == "cannot_tell"
+    assert "it is over" not in Driven(RecordPages(sitting).desk()).text.lower()
+
+
+def test_line_by_line_it_is_asked_once_at_the_start(home: Path) -> None:
+    out, sitting = io.StringIO(), sit(home, LATER)
+    with pytest.raises(Gone):
+        Face(sitting, Speaker(out), Listener(io.StringIO("\nquit\n"))).run()
+    sitting.close()
+    assert out.getvalue().count("Is it over, and is everyone safe?") == 1
+    assert "What do you want to do?" in out.getvalue()
