@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from selfcheck.interview import closing
+from selfcheck.interview import closing, standing
 from selfcheck.interview.answers import HAZARD, LEAVING, NOTE, Answer
 from selfcheck.interview.messages import Message
 from selfcheck.interview.pending import Pending
@@ -86,12 +86,16 @@ def back(talk: Conversation) -> list[Message]:
     last = _last(talk)
     if last is None:
         return [Message("note", talk.phrases.say("back_none")), *talk.question()]
-    talk.misses = 0
-    talk.take_back(last)
-    if last == HAZARD:
-        return [Message("note", talk.phrases.say("stay")), *talk.present()]
-    note = Message("note", talk.phrases.say("back_to", name=talk.script.name_of(last)))
-    return [note, *talk.present()]
+
+    def taken_back() -> list[Message]:
+        talk.misses = 0
+        talk.take_back(last)
+        if last == HAZARD:
+            return [Message("note", talk.phrases.say("stay")), *talk.present()]
+        note = Message("note", talk.phrases.say("back_to", name=talk.script.name_of(last)))
+        return [note, *talk.present()]
+
+    return standing.unless_it_stands(talk, last, taken_back)
 
 
 def change(talk: Conversation, named: str = "") -> list[Message]:
@@ -127,11 +131,15 @@ def change(talk: Conversation, named: str = "") -> list[Message]:
 
 
 def start_change(talk: Conversation, question: str) -> list[Message]:
-    """Ask this question once more; until it is answered the old answer counts."""
-    talk.revise(question)
-    name = at_start(talk.script.name_of(question))
-    note = talk.phrases.say("change_old", name=name, value=_shown(talk, question))
-    return [Message("note", note), *talk.present()]
+    """Ask this question once more, unless a danger told there stands; until it is answered the old answer counts."""
+
+    def asked_again() -> list[Message]:
+        talk.revise(question)
+        name = at_start(talk.script.name_of(question))
+        note = talk.phrases.say("change_old", name=name, value=_shown(talk, question))
+        return [Message("note", note), *talk.present()]
+
+    return standing.unless_it_stands(talk, question, asked_again)
 
 
 def unknown(talk: Conversation) -> list[Message]:

@@ -13,6 +13,7 @@ from selfcheck.interview.messages import Message
 from selfcheck.interview.nodes import Node
 from selfcheck.interview.passing import read_back
 from selfcheck.interview.several import Several, named_answer, named_node
+from selfcheck.interview.standing import raised
 from selfcheck.interview.understanding import MEASURES, Reading, after_opening, exact, loose, measure, normal
 
 if TYPE_CHECKING:
@@ -39,7 +40,8 @@ def _counting(talk: Conversation) -> list[str]:
     last.sort(key=lambda ident: at.get(ident, 0))
     if last and _keeps_safe(nodes[last[-1]]):
         return []
-    return [ident for ident in last if not _keeps_safe(nodes[ident])]
+    free = [ident for ident in last if not raised(talk.script, talk.state, ident)]
+    return [ident for ident in free if not _keeps_safe(nodes[ident])]
 
 
 def _keeps_safe(node: Node) -> bool:

@@ -273,7 +273,7 @@ def _fits(talk: Conversation, node: Node, reading: Reading, text: str) -> list[M
 
     def choose(choice: str) -> list[Message]:
         talk.drop_pending()
-        return talk.accept(Answer(node.id, "value", choice, said=text))
+        return odd.accept_or_question(talk, node, Answer(node.id, "value", choice, said=text))
 
     choices = tuple((option, talk.words(talk.script.label_of(node.id, option))) for option in options)
     return talk.ask(Pending(talk.phrases.say("which"), choices, choose))

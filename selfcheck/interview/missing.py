@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from selfcheck.interview import hazards
+from selfcheck.interview import hazards, odd
 from selfcheck.interview.answers import NOTE, Answer
 from selfcheck.interview.guessing import meant
 from selfcheck.interview.messages import Message
@@ -81,7 +81,8 @@ def _did_you_mean(talk: Conversation, node: Node, option: str, text: str) -> Pen
     def choose(choice: str) -> list[Message]:
         talk.drop_pending()
         if choice == "yes":
-            return talk.accept(Answer(node.id, "value", option if node.kind == "choose" else (option,), said=text))
+            value = option if node.kind == "choose" else (option,)
+            return odd.accept_or_question(talk, node, Answer(node.id, "value", value, said=text))
         return [*_in_other_words(talk), *talk.question()]
 
     talk.misses += 1

@@ -75,6 +75,8 @@ class Node:
     hazard: dict[str, str] = field(default_factory=dict)  # option id → hazard id that choosing it raises
     #: path → value also recorded with any answer that has a value; "today" stands for the day of the conversation
     also_writes: dict[str, str | bool | float] = field(default_factory=dict)
+    #: option id → predicate while which it is no answer: the question is asked again, and a safety item is not passed
+    barred: dict[str, str] = field(default_factory=dict)
     odd_when: tuple[str, ...] = ()  # predicates that make an answer odd: read back and asked "is that right?"
 
     __pydantic_config__ = STRICT
@@ -125,6 +127,7 @@ class NodeWords:
     also: dict[str, tuple[str, ...]] = field(default_factory=dict)  # option id → other words people use for it
     after: dict[str, str] = field(default_factory=dict)  # option id (or "unknown") → one sentence said after it
     odd: dict[str, str] = field(default_factory=dict)  # predicate of `odd_when` → what is odd about the answer
+    barred: dict[str, str] = field(default_factory=dict)  # predicate of `barred` → why that is no answer
     names: tuple[str, ...] = ()  # other short names for it: "sludge", "the stain"
 
     __pydantic_config__ = STRICT

@@ -6,12 +6,14 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from selfcheck.interview.answers import Answer
+from selfcheck.interview.context import choices_of
 from selfcheck.interview.messages import Message
 from selfcheck.interview.nodes import Node
 from selfcheck.interview.pending import Pending
 from selfcheck.interview.phrases import filled
 from selfcheck.interview.predicates import holds
 from selfcheck.interview.replay import follow
+from selfcheck.interview.routing import is_barred
 from selfcheck.interview.showing import show_answer, show_bound
 
 if TYPE_CHECKING:
@@ -20,6 +22,9 @@ if TYPE_CHECKING:
 
 def accept_or_question(talk: Conversation, node: Node, answer: Answer) -> list[Message]:
     """Accept an answer, after asking "is that what you saw?" where something about it is odd."""
+    no_answer = _barred(talk, node, answer)
+    if no_answer:
+        return [*(Message("trouble", reason) for reason in no_answer), *talk.question()]
     doubts = oddities(talk, node, answer)
     if not doubts:
         return talk.accept(answer)
@@ -58,6 +63,14 @@ def oddities(talk: Conversation, node: Node, answer: Answer) -> list[str]:
             if holds(name, after.answered, context)
         )
     return [doubt for doubt in found if doubt]
+
+
+def _barred(talk: Conversation, node: Node, answer: Answer) -> list[str]:
+    """Why an answer cannot be one, by what is known already."""
+    answered, words = talk.state.answered, talk.script.words_of(node.id).barred
+    context = replace(talk.context, draft=lambda: _draft(talk, answered))
+    names = [node.barred[one] for one in choices_of(answer) if is_barred(node, one, answered, context)]
+    return [filled(words[name], talk.script, answered, context) for name in names]
 
 
 def _draft(talk: Conversation, answered: object) -> dict[str, object]:

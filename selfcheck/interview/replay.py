@@ -8,7 +8,7 @@ from dataclasses import replace
 from selfcheck.interview.answers import BREAK, HAZARD, LEAVING, NOTE, TAKEN_BACK, Answer
 from selfcheck.interview.context import Context, choices_of
 from selfcheck.interview.nodes import Node
-from selfcheck.interview.routing import is_danger, next_step
+from selfcheck.interview.routing import guards, is_danger, next_step
 from selfcheck.interview.script import Script
 from selfcheck.interview.state import State
 
@@ -81,24 +81,27 @@ def _taken_back(script: Script, state: State, question: str) -> State:
 
 
 def _after_break(script: Script, state: State) -> State:
-    """Safety items and openings from before a break are void, unless all of that was over and shut in good order."""
+    """Safety items and openings from before a break are void, unless all of that was over and shut in good order.
+
+    A hazard that one of them raised stays told.
+    """
     state = replace(state, leaving=False, must_close=False, close_first=state.open, close_from=state.length, tries=0)
     if state.settled:
         return state
-    openings = [node for node in script.nodes.values() if node.opens]
-    asked_first = {one.question for node in openings for one in node.when if one.question}
-    void = {name for name in state.given if _guards(script.nodes[name], asked_first)}
+    void = [name for name in state.given if guards(script, script.nodes[name])]
+    raised = [
+        script.nodes[name].hazard[option]
+        for name in void
+        for option in choices_of(state.given[name])
+        if option in script.nodes[name].hazard
+    ]
     return replace(
         state,
+        told=tuple(dict.fromkeys((*state.told, *raised))),
         given={name: answer for name, answer in state.given.items() if name not in void},
         at={name: place for name, place in state.at.items() if name not in void},
         before={**state.before, **{name: state.given[name] for name in void}},
     )
-
-
-def _guards(node: Node, asked_first: set[str]) -> bool:
-    """Whether a node is a safety item, an opening, or a look that an opening rests on."""
-    return node.gate or node.opens or (node.id in asked_first and "safety" in node.tags)
 
 
 def _walked(script: Script, context: Context, state: State) -> State:

@@ -292,7 +292,8 @@ def _looks(script: Script) -> list[_Look]:
     looks: dict[Condition, _Look] = {}
     everything = tuple(script.nodes)
     for section, node in script.flow.nodes():
-        for condition in (*section.when, *node.when):
+        barring = (Condition(predicate=name) for name in node.barred.values())
+        for condition in (*section.when, *node.when, *barring):
             name = condition.predicate or condition.unless
             if name in BUILT_IN:
                 continue

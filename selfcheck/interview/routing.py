@@ -24,6 +24,16 @@ def is_danger(script: Script, hazard: str) -> bool:
     return caution is None or caution.level == "danger"
 
 
+def guards(script: Script, node: Node) -> bool:
+    """Whether a node is a safety item, an opening, or a look that an opening rests on."""
+    return node.gate or node.opens or ("safety" in node.tags and node.id in script.asked_before_opening)
+
+
+def is_barred(node: Node, option: str, answered: Answered, context: Context) -> bool:
+    """Whether an option is no answer as things stand."""
+    return option in node.barred and holds(node.barred[option], answered, context)
+
+
 def true_of(conditions: Iterable[Condition], answered: Answered, context: Context) -> bool:
     """Whether all conditions hold."""
     for condition in conditions:
@@ -107,7 +117,7 @@ def _along(script: Script, context: Context, state: State, answered: Answered) -
             if node.opens and (answered.gate != "passed" or answered.hazards):
                 continue
             return Step(node, answered)
-        _count(node, answer, answered, state)
+        _count(node, answer, answered, state, context)
     return Step(None, answered)
 
 
@@ -133,11 +143,12 @@ def _blank(state: State) -> Answered:
     return answered
 
 
-def _count(node: Node, answer: Answer, answered: Answered, state: State) -> None:
+def _count(node: Node, answer: Answer, answered: Answered, state: State, context: Context) -> None:
     answered[node.id] = answer
     chosen = choices_of(answer)
     if node.gate and answered.gate != "failed":
-        answered.gate = "passed" if any(option in node.passes for option in chosen) else "failed"
+        passes = [one for one in chosen if one in node.passes and not is_barred(node, one, answered, context)]
+        answered.gate = "passed" if passes else "failed"
     raised = [node.hazard[option] for option in chosen if option in node.hazard]
     if raised:
         answered.hazards += tuple(hazard for hazard in raised if hazard not in answered.hazards)

@@ -63,6 +63,12 @@ class Script:
         """The first step that opens something; None when there is none."""
         return next((node for node in self.nodes.values() if node.opens), None)
 
+    @cached_property
+    def asked_before_opening(self) -> frozenset[str]:
+        """The questions that a step which opens something rests on."""
+        openings = [node for node in self.nodes.values() if node.opens]
+        return frozenset(one.question for node in openings for one in node.when if one.question)
+
     def words_of(self, node_id: str) -> NodeWords:
         """What is said at a node; empty words when it has none."""
         section = self.section_of.get(node_id)

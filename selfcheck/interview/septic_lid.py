@@ -15,6 +15,8 @@ if TYPE_CHECKING:
 
 SIZE = ("lid_form", "lid_diameter", "lid_side", "lid_width", "lid_thickness", "lid_material", "which_tank")
 POUND = 0.45359237
+#: stone and metal, never "light plastic" however small. Our choice.
+HEAVY = ("concrete", "cast_iron", "steel")
 
 
 @predicate("lid_size_wanted", reads=("which_tank",))
@@ -43,6 +45,14 @@ def lid_heavier_than_said(answered: Answered, context: Context) -> bool:
     advice = _moving(answered, context).advice
     light = answered.chosen("gate_lid", "firm_light") and advice == "lever"
     return light or (answered.chosen("gate_lid", "firm_light", "firm_heavy") and advice == "professional")
+
+
+@predicate("lid_not_light", reads=SIZE)
+def lid_not_light(answered: Answered, context: Context) -> bool:
+    """What it is made of is no light plastic, or its known material and size make it too heavy for one person."""
+    found = _moving(answered, context)
+    too_heavy = found.mass is not None and not found.mass.assumed and found.advice != "one_person"
+    return _lid(answered, context).material in HEAVY or too_heavy
 
 
 @fill("lid_weighs")

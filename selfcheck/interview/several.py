@@ -12,6 +12,7 @@ from selfcheck.interview.nodes import Node
 from selfcheck.interview.replay import follow
 from selfcheck.interview.routing import section_holds
 from selfcheck.interview.script import Script
+from selfcheck.interview.standing import raised
 from selfcheck.interview.state import State
 from selfcheck.interview.understanding import (
     CHOICES,
@@ -130,7 +131,8 @@ class _Found:
         free = [ident for ident in free if ident not in self._early]
         ahead = [ident for ident in free if ident not in self.state.given and order[ident] >= now]
         ahead.sort(key=lambda ident: (order[ident] != now, order[ident]))
-        return [*ahead, *(ident for ident in free if ident in self.state.answered)]
+        answered = (ident for ident in free if ident in self.state.answered)
+        return [*ahead, *(ident for ident in answered if not raised(self.script, self.state, ident))]
 
     def _once_more(self, part: str) -> Answer | None:
         """A bare reading after another one: the next question that writes at the same place."""

@@ -109,6 +109,11 @@ def _check_links(script: Script, file: str, node: Node) -> None:
     for name in node.odd_when:
         if name not in PREDICATES:
             raise ContentProblem(file, node.id, "odd_when", f'there is no predicate named "{name}".')
+    for option, name in node.barred.items():
+        if option not in node.options or node.kind != "choose":
+            raise ContentProblem(file, node.id, "barred", f'"{option}" is not an option of this question.')
+        if name not in PREDICATES:
+            raise ContentProblem(file, node.id, f"barred.{option}", f'there is no predicate named "{name}".')
 
 
 def _paths(node: Node) -> Iterable[str]:
@@ -162,21 +167,25 @@ def _check_words(script: Script, place: Place, section: Section) -> None:
             ("also", said.also, options),
             ("after", said.after, options | extra),
             ("odd", said.odd, set(node.odd_when)),
+            ("barred", said.barred, set(node.barred.values())),
         )
         for key, names, known in tables:
             for name in names:
                 if name not in known:
-                    what = f'"{name}" is not an option of this question.' if key != "odd" else (
-                        f'"{name}" does not stand in odd_when of this question.'
-                    )  # fmt: skip
+                    listed = {"odd": "odd_when", "barred": "barred"}.get(key)
+                    missing = f"does not stand in {listed}" if listed else "is not an option"
+                    what = f'"{name}" {missing} of this question.'
                     raise ContentProblem(file, node.id, key, what)
         for name in node.odd_when:
             if name not in said.odd:
                 raise ContentProblem(file, node.id, "odd", f'what is odd when "{name}" holds has no words.')
+        for name in node.barred.values():
+            if name not in said.barred:
+                raise ContentProblem(file, node.id, "barred", f'why "{name}" bars an answer has no words.')
         _check_alike(file, node, said.options, said.also)
         for key in ("ask", "before", "why", "how", "healthy", "again"):
             _check_places(script, file, node.id, key, getattr(said, key))
-        for table in (said.options, said.after, said.odd):
+        for table in (said.options, said.after, said.odd, said.barred):
             for name, text in table.items():
                 _check_places(script, file, node.id, name, text)
 

@@ -336,8 +336,33 @@ def test_something_is_wrong_lists_what_can_be() -> None:
     assert "Smoke comes out of the oven" in labels
     conversation.hear("Smoke comes out of the oven")
     assert conversation.state.told == ("smoke",)
+
+
+def test_a_hazard_picked_by_number_may_be_a_slip_and_one_told_in_words_is_none() -> None:
+    conversation = talk(["something is wrong"])
+    choices = conversation.prompt.choices if conversation.prompt else ()
+    conversation.hear(next(str(one.number) for one in choices if one.id == "smoke"))
+    assert conversation.state.told == ("smoke",)
+    assert "Was that a slip?" in conversation.hear("back")[-1].text
+    conversation.hear("no")
+    assert conversation.state.told == ("smoke",)
     conversation.hear("back")
+    conversation.hear("yes")
     assert conversation.state.told == ()
+    for line in ("there is a fire", "something burns and there are flames"):
+        told = talk([line]).state.told
+        assert told, line
+        assert talk([line, "back", "1", "back", "yes", "undo"]).state.told == told, line
+
+
+def test_an_option_that_raised_a_hazard_is_changed_only_as_a_slip() -> None:
+    by_number = talk([*TO_OVEN, "opened", "2", "shut", "back", "back"])
+    assert "Was that a slip?" in (by_number.prompt.text if by_number.prompt else "")
+    by_number.hear("yes")
+    assert at(by_number) == "smoke"
+    for line in ("change smoke", "actually no smoke at all", "no, it was no smoke", "smoke: no smoke at all"):
+        kept = talk([*TO_OVEN, "opened", "2", "shut", line, "none"])
+        assert kept.state.given["smoke"].value == "some", line
 
 
 def test_nothing_opens_once_a_hazard_was_told() -> None:
