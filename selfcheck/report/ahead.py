@@ -47,8 +47,7 @@ def ahead_page(
     verdict tells them. ContentProblem: words missing.
     """
     tell = _Telling(judgement, words, sources, judgement.household.units)
-    parts = (
-        *(tell.comparison(compared) if compared is not None else ()),
+    as_it_is = (
         *(tell.water(water) if water is not None else ()),
         *tell.dates(limits),
         *tell.look_again(),
@@ -59,7 +58,11 @@ def ahead_page(
         *tell.margins(),
         *part(words("title", "by_rule"), [*rule_rows, words("rules", "authority"), words("rules", "choose")]),
     )
-    return PartedPage(tell.headline(), parts, always=tuple(always))
+    if compared is None or compared.change.nothing:
+        first = tell.comparison(compared) if compared is not None else ()
+        return PartedPage(tell.headline(), (*first, *as_it_is), always=tuple(always))
+    old = [one._replace(title=words("title", "as_it_is", title=one.title)) for one in as_it_is]
+    return PartedPage(tell.with_change(compared), (*tell.comparison(compared), *old), always=tuple(always))
 
 
 def nothing_ahead(
@@ -89,6 +92,17 @@ class _Telling:
             return self.words("headline", "open", years=f"{HORIZON_YEARS:.0f}")
         name = "past" if due.p50 <= self.judgement.today else "ahead"
         return self.words("headline", name, day=self.day(due.p50))
+
+    def with_change(self, compared: Compared) -> str:
+        """The headline of a change that was tried: the date it leads to, then the one that stands."""
+        old, new = (self.around(side.due.p50) for side in (compared.now, compared.then))
+        months = compared.months_later
+        if old == new or (months is not None and abs(months) < 1.0):
+            return self.words("headline", "change_same", day=old)
+        return self.words("headline", "change_empty" if compared.change.starts_empty else "change", old=old, new=new)
+
+    def around(self, day: date | None) -> str:
+        return self.when(day) if day is None else self.words("dates", "around", day=self.day(day))
 
     def comparison(self, compared: Compared) -> tuple[Part, ...]:
         say, now, then = self.words, compared.now, compared.then
@@ -122,7 +136,7 @@ class _Telling:
             return self.words("change", name, value=show_volume(number, self.units))
         if name == "residue_m":
             return self.words("change", name, value=show_length(number, self.units))
-        return self.words("change", name, value=f"{number:g}")
+        return self.words("change", f"{name}_one" if number == 1 else name, value=f"{number:g}")
 
     def dates(self, rows: Sequence[RuleRow]) -> tuple[Part, ...]:
         say = self.words
@@ -216,7 +230,8 @@ class _Telling:
             return ()
         years = table_interval_years(found.vessel.full_m3, at_home, spells[-1].disposal if spells else None)
         size = show_volume(found.vessel.full_m3, self.units)
-        lines = [say("table", "years", years=f"{years:.1f}", size=size, people=f"{at_home:g}")]
+        name = "years_one" if at_home == 1 else "years"
+        lines = [say("table", name, years=f"{years:.1f}", size=size, people=f"{at_home:.3g}")]
         if "pump_out_date" not in found.forecast.assumed:
             start = found.forecast.people.start
             lines.append(say("table", "day", day=self.day(start + timedelta(days=years * DAYS_A_YEAR))))

@@ -14,6 +14,7 @@ from selfcheck.domain.flow import Flow, leak
 from selfcheck.domain.household import Household
 from selfcheck.domain.judging import judge
 from selfcheck.domain.limits import LENGTHS, SHARES
+from selfcheck.domain.showing import show_day
 from selfcheck.domain.verdict import Case
 from selfcheck.domain.what_if import Change, compare, each_limit
 from selfcheck.errors import ContentProblem
@@ -181,3 +182,32 @@ def test_what_was_not_told_is_worth_asking() -> None:
 def test_a_phrase_that_is_missing_is_named() -> None:
     with pytest.raises(ContentProblem):
         PageWords("words/x.toml", {})("title", "seen")
+
+
+@pytest.mark.parametrize("change", [Change(people=1), Change(people=8), Change(tank_m3=6.0)])
+def test_a_change_stands_in_the_headline_and_the_rest_is_marked(change: Change) -> None:
+    asked = case()
+    compared = compare(asked, change)
+    page = ahead(asked, change)
+    old, new = compared.now.due.p50, compared.then.due.p50
+    assert old is not None
+    assert new is not None
+    told = [page.headline.index(show_day(day, "us")) for day in (new, old)]
+    assert told == sorted(told)
+    assert page.parts[0].title == "What if"
+    assert all(part.title.startswith("As it is now · ") for part in page.parts[1:])
+    assert "With 1 people" not in lines_of(page)
+
+
+def test_a_change_that_changes_nothing_says_so_in_the_headline() -> None:
+    asked = case()
+    page = ahead(asked, Change(people=3))
+    assert page.headline.startswith("With the change, your limit stays where it is: around ")
+    assert not ahead(asked, Change()).headline.startswith("With the change")
+
+
+def test_one_person_is_not_told_of_as_people() -> None:
+    told = lines_of(ahead(case(occupancy=[{"from": "2016-06-01", "people": 1}]), Change(people=1, months_per_year=1)))
+    assert "With 1 person at home." in told
+    assert "1 month a year" in told
+    assert "1 people" not in told
