@@ -58,6 +58,7 @@ def verdict(page: VerdictPage, words: FaceWords) -> list[Paragraph]:
     lines: list[Paragraph] = [(page.headline, BANDS.get(page.verdict, "band_now")), GAP, (page.do, "text")]
     lines += [(line, "text") for line in (page.by, page.kind) if line]
     lines += [GAP, (page.sure, "strong"), *((f"{DOT}{line}", "text") for line in page.because)]
+    lines += [(line, "muted") for line in page.not_used]
     sections = (
         ("because", page.why), ("by_rule", page.rule_rows), ("when_next", page.when_next), ("seen", page.seen),
         ("not_checked", page.not_checked), ("questionable", page.questionable), ("would_change", page.would_change),
@@ -123,4 +124,10 @@ def help_sheet(words: FaceWords, here: str) -> list[Paragraph]:
 
 
 def _section(title: str, lines: Sequence[str]) -> list[Paragraph]:
-    return [GAP, (title, "key"), *((f"{DOT}{line}", "text") for line in lines)] if lines else []
+    return [GAP, (title, "key"), *(one for line in lines for one in _item(line))] if lines else []
+
+
+def _item(line: str) -> list[Paragraph]:
+    """One thing of a list; what stands on lines of its own hangs below it."""
+    first, *more = line.split("\n")
+    return [(f"{DOT}{first}", "text"), *((f"  {one}", "muted") for one in more)]

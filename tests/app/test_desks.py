@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+from datetime import date
 from pathlib import Path
 from typing import Any
 
@@ -93,6 +94,31 @@ async def test_the_sheet_is_printed_before_going_out(sitting: Sitting, tmp_path:
         await say(pilot, "^f12")
         assert len(list((tmp_path / "papers").iterdir())) == 2
         assert "How do you want to do the check?" in text_of(app)
+
+
+@pytest.mark.parametrize("size", [(60, 20), (80, 24)])
+async def test_danger_is_read_from_its_first_word_with_the_question_below(sitting: Sitting, size: Any) -> None:
+    app = app_of(sitting)
+    async with running(app, size) as pilot:
+        await say(pilot, "^2", "my husband fell in")
+        shown = text_of(app).replace("▌", " ").split()
+        assert "DANGER" in shown
+        assert "emergency number (911 in the United States) now" in " ".join(shown)
+
+
+async def test_a_danger_of_an_earlier_day_is_asked_about_first(sitting: Sitting) -> None:
+    talk = sitting.begin("trouble")
+    talk.start()
+    talk.hear("my husband fell in")
+    sitting.conclude(talk)
+    sitting.close()
+    later = Sitting.open(sitting.folder, PLACE, date(2027, 1, 2), in_place=True, fixed_day=True)
+    app = app_of(later)
+    async with running(app, (60, 20)) as pilot:
+        assert "Is it over, and is everyone safe?" in text_of(app)
+        await say(pilot, "^1", "^escape")
+        assert app.screen is app.home
+        assert "told me of danger" not in text_of(app)
 
 
 async def test_what_takes_long_is_said(sitting: Sitting) -> None:

@@ -111,4 +111,23 @@ async def test_a_grave_caution_is_read_from_its_first_word(word: str, first: boo
         await pilot.pause()
         seen = [log.render_line(y).text for y in range(12)]
         assert any(word in line for line in seen[:2]) is first
-        assert any("Is everyone out?" in line for line in seen) is not first
+        assert "Is everyone out?" in seen[-1]
+        log.turn_page(-9)
+        await pilot.pause(0.05)
+        assert "Step 1." in "".join(log.render_line(y).text for y in range(12))
+        log.turn_page(9)
+        await pilot.pause()
+        assert "Is everyone out?" in log.render_line(11).text
+        assert "▌" in log.render_line(9).text
+
+
+async def test_a_grave_caution_stays_at_its_first_word_when_the_page_gets_lower() -> None:
+    app = LogApp()
+    async with app.run_test(size=(60, 30)) as pilot:
+        log = app.query_one(MessageLog)
+        log.add([*turn(1), Own("caution", "Do not go in, not even to help. " * 10, "DANGER"), Own("ask", "Out?")])
+        for height in (7, 4, 8):
+            await pilot.resize_terminal(60, height)
+            await pilot.pause(0.05)
+            assert "DANGER" in log.render_line(0).text
+            assert ("Out?" in log.render_line(height - 1).text) is (height > 4)

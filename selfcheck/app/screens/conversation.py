@@ -93,7 +93,7 @@ class ConversationScreen(Screen[None]):
         if self.drawn is None:
             yield TankLine(id="tank-line")
         with Horizontal(id="body"):
-            yield MessageLog(id="log")
+            yield MessageLog(more=words("more"), id="log")
             yield DrawnPanel(id="tank") if self.drawn is not None else TankPanel(id="tank")
         yield Across(id="rule")
         yield Choices(more=words("more"), id="choices")
@@ -174,8 +174,7 @@ class ConversationScreen(Screen[None]):
 
     def action_scroll(self, pages: int) -> None:
         """Read back, or come forward again."""
-        log = self.query_one(MessageLog)
-        log.scroll_relative(y=pages * max(1, log.size.height - 2), animate=False)
+        self.query_one(MessageLog).turn_page(pages)
 
     def action_empty(self) -> None:
         """Empty the line one types on, and take back a first step out."""
