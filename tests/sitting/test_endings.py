@@ -180,6 +180,7 @@ PUMPED = (
     "may 28 2026",
     "a small pipe",
     "2",
+    "yes",
     "more",
     "3 in",
     "a lot",
@@ -277,3 +278,30 @@ def test_places_that_are_not_known_leave_no_trouble(home: Path) -> None:
     with at(home) as sitting:
         page(sitting, "find_tank", "covered", "not yet", *["i don't know"] * 7)
         assert not sitting.trouble
+
+
+def test_another_number_of_parts_is_asked_about_before_it_changes_the_tank(home: Path) -> None:
+    with at(home) as sitting:
+        talk = sitting.begin("after_pump_out")
+        talk.start()
+        for line in ("it is gone", "on and fastened", "today", "the big lid"):
+            talk.hear(line)
+        said = [message.text for message in talk.hear("two parts, and both were pumped")]
+        assert "Parts of the tank by the record: 1. It is changed when you stand by this." in said
+        talk.hear("no")
+        assert talk.prompt is not None
+        assert talk.prompt.question == "compartments"
+        talk.hear("only one part, and it was pumped")
+        assert talk.prompt.question == "left"
+
+
+def test_the_read_back_of_a_pump_out_holds_all_that_goes_into_the_record(home: Path) -> None:
+    with at(home) as sitting:
+        talk = sitting.begin("after_pump_out")
+        talk.start()
+        told = ("it is gone", "on and fastened", "today", "the big lid", "one part", "nothing", "a little", "none")
+        for line in (*told, "it was cleaned", "Joe", ""):
+            said = [message.text for message in talk.hear(line)]
+        shown = "\n".join(said).lower()
+        for words in ("the manhole", "only one part", "a little, and it stopped", "it was cleaned", "joe"):
+            assert words in shown, words
