@@ -48,6 +48,7 @@ def hazard_perhaps(talk: Conversation, hazard: Hazard, line: str) -> list[Messag
     caution = talk.script.cautions.get(hazard.id)
     told = (caution.told or caution.hazard) if caution else line
     talk.record(Answer(NOTE, "value", line, said=line))
+    before = talk.pending
 
     def choose(choice: str) -> list[Message]:
         if choice == "yes":
@@ -56,7 +57,10 @@ def hazard_perhaps(talk: Conversation, hazard: Hazard, line: str) -> list[Messag
 
         talk.drop_pending()
         note = Message("note", talk.phrases.say("hazard_not"))
-        return [note, *hearing.ordinary(talk, line)]
+        if before is None:
+            return [note, *hearing.ordinary(talk, line)]
+        talk.ask(before)
+        return [note, *hearing.to_pending(talk, before, line)]
 
     choices = (("yes", talk.phrases.say("hazard_yes")), ("no", talk.phrases.say("hazard_no")))
     asked = talk.phrases.say("hazard_check", told=inline(told))

@@ -33,6 +33,8 @@ def meant(script: Script, node: Node, text: str) -> str | None:
 def _likeness(script: Script, node: Node, option: str, plain: str) -> float:
     fillers = set(script.interface.listen.get("fillers", ()))
     typed = [word for word in words_in(plain) if word not in fillers and len(word) >= SHORTEST]
+    if typed and all(word in script.common_words for word in typed):
+        return 0.0
     best = 0.0
     for wording in wordings(script, node, option):
         best = max(best, _ratio(plain, wording))

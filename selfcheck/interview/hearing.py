@@ -10,7 +10,7 @@ from selfcheck.interview.context import choices_of
 from selfcheck.interview.hazards import Hazard, find
 from selfcheck.interview.messages import Message
 from selfcheck.interview.nodes import Node
-from selfcheck.interview.passing import in_part, in_passing, read_back
+from selfcheck.interview.passing import beside_offer, in_part, in_passing, read_back
 from selfcheck.interview.pending import Pending
 from selfcheck.interview.prompting import CHANGED, RIGHT, STILL, introduce
 from selfcheck.interview.replay import follow
@@ -46,7 +46,7 @@ def hear(talk: Conversation, text: str) -> list[Message]:
             return _with_option(talk, hazard.id, text)
         return closing.hazard_perhaps(talk, hazard, text)
     if talk.pending is not None:
-        return _to_pending(talk, talk.pending, text)
+        return to_pending(talk, talk.pending, text)
     return ordinary(talk, text)
 
 
@@ -127,12 +127,14 @@ def _with_option(talk: Conversation, hazard: str, text: str) -> list[Message]:
     return closing.hazard_told(talk, hazard, text)
 
 
-def _to_pending(talk: Conversation, pending: Pending, text: str) -> list[Message]:
+def to_pending(talk: Conversation, pending: Pending, text: str) -> list[Message]:
     """A line while a small question stands in between."""
     picked = _choice(talk, pending, text)
     if picked is not None:
         return pending.choose(picked)
     command = command_of(talk.script.interface, text)
+    if pending.offered and command in ("unknown", "skip"):
+        return [Message("trouble", talk.phrases.say("offer_first")), *talk.question()]
     if command in commands.ANYWHERE or (command in commands.WAYS_OUT and not pending.firm):
         return commands.do(talk, command)
     if not text:
@@ -145,10 +147,13 @@ def _to_pending(talk: Conversation, pending: Pending, text: str) -> list[Message
     said = pending.other(text)
     if said is not None:
         return said
+    if pending.offered and command is None and (said := beside_offer(talk, pending, text)) is not None:
+        return said
     if command is None and normal(text).isdecimal():
         return [Message("trouble", talk.phrases.say("no_match_options")), *talk.question()]
     talk.drop_pending()
-    return ordinary(talk, text)
+    dropped = [Message("note", talk.phrases.say("elsewhere_no"))] if pending.offered else []
+    return [*dropped, *ordinary(talk, text)]
 
 
 def _choice(talk: Conversation, pending: Pending, text: str) -> str | None:
@@ -172,7 +177,7 @@ def _at_end(talk: Conversation, text: str) -> list[Message]:
     command = command_of(talk.script.interface, text)
     if command in ("back", "change", "trouble", "help"):
         return commands.do(talk, command)
-    if text and (said := missing.side_question(talk, text)):
+    if missing.asks(talk, text) and (said := missing.side_question(talk, text)):
         return said
     return [Message("note", talk.phrases.say("at_end"))]
 

@@ -12,19 +12,20 @@ from selfcheck.interview.nodes import Node, Term
 from selfcheck.interview.pending import Pending
 from selfcheck.interview.prompting import caution_message
 from selfcheck.interview.showing import inline
-from selfcheck.interview.understanding import MEASURES, after_opening, is_question, normal, words_in
+from selfcheck.interview.understanding import MEASURES, after_opening, is_question, normal
 
 if TYPE_CHECKING:
     from selfcheck.interview.dialogue import Conversation
 
-#: a line of fewer words is too short to be a question about the job
-FEWEST_WORDS = 3
-
 
 def asks(talk: Conversation, text: str) -> bool:
     """Whether a line asks something back, "what if ..." among it, or asks for a thing by its name alone."""
-    interface = talk.script.interface
-    return is_question(interface, text) or normal(text) in interface.listen.get("asked_by_name", ())
+    interface, plain = talk.script.interface, normal(text)
+    if not any(sign.isalpha() for sign in plain) or any(
+        plain in interface.listen.get(one, ()) for one in ("yes", "no")
+    ):
+        return False
+    return is_question(interface, text) or plain in interface.listen.get("asked_by_name", ())
 
 
 def side_question(talk: Conversation, text: str) -> list[Message] | None:
@@ -61,10 +62,6 @@ def not_understood(talk: Conversation, text: str) -> list[Message]:
     """A line that fits nothing: kept as a note, and the question put another way, more plainly each time."""
     asked = asks(talk, text)
     talk.record(Answer(NOTE, "value", text, said=text))
-    telling = [word for word in words_in(normal(text)) if word.isalpha()]
-    figures = any(letter.isdecimal() for letter in text)  # a line with figures tells something, and asks nothing
-    if not asked and not figures and len(telling) >= FEWEST_WORDS and (said := side_question(talk, text)):
-        return said
     kept = Message("note", talk.phrases.say("note_kept"))
     if asked:
         return [Message("help", talk.phrases.say("not_in_guide")), kept, *talk.question()]

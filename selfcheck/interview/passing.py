@@ -7,8 +7,10 @@ from typing import TYPE_CHECKING
 from selfcheck.interview.answers import NOTE, Answer
 from selfcheck.interview.messages import Message
 from selfcheck.interview.pending import Pending
+from selfcheck.interview.replay import follow
 from selfcheck.interview.several import Several, several
 from selfcheck.interview.showing import at_start, show_within
+from selfcheck.interview.understanding import MEASURES, after_opening, measure, normal
 
 if TYPE_CHECKING:
     from selfcheck.interview.dialogue import Conversation
@@ -38,7 +40,7 @@ def in_passing(talk: Conversation, text: str) -> list[Message] | None:
 
 
 def in_part(talk: Conversation, text: str) -> list[Message] | None:
-    """A line of which one part answers the open question, and the rest is too early or not clear: read back."""
+    """A line of which one part surely answers the open question, and the rest is too early or not clear: read back."""
     found = several(talk.script, talk.state, text, talk.context)
     if talk.revising or not found.answers or not (found.rest or found.later):
         return None
@@ -66,7 +68,41 @@ def read_back(talk: Conversation, found: Several, text: str) -> Pending:
     if found.rest or found.later:
         talk.record(Answer(NOTE, "value", text, said=text))
     choices = (("yes", talk.phrases.say("yes")), ("no", talk.phrases.say("no")))
-    return Pending(talk.phrases.say(ask), choices, choose, lead=tuple(lead))
+    return Pending(talk.phrases.say(ask), choices, choose, lead=tuple(lead), offered=found.answers)
+
+
+def beside_offer(talk: Conversation, pending: Pending, text: str) -> list[Message] | None:
+    """A line while answers are read back: more answers join them, a correction mends them, anything else waits.
+
+    None when it turns the offer down and says something else.
+    """
+    rest = after_opening(talk.script.interface, "correction", text)
+    more = _more(talk, pending.offered, rest or text)
+    if more:
+        talk.drop_pending()
+        joined = {answer.question: answer for answer in (*pending.offered, *more)}
+        return talk.ask(read_back(talk, Several(tuple(joined.values())), text))
+    if rest:
+        return None
+    return [Message("trouble", talk.phrases.say("offer_first")), *talk.question()]
+
+
+def _more(talk: Conversation, offered: tuple[Answer, ...], text: str) -> tuple[Answer, ...]:
+    """The answers in a line that comes on top of those on offer: all of it understood, or nothing."""
+    listen = talk.script.interface.listen
+    if normal(text).isdecimal() or any(normal(text) in listen.get(name, ()) for name in ("none", "go_on", "all")):
+        return ()
+    found = several(talk.script, talk.state, text, talk.context)
+    if found.answers and not (found.rest or found.later):
+        return found.answers
+    state = talk.state
+    for answer in offered:
+        state = follow(talk.script, talk.context, state, answer)
+    node = state.node
+    if node is None or node.kind not in MEASURES:
+        return ()
+    reading = measure(node, text, talk.context)
+    return (reading.answer,) if reading.answer is not None else ()
 
 
 def _line(talk: Conversation, answer: Answer) -> str:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass
 
+from selfcheck.interview.answers import Answer
 from selfcheck.interview.messages import Message
 
 
@@ -14,7 +15,8 @@ class Pending:
 
     `other` is given a line that is none of the choices, and says None when it can do nothing with it: then the line is
     taken as any other, and the small question is over. `lead`: said before it. `firm`: it is asked until it is
-    answered, whatever else is typed; on leaving all the same, `parting` is said.
+    answered, whatever else is typed; on leaving all the same, `parting` is said. `offered`: answers that are read back;
+    they stay on offer until a yes or a no.
     """
 
     text: str
@@ -23,4 +25,5 @@ class Pending:
     other: Callable[[str], list[Message] | None] = lambda line: None
     lead: tuple[Message, ...] = ()
     firm: bool = False
+    offered: tuple[Answer, ...] = ()
     parting: tuple[Message, ...] = ()

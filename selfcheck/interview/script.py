@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from functools import cached_property
@@ -9,6 +10,8 @@ from functools import cached_property
 from selfcheck.interview.nodes import STRICT, Caution, Flow, Node, NodeWords, Outcome, Section, SectionWords, Term
 
 _NO_WORDS = NodeWords()
+#: a word in the options of so many questions tells nothing alone. Our choice.
+COMMON = 5
 
 
 @dataclass(frozen=True, slots=True)
@@ -68,6 +71,15 @@ class Script:
         """The questions that a step which opens something rests on."""
         openings = [node for node in self.nodes.values() if node.opens]
         return frozenset(one.question for node in openings for one in node.when if one.question)
+
+    @cached_property
+    def common_words(self) -> frozenset[str]:
+        """Words that stand in the options of so many questions that one of them alone picks none."""
+        found: Counter[str] = Counter()
+        for node in self.nodes:
+            labels = " ".join(self.words_of(node).options.values()).casefold()
+            found.update({word.strip(".,:;?()") for word in labels.split()})
+        return frozenset(word for word, times in found.items() if times >= COMMON)
 
     def words_of(self, node_id: str) -> NodeWords:
         """What is said at a node; empty words when it has none."""

@@ -23,6 +23,7 @@ from selfcheck.interview.understanding import (
     measure,
     normal,
     parts_of,
+    whole,
     words_in,
 )
 
@@ -50,6 +51,9 @@ def several(script: Script, state: State, text: str, context: Context) -> Severa
     early, found.later = found.later, []
     for part in early:  # what was told before its time in the line may have had its time meanwhile
         found.take(part, alone=len(parts) == 1)
+    if found.rest:  # with a part not understood, one that is only guessed at is not understood either
+        found.rest = [part for part in parts if part in (*found.rest, *found.guessed.values())]
+        found.answers = {name: one for name, one in found.answers.items() if name not in found.guessed}
     return Several(tuple(found.answers.values()), tuple(found.rest), tuple(found.later))
 
 
@@ -99,13 +103,14 @@ class _Found:
         self.answers: dict[str, Answer] = {}
         self.rest: list[str] = []
         self.later: list[str] = []
+        self.guessed: dict[str, str] = {}  # question → part that holds only some words of the option it was taken for
         self._last: Node | None = None
         self._early: list[str] = []
         self._look()
 
     def take(self, part: str, *, alone: bool) -> None:
         """Takes in one part of the line."""
-        answer = named_answer(self.script, part, self.context, self._open())
+        answer = named = named_answer(self.script, part, self.context, self._open())
         if answer is None and not alone:
             answer = self._once_more(part) or self._current(part) or self._of_an_option(part)
         if answer is None and named_answer(self.script, part, self.context, self._early) is not None:
@@ -114,6 +119,9 @@ class _Found:
             self.rest.append(part)
         else:
             self.answers[answer.question] = answer
+            node = self.script.nodes[answer.question]
+            if named is None and node.kind in CHOICES and not whole(self.script, node, answer):
+                self.guessed[answer.question] = part
             self._last = self.script.nodes[answer.question]
             self.state = follow(self.script, self.context, self.state, answer)
             self._look()
@@ -180,6 +188,11 @@ def _free(node: Node) -> bool:
     return not (node.gate or node.opens or node.closes or node.on_leaving) and node.kind in (*MEASURES, *CHOICES)
 
 
+def _about_safety(node: Node, *, sure: bool) -> bool:
+    """Whether a question leads on to opening something, so that no line of another question answers it."""
+    return "safety" in node.tags and not (sure and {"verdict", "record"} & {*node.tags})
+
+
 def _by_names(script: Script, part: str) -> list[str]:
     """A part with names of several questions in it, cut before each name: "rise 4 in flour rye"."""
     low = part.casefold()
@@ -238,6 +251,7 @@ def _by_option(
             or script.order[ident] < now
             or not _free(node)
             or node.kind not in CHOICES
+            or _about_safety(node, sure=read is exact)
             or normal(part).isdecimal()
         ):
             continue

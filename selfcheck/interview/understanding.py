@@ -197,7 +197,7 @@ def wordings(script: Script, node: Node, option: str) -> list[str]:
 
 
 def _fits(script: Script, node: Node, option: str, plain: str) -> bool:
-    """Part of an option's words; or, unless it would pass a safety item, an option's words with others around them.
+    """Part of an option's words, not all of them common ones; or an option's words with others around them.
 
     A safety item is passed only by an option's words with none but small words around them.
 
@@ -207,18 +207,35 @@ def _fits(script: Script, node: Node, option: str, plain: str) -> bool:
     negations, fillers = set(listen.get("negations", ())), set(listen.get("fillers", ()))
     typed = set(words_in(plain))
     telling = typed - fillers - negations
+    common = script.common_words
     if not telling or any(word.isdecimal() for word in telling):
         return False
     for place, wording in enumerate(wordings(script, node, option)):
         known = set(words_in(wording))
         if bool(typed & negations) != bool(known & negations):
             continue
-        if place == 0 and telling <= known and not (node.gate and len(telling) < 2):
+        if place == 0 and telling <= known and telling - common and not (node.gate and len(telling) < 2):
             return True
         core = known - fillers - negations
         if core and core <= telling and (core == telling or not (node.gate and option in node.passes)):
             return True
     return False
+
+
+def whole(script: Script, node: Node, answer: Answer) -> bool:
+    """Whether the words of an answer hold all the telling words of each option it stands for, not just common ones."""
+    listen, plain = script.interface.listen, normal(answer.said)
+    small = {*listen.get("negations", ()), *listen.get("fillers", ())}
+    typed = set(words_in(plain))
+
+    def spoken(option: str) -> list[str]:
+        return wordings(script, node, option)
+
+    chosen = answer.value if isinstance(answer.value, tuple) else (str(answer.value),)
+    return all(
+        any((core := {*words_in(one)} - small) - script.common_words and core <= typed for one in spoken(option))
+        for option in chosen
+    )
 
 
 def _told_error(error: float | None) -> float | None:

@@ -1,0 +1,87 @@
+"""What was understood in passing stays on offer until a yes or a no, and what was hardly understood is not offered."""
+
+from __future__ import annotations
+
+import pytest
+
+from selfcheck.interview.dialogue import Conversation
+from tests.interview.toys import Told, at, talk, words
+
+OFFERED = ["white", "sticky, eaters 3"]
+
+
+def offer(*lines: str) -> Conversation:
+    conversation = talk([*OFFERED, *lines])
+    assert conversation.pending is not None
+    return conversation
+
+
+@pytest.mark.parametrize("line", ["none", "go", "ok then", "skip", "I don't know", "blue sky", "7", "all", "0", ""])
+def test_what_is_read_back_stays_on_offer_until_it_is_answered(line: str) -> None:
+    conversation = offer(line)
+    assert {answer.question for answer in conversation.pending.offered} == {"people", "faults"}  # type: ignore[union-attr]
+    conversation.hear("yes")
+    assert conversation.state.given["people"].value == 3
+    assert conversation.state.given["faults"].value == ("sticky",)
+
+
+@pytest.mark.parametrize("line", ["4 in", "rise 4 in", "height 4 in"])
+def test_more_answers_join_those_on_offer(line: str) -> None:
+    conversation = offer(line)
+    assert "First rise: 4 in" in words(conversation.messages, "echo")
+    conversation.hear("yes")
+    assert {"rise", "people", "faults"} <= set(conversation.state.given)
+
+
+def test_a_correction_mends_what_is_on_offer() -> None:
+    conversation = talk([*OFFERED, "no, eaters 5", "yes"])
+    assert conversation.state.given["people"].value == 5
+    assert conversation.state.given["faults"].value == ("sticky",)
+
+
+def test_turning_the_offer_down_is_said() -> None:
+    conversation = offer()
+    assert "one at a time" in words(conversation.hear("no"), "note")
+    assert "people" not in conversation.state.given
+    assert at(conversation) == "rise"
+    unlike = offer()
+    assert words(unlike.hear("no, it was something else"), "note")
+
+
+def test_a_danger_that_was_none_gives_the_offer_back(monkeypatch: pytest.MonkeyPatch) -> None:
+    from selfcheck.interview import hearing
+    from selfcheck.interview.hazards import Hazard
+
+    monkeypatch.setattr(hearing, "find", lambda text: Hazard("fire", "danger", sure=False) if "glow" in text else None)
+    conversation = talk([*OFFERED, "it glows", "no", "yes"])
+    assert conversation.state.given["people"].value == 3
+
+
+def test_a_part_of_a_label_is_not_offered_beside_words_that_mean_nothing() -> None:
+    doubtful = talk(["the hands, all over"])
+    assert doubtful.pending is None
+    assert "faults" not in doubtful.state.given
+    sure = talk(["white", "4 in", "3", "2025", "sticky, and blue sky"])
+    assert "It sticks to the hands" in words(sure.messages, "echo") or "sticks to the hands" in words(sure.messages)
+
+
+@pytest.mark.parametrize("line", ["the oven is warm now", "my dough is resting well", "yes", "11", "no", "8 9", "ok"])
+def test_the_guide_answers_only_what_is_asked(line: str) -> None:
+    asked: list[str] = []
+
+    def answer(text: str) -> Told:
+        asked.append(text)
+        return Told("Freeze it.")
+
+    conversation = talk(["white"], ask_back=answer)
+    conversation.hear(line)
+    assert asked == []
+    conversation.hear("can I freeze it")
+    conversation.hear("explain the proving to me")
+    assert len(asked) == 2
+
+
+def test_a_word_of_the_glossary_comes_before_the_guide() -> None:
+    conversation = talk(["white"], ask_back=lambda text: Told("Freeze it."))
+    for line in ("what is a leaven", "what's a starter?", "what does leaven mean"):
+        assert "live yeast" in words(conversation.hear(line), "help"), line
