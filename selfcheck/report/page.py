@@ -17,12 +17,13 @@ from selfcheck.report.markup import Html, document, join, listing, tag, text
 from selfcheck.report.page_style import STYLE
 from selfcheck.report.pictures import pictures
 from selfcheck.report.readings import Row, rows
+from selfcheck.report.rule_lines import limit_lines
 from selfcheck.report.wording import VerdictPage, verdict_screen
 from selfcheck.text import clean
 
 Tables = Mapping[str, Any]
 #: Rows of the table of readings; the rest stands in the record. With them the page stays on two sheets. Our choice.
-MOST_ROWS = 10
+MOST_ROWS = 7
 
 
 @dataclass(frozen=True, slots=True)
@@ -117,6 +118,7 @@ def _open(screen: VerdictPage, said: Tables) -> Html:
         _part(parts["questionable"], screen.questionable),
         _part(parts["not_checked"], screen.not_checked),
         _part(parts["would_change"], screen.would_change),
+        _part(parts["not_used"], screen.not_used),
     )
 
 
@@ -161,25 +163,28 @@ def _rule_table(judgement: Judgement, words: PageWords) -> Html:
         tag(
             "table",
             tag("caption", said["about"]),
-            tag("thead", tag("tr", *(tag("th", said[one], scope="col") for one in ("rule", "now", "due")))),
-            tag("tbody", *(_rule_row(row, judgement, said) for row in own_first)),
+            tag("thead", tag("tr", *(tag("th", said[one], scope="col") for one in ("rule", "now", "limits", "due")))),
+            tag("tbody", *(_rule_row(row, judgement, said, words.verdict) for row in own_first)),
         ),
         class_="rules",
     )
 
 
-def _rule_row(row: RuleRow, judgement: Judgement, said: Tables) -> Html:
+def _rule_row(row: RuleRow, judgement: Judgement, said: Tables, verdict_words: VerdictWords) -> Html:
     own = row.rule_set.id == judgement.rules.id
     notes = []
     if row.chance_over is not None:
         notes.append(said["chance"].format(chance=chance_in_words(row.chance_over).replace(" %", "\u00a0%")))
     if row.by == "forecast":
         notes.append(said["reckoned"])
-    due = show_day(row.due.p50, judgement.household.units) if row.due.p50 else said["later"]
+    units = judgement.household.units
+    due = show_day(row.due.p50, units) if row.due.p50 else said["later"]
+    limits = limit_lines(row, judgement, verdict_words, units, short=True)
     return tag(
         "tr",
         tag("th", row.rule_set.title, tag("small", said["own"] if own else row.rule_set.jurisdiction), scope="row"),
         tag("td", said[row.call], tag("small", ", ".join(notes)) if notes else None),
+        tag("td", *(tag("small", line.replace(" %", "\u00a0%")) for line in limits), class_="limits"),
         tag("td", due),
         class_="own" if own else None,
     )

@@ -35,7 +35,7 @@ th, td { text-align: left; vertical-align: top; padding: .35rem .6rem .35rem 0; 
 th { font-weight: 600 }
 td:last-child, th:last-child { padding-right: 0 }
 tbody th { font-weight: 400 }
-.rules td { min-width: 6rem }
+.rules td { min-width: 6rem } .rules .limits { min-width: 12rem }
 .own th, .own td { background: var(--own); font-weight: 600 }
 .own th { padding-left: .5rem }
 small { display: block; color: var(--quiet); font-size: .82rem; font-weight: 400 }
@@ -60,11 +60,14 @@ dt { color: var(--quiet) } dd { margin: 0 }
   .two { display: block; columns: 2; column-gap: 6mm; margin-top: 1.6mm }
   dl + p { break-before: avoid } .two h2:first-child { margin-top: 0 }
   .pictures { grid-template-columns: repeat(3, 1fr); gap: 2mm 3mm } .pictures.by-two { grid-template-columns: 1fr 1fr }
-  .pictures svg { width: auto; max-width: 100%; max-height: 60mm; justify-self: center; break-inside: avoid }
-  .rules { break-inside: avoid }
+  .pictures svg { width: auto; max-width: 100%; max-height: 50mm; justify-self: center; break-inside: avoid }
   th, td { padding: .25mm 2mm .25mm 0; line-height: 1.16; font-size: 8pt } thead { break-after: avoid }
-  td small, th small { display: inline; margin-left: 1.5mm } h2 + table, caption { break-before: avoid }
-  .sources { columns: 2; column-gap: 6mm; font-size: 6.6pt; line-height: 1.14 }
+  td small, th small { display: inline; margin-left: 1.5mm }
+  td.limits small { display: block; margin: 0; font-size: 6.2pt; line-height: 1.05 } .rules td { min-width: 0 }
+  .rules td:not(.limits) { white-space: nowrap }
+  .rules td:not(.limits) small { display: block; margin: 0 } .rules .limits { width: 40% }
+  h2 + table, caption { break-before: avoid }
+  .sources { columns: 3; column-gap: 5mm; font-size: 6pt; line-height: 1.1 }
   small { font-size: 6.8pt } caption { font-size: 7pt; padding: 0 }
   .always { margin-top: 1mm } tr, li, .verdict { break-inside: avoid }
 }

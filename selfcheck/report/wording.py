@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from datetime import date
-from typing import NamedTuple
 
 from selfcheck.domain.conversions import GALLON
 from selfcheck.domain.explain import not_used
@@ -12,15 +11,15 @@ from selfcheck.domain.findings import Finding, rank
 from selfcheck.domain.flow import LEAST_DAYS
 from selfcheck.domain.forecast import HORIZON_YEARS
 from selfcheck.domain.showing import show_day, show_length, show_length_error
-from selfcheck.domain.verdict import Judgement, RuleRow
+from selfcheck.domain.verdict import Judgement
 from selfcheck.report.finding_text import (
     Units,
     VerdictWords,
-    chance_in_words,
     limit_kind,
     means_of,
     text_of,
 )
+from selfcheck.report.rule_lines import RuleLine, rule_lines
 from selfcheck.report.verdict_text import titles_of, what_to_do, would_change
 
 __all__ = ["RuleLine", "VerdictPage", "VerdictWords", "verdict_screen"]
@@ -37,24 +36,13 @@ _NAMED = {
 }
 
 
-class RuleLine(NamedTuple):
-    """One row of the table "by whose rule is it due?", in words."""
-
-    id: str
-    title: str
-    call: str
-    chance: str
-    due: str
-    own: bool
-    text: str
-
-
 @dataclass(frozen=True, slots=True)
 class VerdictPage:
     """The verdict as plain text. `headline` is the one sentence shown large; the rest stands below in this order.
 
     `by` is empty where there is no day to act by. `kind` says which of the four kinds a "cannot tell" is, else empty.
-    `rules` holds the same rows as `rule_rows`, in columns. `always` belongs on every verdict.
+    `rule_rows`: one for each rule set, its limits on lines of their own; `rules` holds the same in columns. `always`
+    belongs on every verdict.
     `not_used`: answers that were given and had no say this time.
     """
 
@@ -81,7 +69,7 @@ def verdict_screen(judgement: Judgement, words: VerdictWords, units: Units | Non
     """The page for one judgement, in the household's units unless others are given. ContentProblem: words missing."""
     units = units or judgement.household.units
     overdue = _overdue(judgement)
-    rules = tuple(_rule_line(row, judgement, words, units) for row in judgement.by_rule_set)
+    rules = rule_lines(judgement, words, units)
     return VerdictPage(
         verdict=judgement.verdict,
         headline=words.say("headline", "time_to_look" if overdue else judgement.verdict),
@@ -189,22 +177,6 @@ def _not_used(judgement: Judgement, words: VerdictWords) -> tuple[str, ...]:
     if not names or judgement.verdict == "carry_on":
         return ()
     return (words.say("seen", "not_used").format(list=", ".join(dict.fromkeys(names))),)
-
-
-def _rule_line(row: RuleRow, judgement: Judgement, words: VerdictWords, units: Units) -> RuleLine:
-    own = row.rule_set.id == judgement.rules.id
-    chance = chance_in_words(row.chance_over) if row.chance_over is not None else ""
-    call = words.say("rules", row.call).format(chance=chance)
-    if row.by == "forecast":
-        call += words.say("rules", "by_forecast")
-    due = words.say("rules", "due").format(p50=_month(row.due.p50)) if row.due.p50 else words.say("rules", "due_later")
-    text = words.say("rules", "own" if own else "other").format(title=row.rule_set.title, call=call, due=due)
-    day = show_day(row.due.p50, units) if row.due.p50 else ""
-    return RuleLine(row.rule_set.id, row.rule_set.title, call, chance, day, own, text)
-
-
-def _month(day: date) -> str:
-    return f"{day.year}-{day.month:02}"
 
 
 def _when_next(judgement: Judgement, words: VerdictWords, units: Units) -> tuple[str, ...]:
