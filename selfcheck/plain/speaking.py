@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 import shutil
 import textwrap
 from typing import TextIO
@@ -11,6 +12,8 @@ from selfcheck.text import clean
 #: Lines are no longer than this, also on a wide terminal: longer ones are hard to follow. Our choice.
 WIDEST = 78
 NARROWEST = 20
+#: how the place of a file begins: it is never broken in two, so that it can be copied
+_PLACE = re.compile(r"(?:^|(?<=\s))(?:~?/|[A-Za-z]:\\)[^\s/\\]")
 
 
 class Speaker:
@@ -28,12 +31,17 @@ class Speaker:
         for line in clean(text, 100_000).split("\n"):
             kept = line.expandtabs(4)
             own = kept[: len(kept) - len(kept.lstrip())]
+            if _PLACE.match(kept.strip()):
+                self.line(f"{lead}{own}{kept.strip()}")
+                lead = indent
+                continue
             wrapped = textwrap.wrap(
                 kept.strip(),
                 self.width,
                 initial_indent=lead + own,
                 subsequent_indent=indent + own,
                 break_on_hyphens=False,
+                break_long_words=_PLACE.search(kept) is None,
             )
             for piece in wrapped or [""]:
                 self.line(piece)

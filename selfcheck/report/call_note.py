@@ -9,7 +9,7 @@ from typing import Any
 
 from selfcheck.domain import lid as lids
 from selfcheck.domain.check import PumpOut
-from selfcheck.domain.findings import rank
+from selfcheck.domain.findings import Finding, rank
 from selfcheck.domain.history import counted
 from selfcheck.domain.household import Lid, Tank
 from selfcheck.domain.showing import show_day, show_length, show_length_error, show_volume
@@ -25,6 +25,11 @@ _MOST_SIGNS = 2
 _MOST_MISSING = 4
 _LABEL = 10
 _POUND = 0.45359237
+#: Signs whose call says what is the matter in words of its own, the most urgent first.
+_NAMED = ("sewage_backup", "slow_and_gurgling", "level_high_and_drains")
+#: Days for which a tank counts as pumped just now. Our choice.
+_JUST_DAYS = 90
+_HALF_PUMPED = "pump_out_one_compartment_only"
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,8 +57,8 @@ def call_note(judgement: Judgement, pump_outs: Sequence[PumpOut], verdict_words:
         (labels["read"], _read(judgement, words["read"], units)),
         (labels["pumped"], _pumped(judgement, pump_outs, words["pumped"], units)),
         (labels["signs"], _signs(judgement, verdict_words, words["signs"], units)),
-        (labels["ask"], _questions(judgement, words["ask"])),
-        (labels["not_done"], _not_done(judgement, verdict_words, words["not_done"])),
+        (labels["ask"], _questions(judgement, pump_outs, words["ask"])),
+        (labels["not_done"], _not_done(judgement, pump_outs, verdict_words, words["not_done"])),
     ]
     first = ""
     if judgement.verdict == "danger":
@@ -87,16 +92,39 @@ def _whom(judgement: Judgement) -> str:
 
 
 def _wanted(judgement: Judgement, words: Tables) -> str:
-    """A pump-out where the layers ask for it, somebody to look where a fault does; else an offer."""
+    """A pump-out where the layers ask for it, somebody to look where a fault does; else an offer.
+
+    What cannot wait stands first: after a danger that all are safe, then sewage in the house.
+    """
     if not judgement.call_professional:
         return str(words["service"])
-    told = [words["today"]] if judgement.verdict in ("call_now", "danger") else []
-    layers_ask = [one for one in judgement.deciding if limit_kind(one) is not None or one.id == "by_estimate"]
+    if judgement.verdict == "danger":
+        return str(words["safe"])
+    ids = {one.id for one in judgement.deciding}
+    named = next((one for one in _NAMED if one in ids), "")
+    told = []
+    if judgement.verdict == "call_now":
+        told.append(words[named] if named else words["today"])
+    layers_ask = _layers_ask(judgement)
     if layers_ask:
         told.append(words["pump"] if any(limit_kind(one) for one in layers_ask) else words["estimate"])
-    if len(layers_ask) < len(judgement.deciding):
+    if _HALF_PUMPED in ids:
+        told.append(words["other_half"])
+    if len(ids - {one.id for one in layers_ask} - {named, _HALF_PUMPED}) > 0:
         told.append(words["look"])
     return "; ".join(told)
+
+
+def _layers_ask(judgement: Judgement) -> list[Finding]:
+    return [one for one in judgement.deciding if limit_kind(one) is not None or one.id == "by_estimate"]
+
+
+def _just_pumped(judgement: Judgement, pump_outs: Sequence[PumpOut]) -> bool:
+    """Whether the tank was pumped since it was last looked into, so that it is not to be pumped once more."""
+    emptied = counted(pump_outs, judgement.tank.id, judgement.today)
+    if not emptied or _layers_ask(judgement) or (judgement.today - emptied[-1].on).days > _JUST_DAYS:
+        return False
+    return judgement.check is None or emptied[-1].on >= judgement.check.on
 
 
 def _by(judgement: Judgement) -> str:
@@ -142,7 +170,8 @@ def _lid(lid: Lid, words: Tables, units: Units) -> str:
         told.append(words["lid"]["across"].format(size=show_length(across, units)))
     weight = lids.mass(lid)
     if weight is not None:
-        told.append(said["weight"].format(low=_weight(weight.low_kg, units), high=_weight(weight.high_kg, units)))
+        low = _weight(weight.low_kg, units).partition(" ")[0]
+        told.append(said["weight"].format(low=low, high=_weight(weight.high_kg, units)))
     if lid.buried_m is not None:
         told.append(said["buried"].format(deep=show_length(lid.buried_m, units)) if lid.buried_m else said["bare"])
     return str(said["lid"].format(form=", ".join(told)))
@@ -192,7 +221,11 @@ def _signs(judgement: Judgement, verdict_words: VerdictWords, words: Tables, uni
     return " ".join(told[:_MOST_SIGNS]) + (f" {words['more'].format(count=more)}" if more > 0 else "")
 
 
-def _questions(judgement: Judgement, words: Tables) -> str:
+def _questions(judgement: Judgement, pump_outs: Sequence[PumpOut], words: Tables) -> str:
+    """What a good service is asked for: a whole pump-out, but where the tank was pumped just now."""
+    if _just_pumped(judgement, pump_outs):
+        half = any(one.id == _HALF_PUMPED for one in judgement.findings)
+        return "; ".join([*words["service"], *([words["both"]] if half else [])])
     asked = list(words["questions"])
     if (judgement.tank.compartments or 2) > 1:
         asked.insert(3, words["both"])
@@ -201,10 +234,12 @@ def _questions(judgement: Judgement, words: Tables) -> str:
     return "; ".join(asked)
 
 
-def _not_done(judgement: Judgement, verdict_words: VerdictWords, words: Tables) -> str:
+def _not_done(judgement: Judgement, pump_outs: Sequence[PumpOut], verdict_words: VerdictWords, words: Tables) -> str:
     check = judgement.check
     told = []
-    if check is None or check.gate == "not_opened":
+    if _just_pumped(judgement, pump_outs):
+        told.append(words["since"])
+    elif check is None or check.gate == "not_opened":
         told.append(words["shut"])
     elif check.gate == "not_confirmed":
         told.append(words["unsafe"])

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from functools import lru_cache, partial
-from pathlib import Path
 from typing import TYPE_CHECKING
 
 from selfcheck.errors import SelfcheckError
@@ -56,8 +55,10 @@ class PaperPages:
 
     def note(self) -> Page:
         """What to say on the phone, to read, and to make as a file."""
-        lines = papers.note_lines(self._sitting)
-        return Page(self._words("papers", "note"), (Part(lines, kind="fixed"),), (self._making("note", "as_file"),))
+        note = papers.note(self._sitting)
+        said = tuple(self._words("papers", "row", label=label, said=what) for label, what in note.said)
+        parts = (Part((note.first,) if note.first else (), kind="strong"), Part(said, kind="items"))
+        return Page(note.title, parts, (self._making("note", "as_file"),))
 
     def _history(self) -> Page:
         from selfcheck.sitting.record_pages import RecordPages
@@ -71,10 +72,10 @@ class PaperPages:
         """Make a paper as a file, and say where it is."""
         words = self._words
         try:
-            path: Path = papers.make(self._sitting, paper)
+            made = papers.make(self._sitting, paper)
         except SelfcheckError as error:
             return Stay(f"{error.what} {error.mend}", "trouble")
-        said = words("papers", "made", path=str(path))
+        said = words("papers", "made_before" if made.before else "made", path=str(made.path))
         return Stay(f"{said}\n{words('papers', NEXT[paper])}" if paper in NEXT else said)
 
 
@@ -86,7 +87,7 @@ def asks_for_sheet(sitting: Sitting, line: str) -> bool:
 def sheet_made(sitting: Sitting) -> str:
     """Make the sheet as a file; what is said to that."""
     try:
-        return page_words(sitting, "record")("papers", "sheet_said", path=str(papers.make(sitting, "sheet")))
+        return page_words(sitting, "record")("papers", "sheet_said", path=str(papers.make(sitting, "sheet").path))
     except SelfcheckError as error:
         return f"{error.what} {error.mend}"
 

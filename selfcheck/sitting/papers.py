@@ -11,11 +11,12 @@ from typing import TYPE_CHECKING, Any, NamedTuple
 from selfcheck.errors import FolderProblem
 from selfcheck.loading.conversations import script
 from selfcheck.loading.files import read_table
-from selfcheck.storage.handed_out import hand_out
+from selfcheck.storage.handed_out import hand_out, holds
 from selfcheck.storage.locations import papers
 from selfcheck.storage.writing import make_folder
 
 if TYPE_CHECKING:
+    from selfcheck.report.call_note import Note
     from selfcheck.sitting.table import Sitting
 
 LANGUAGE = "en"
@@ -28,23 +29,36 @@ class Paper(NamedTuple):
     ending: str
 
 
-def make(sitting: Sitting, paper: str) -> Path:
-    """Make one of `PAPERS` as a file among this user's papers, and say where. Raises FolderProblem."""
+class Made(NamedTuple):
+    """A paper as a file. `before`: it had been made already, and nothing has changed since."""
+
+    path: Path
+    before: bool = False
+
+
+def make(sitting: Sitting, paper: str) -> Made:
+    """Make one of `PAPERS` as a file among this user's papers, where the newest of today is not the same already.
+
+    Raises FolderProblem.
+    """
     kind, folder = PAPERS[paper], papers()
     name = re.sub(r"[^A-Za-z0-9]+", "-", sitting.household.name).strip("-")[:60] or "tank"
     stem = f"{name}-{paper}-{sitting.today.isoformat()}"
     target, number = folder / f"{stem}{kind.ending}", 1
+    newest: Path | None = None
     while os.path.lexists(target):
-        number += 1
+        newest, number = target, number + 1
         target = folder / f"{stem}-{number}{kind.ending}"
     data = kind.make(sitting)
+    if newest is not None and holds(newest, data):
+        return Made(newest, before=True)
     try:
         make_folder(folder)
     except OSError as error:
         what = f"There is no folder {folder}, and it cannot be made ({error.strerror or error})."
         raise FolderProblem(what, "Make it, and try again.") from error
     hand_out(target, data, record=sitting.folder)
-    return target
+    return Made(target)
 
 
 def sheet_lines(sitting: Sitting) -> tuple[str, ...]:
@@ -57,13 +71,11 @@ def sheet_lines(sitting: Sitting) -> tuple[str, ...]:
     )
 
 
-def note_lines(sitting: Sitting) -> tuple[str, ...]:
-    """What to say when calling a service, as plain lines."""
+def note(sitting: Sitting) -> Note:
+    """What to say when calling a service."""
     from selfcheck.report.call_note import call_note
-    from selfcheck.report.call_note import note_lines as lines
 
-    note = call_note(sitting.judgement(), sitting.pump_outs, sitting.verdict_words(), _tables(sitting, "call_note"))
-    return tuple(lines(note))
+    return call_note(sitting.judgement(), sitting.pump_outs, sitting.verdict_words(), _tables(sitting, "call_note"))
 
 
 def _sheet(sitting: Sitting) -> bytes:
@@ -82,7 +94,9 @@ def _page(sitting: Sitting) -> bytes:
 
 
 def _note(sitting: Sitting) -> bytes:
-    return "\n".join((*note_lines(sitting), "")).encode()
+    from selfcheck.report.call_note import note_lines
+
+    return "\n".join((*note_lines(note(sitting)), "")).encode()
 
 
 def _calendar(sitting: Sitting) -> bytes:

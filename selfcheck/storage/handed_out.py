@@ -44,6 +44,14 @@ def hand_out(target: Path, data: bytes, *, replace: bool = False, record: Path |
         raise FolderProblem(what, "Make room or allow writing there, and try again.") from error
 
 
+def holds(path: Path, data: bytes) -> bool:
+    """Whether a plain file holds these bytes and no others."""
+    try:
+        return not path.is_symlink() and path.is_file() and path.read_bytes() == data
+    except OSError:
+        return False
+
+
 def _refuse(target: Path, replace: bool, record: Path | None) -> None:
     """Raise UsageProblem for a target that must not be written."""
     there = os.path.lexists(target)

@@ -92,7 +92,7 @@ async def test_the_sheet_is_printed_before_going_out(sitting: Sitting, tmp_path:
         await say(pilot, "^1", "print the sheet")
         assert "The sheet is made." in text_of(app)
         await say(pilot, "^f12")
-        assert len(list((tmp_path / "papers").iterdir())) == 2
+        assert len(list((tmp_path / "papers").iterdir())) == 1  # nothing has changed
         assert "How do you want to do the check?" in text_of(app)
 
 

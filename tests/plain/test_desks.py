@@ -102,3 +102,14 @@ def test_whoever_waits_is_told(monkeypatch: pytest.MonkeyPatch) -> None:
         pass
     assert out.getvalue() == "One moment.\n"
     assert PATIENCE < 1.0
+
+
+def test_the_place_of_a_file_is_never_broken_in_two() -> None:
+    path = "/home/somebody/Documents with a space/septic-tank-papers/Juniper-Lane-sheet-2026-06-20.html"
+    out = io.StringIO()
+    speaker = Speaker(out, 40)
+    speaker.say(f"It is made, and lies here:\n{path}")
+    speaker.say("The details are in /home/somebody/.local/state/selfcheck/a-long-name/trace.txt.", "  ", "- ")
+    lines = out.getvalue().splitlines()
+    assert path in lines
+    assert "  /home/somebody/.local/state/selfcheck/a-long-name/trace.txt." in lines

@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+import re
+from datetime import timedelta
 from functools import cache
 from typing import Any
 
 import pytest
 
+from selfcheck.domain.check import PumpOut
 from selfcheck.domain.household import Contact, Lid, Place
 from selfcheck.domain.judging import judge
 from selfcheck.domain.verdict import Judgement
@@ -60,6 +63,35 @@ def test_it_says_what_is_wanted_by_what_decides() -> None:
     assert words()["want"]["look"] in both
     assert labels["by"] in said(judged(sludge=[30, 30]))
     assert labels["by"] not in said(judged())
+
+
+def test_right_after_a_pump_out_it_does_not_ask_for_another() -> None:
+    labels, built = words()["labels"], build({"set": {"check.seen.outlet_tee": "missing"}})
+    kept = {name: getattr(built, name) for name in built.__slots__}
+    later = PumpOut(on=built.today + timedelta(days=1), sludge_left_m=0.0)
+    for days, just in ((2, True), (400, False)):
+        case = type(built)(**kept | {"pump_outs": [later], "today": built.today + timedelta(days=days)})
+        note = dict(call_note(judge(case), [later], verdict_words(), words()).said)
+        assert ("emptied" not in note[labels["ask"]]) is just
+        assert (words()["not_done"]["since"] in note[labels["not_done"]]) is just
+        assert words()["not_done"]["shut"] not in note[labels["not_done"]]
+
+
+def test_what_cannot_wait_is_said_first() -> None:
+    want = words()["labels"]["want"]
+    assert said(judged(house=["sewage_backup"]))[want] == words()["want"]["sewage_backup"]
+    assert said(judged(lid="missing"))[want] == words()["want"]["safe"]
+    both = said(judged(house=["sewage_backup"], lid="cracked"))[want]
+    assert both.startswith(words()["want"]["sewage_backup"])
+    assert words()["want"]["look"] in both
+
+
+def test_a_weight_is_told_with_its_unit_once() -> None:
+    lid = Lid(form="round", diameter_m=0.61, thickness_m=0.076, material="concrete")
+    found = judged()
+    tank = found.tank.model_copy(update={"lid": lid})
+    told = dict(call_note(found._replace(tank=tank), [], verdict_words(), words()).said)[words()["labels"]["access"]]
+    assert re.search(r"\d to \d+ (lb|kg)", told), told
 
 
 def test_danger_sends_to_the_emergency_number_first() -> None:

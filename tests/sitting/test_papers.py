@@ -21,12 +21,16 @@ def sitting(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Sitting:
 
 
 @pytest.mark.parametrize("paper", list(papers.PAPERS))
-def test_each_paper_is_made_and_a_second_one_stands_beside_it(sitting: Sitting, paper: str) -> None:
+def test_each_paper_is_made_once_and_a_changed_one_stands_beside_it(sitting: Sitting, paper: str) -> None:
     first, second = papers.make(sitting, paper), papers.make(sitting, paper)
-    assert first != second
-    assert first.stat().st_size > 200
-    assert first.read_bytes() == second.read_bytes()
-    assert os.stat(first).st_mode & 0o077 == 0
+    assert (first.path, first.before, second.before) == (second.path, False, True)
+    assert first.path.stat().st_size > 200
+    assert os.stat(first.path).st_mode & 0o077 == 0
+    first.path.write_bytes(b"written over by hand")
+    third = papers.make(sitting, paper)
+    assert third.path != first.path
+    assert not third.before
+    assert first.path.read_bytes() == b"written over by hand"
 
 
 def test_the_ways_say_where_each_paper_is(sitting: Sitting, tmp_path: Path) -> None:
