@@ -2,12 +2,16 @@
 
 from __future__ import annotations
 
+import re
+from collections.abc import Sequence
+
 from selfcheck.domain.showing import show_length
 from selfcheck.domain.verdict import Judgement
 from selfcheck.report.finding_text import Units, VerdictWords, limit_kind, name_of, step_of, text_of
 
 #: Steps told together when several faults call for somebody; the others stand in the findings.
 _STEPS_TOLD = 2
+_SENTENCE_END = re.compile(r"(?<=\.)\s+(?=[A-Z])")
 
 
 def what_to_do(judgement: Judgement, words: VerdictWords, units: Units) -> str:
@@ -24,7 +28,19 @@ def what_to_do(judgement: Judgement, words: VerdictWords, units: Units) -> str:
             steps.append(step_of(one, words, units))
     told = [step for step in dict.fromkeys(steps) if step]
     most = _STEPS_TOLD if judgement.call_professional and judgement.verdict != "danger" else 1
-    return " ".join(told[:most]) or words.say("do", judgement.verdict)
+    return _each_once(told[:most], words) or words.say("do", judgement.verdict)
+
+
+def _each_once(steps: Sequence[str], words: VerdictWords) -> str:
+    """The steps as one text. A sentence that several share comes once, where it came last: so the call ends it.
+
+    A sentence that another one goes beyond (the table `beyond` of the verdicts' words) is left out.
+    """
+    told = [one for step in steps for one in _SENTENCE_END.split(step)]
+    beyond = words.verdicts.get("beyond", {})
+    less = {covered for one in told for covered in beyond.get(one.rstrip("."), ())}
+    last = {one: place for place, one in enumerate(told)}
+    return " ".join(one for place, one in enumerate(told) if last[one] == place and one.rstrip(".") not in less)
 
 
 def because_line(judgement: Judgement, words: VerdictWords) -> str:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import itertools
 import re
 from typing import Any
 
@@ -9,6 +10,7 @@ import pytest
 import textstat
 
 from selfcheck.domain.limits import LENGTHS, SHARES
+from selfcheck.domain.signs import OF_CHECK, SEVERAL
 from selfcheck.errors import ContentProblem
 from selfcheck.report.finding_text import VerdictWords, chance_in_words, text_of
 from selfcheck.report.summary import judgement_json
@@ -169,3 +171,23 @@ def test_the_json_layers_by_hand() -> None:
          "sludge_to_outlet_m": 26.5, "scum_to_outlet_m": 15}, abs=0.01
     )  # fmt: skip
     assert told["solids_by_depth"] == pytest.approx(7.5 / 48, abs=1e-3)
+
+
+def test_what_to_do_says_each_thing_once() -> None:
+    signs = [sign for sign in all_signs() if len(sign.when) == 1 and not sign.given]
+    seen = {name: values for sign in signs if sign.verdict == "call_now" for name, values in sign.when.items()}
+    answers = {name: [one[0]] if name in SEVERAL else one[0] for name, one in seen.items() if name not in OF_CHECK}
+    pairs = [dict(pair) for pair in itertools.combinations(answers.items(), 2)]
+    assert pairs
+    for case in pairs:
+        told = verdict_screen(judged(**case), verdict_words()).do
+        sentences = re.split(r"(?<=\.)\s+", told)
+        assert len(sentences) == len(set(sentences)), told
+        assert not ("Stop using water" in told and "as little water" in told), told
+
+
+def test_a_shared_call_ends_the_steps() -> None:
+    told = verdict_screen(judged(house=["slow_all_drains", "gurgling"], yard=["wet_smelly"]), verdict_words()).do
+    assert told.endswith("Call a licensed professional today.")
+    assert told.count("Call a licensed professional today.") == 1
+    assert "Keep children and pets off." in told
