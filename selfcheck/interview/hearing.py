@@ -28,6 +28,7 @@ from selfcheck.interview.understanding import (
     loose,
     measure,
     normal,
+    two_numbers,
     words_in,
 )
 
@@ -204,7 +205,7 @@ def _by_kind(talk: Conversation, node: Node, text: str) -> list[Message]:
     if node.kind == "note":
         if asks and (said := missing.side_question(talk, text)):
             return said
-        return talk.accept(Answer(node.id, "value", text, said=text))
+        return odd.accept_or_question(talk, node, Answer(node.id, "value", text, said=text))
     if node.kind == "say" and (not text or is_one_of(interface, "go_on", text) or normal(text) == "1"):
         return talk.accept(Answer(node.id, "value", said=text))
     if node.kind == "confirm" and (said := _confirm(talk, node, text)) is not None:
@@ -217,6 +218,8 @@ def _by_kind(talk: Conversation, node: Node, text: str) -> list[Message]:
         return said
     if (said := in_passing(talk, text)) is not None:
         return said
+    if node.kind in ("length", "volume", "number") and two_numbers(text):
+        return [Message("trouble", talk.phrases.say("one_number")), *talk.question()]
     reading = measure(node, text, talk.context) if node.kind in MEASURES else loose(talk.script, node, text)
     if not reading.nothing and not (asks and node.kind in CHOICES):
         return _fits(talk, node, reading, text) if reading.fits else offer(talk, node, reading, text)

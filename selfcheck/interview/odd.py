@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
+from copy import copy
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from selfcheck.interview.answers import Answer
-from selfcheck.interview.context import choices_of
+from selfcheck.interview.collect import collect
+from selfcheck.interview.context import Answered, choices_of
 from selfcheck.interview.messages import Message
 from selfcheck.interview.nodes import Node
 from selfcheck.interview.pending import Pending
@@ -15,6 +18,7 @@ from selfcheck.interview.predicates import holds
 from selfcheck.interview.replay import follow
 from selfcheck.interview.routing import is_barred
 from selfcheck.interview.showing import show_answer, show_bound
+from selfcheck.interview.state import State
 
 if TYPE_CHECKING:
     from selfcheck.interview.dialogue import Conversation
@@ -50,17 +54,23 @@ def accept_or_question(talk: Conversation, node: Node, answer: Answer) -> list[M
     return talk.ask(Pending(talk.phrases.say("odd_ask"), choices, choose, other, lead=lead))
 
 
-def oddities(talk: Conversation, node: Node, answer: Answer) -> list[str]:
-    """What is odd about an answer, each in a sentence: out of range, unusual, or against another answer."""
+def oddities(talk: Conversation, node: Node, answer: Answer, others: Iterable[Answer] = ()) -> list[str]:
+    """What is odd about an answer, each in a sentence: out of range, unusual, or against another answer.
+
+    `others`: answers that are given along with it.
+    """
     found = [_range(talk, node, answer)]
     if node.odd_when:
-        after = follow(talk.script, talk.context, talk.state, answer)
-        context = replace(talk.context, draft=lambda: _draft(talk, after.answered))
+        after = talk.state
+        for one in (*others, answer):
+            after = follow(talk.script, talk.context, after, one)
+        told = _all_told(after)
+        context = replace(talk.context, draft=lambda: _draft(talk, told))
         words = talk.script.words_of(node.id).odd
         found.extend(
-            filled(words.get(name, ""), talk.script, after.answered, context)
+            filled(words.get(name, ""), talk.script, told, context)
             for name in node.odd_when
-            if holds(name, after.answered, context)
+            if holds(name, told, context)
         )
     return [doubt for doubt in found if doubt]
 
@@ -73,11 +83,16 @@ def _barred(talk: Conversation, node: Node, answer: Answer) -> list[str]:
     return [filled(words[name], talk.script, answered, context) for name in names]
 
 
-def _draft(talk: Conversation, answered: object) -> dict[str, object]:
-    from selfcheck.interview.collect import collect
-    from selfcheck.interview.context import Answered
+def _all_told(state: State) -> Answered:
+    """What counts, and what was told ahead of its question or is about to be left out."""
+    told = copy(state.answered)
+    for question, answer in state.given.items():
+        told.setdefault(question, answer)
+    return told
 
-    return collect(talk.script, talk.context, answered) if isinstance(answered, Answered) else {}
+
+def _draft(talk: Conversation, answered: Answered) -> dict[str, object]:
+    return collect(talk.script, talk.context, answered)
 
 
 def _range(talk: Conversation, node: Node, answer: Answer) -> str:

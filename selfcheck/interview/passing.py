@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 
 from selfcheck.interview.answers import NOTE, Answer
 from selfcheck.interview.messages import Message
+from selfcheck.interview.odd import oddities
 from selfcheck.interview.pending import Pending
 from selfcheck.interview.replay import follow
 from selfcheck.interview.several import Several, several
@@ -65,6 +66,7 @@ def read_back(talk: Conversation, found: Several, text: str) -> Pending:
         lead.append(Message("note", talk.phrases.say("several_rest", rest="; ".join(found.rest))))
     if found.later:
         lead.append(Message("note", talk.phrases.say("told_too_early")))
+    lead += [Message("say", doubt) for doubt in _doubts(talk, found)]
     if found.rest or found.later:
         talk.record(Answer(NOTE, "value", text, said=text))
     choices = (("yes", talk.phrases.say("yes")), ("no", talk.phrases.say("no")))
@@ -103,6 +105,16 @@ def _more(talk: Conversation, offered: tuple[Answer, ...], text: str) -> tuple[A
         return ()
     reading = measure(node, text, talk.context)
     return (reading.answer,) if reading.answer is not None else ()
+
+
+def _doubts(talk: Conversation, found: Several) -> list[str]:
+    """What is odd about the answers, each looked at as if the others had been given before it."""
+    doubts: list[str] = []
+    for answer in found.answers:
+        others = [one for one in found.answers if one is not answer]
+        node = talk.script.nodes[answer.question]
+        doubts += oddities(talk, node, answer, others)
+    return list(dict.fromkeys(doubts))
 
 
 def _line(talk: Conversation, answer: Answer) -> str:

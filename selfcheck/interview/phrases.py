@@ -30,7 +30,7 @@ PHRASES: dict[str, tuple[str, ...]] = {
             "level_caution", "level_danger", "level_note", "level_stop", "no", "no_how", "no_match_again",
             "no_match_free", "no_match_list", "no_match_options", "no_why", "not_asked", "not_in_guide", "not_known",
             "note_kept", "odd_again", "odd_ask", "odd_kept", "odd_no", "odd_yes", "review_right", "several",
-            "offer_first", "slip_no", "slip_none", "slip_yes", "told_stands",
+            "offer_first", "one_number", "slip_no", "slip_none", "slip_yes", "told_stands",
             "several_ask", "several_done", "several_no", "skipped", "stay", "still_no", "still_yes", "trouble_ask",
             "trouble_none", "trouble_over", "welcome_back", "which", "which_unit", "yes",
         ),

@@ -247,6 +247,18 @@ def sludge_over_water(answered: Answered, context: Context) -> bool:
     return depth is not None and sludge is not None and sludge > depth
 
 
+@predicate("crust_seen_but_none_read", reads=("surface", "scum_total"))
+def crust_seen_but_none_read(answered: Answered, context: Context) -> bool:
+    """A crust was seen, and its thickness is nothing."""
+    return answered.chosen("surface", "brown") and answered.number("scum_total") == 0
+
+
+@predicate("crust_read_but_none_seen", reads=("surface", *SCUM))
+def crust_read_but_none_seen(answered: Answered, context: Context) -> bool:
+    """No crust was seen, and one was measured."""
+    return answered.chosen("surface", "no_crust") and any((answered.number(name) or 0) > 0 for name in SCUM)
+
+
 @predicate("sludge_shrank", reads=("sludge_1", "which_tank"))
 def sludge_shrank(answered: Answered, context: Context) -> bool:
     """The sludge is well below that of the last check, and no pump-out came between."""

@@ -24,6 +24,7 @@ from selfcheck.interview.script import Interface, Script
 _EDGES = ' \t\n.,;:!?"“”«»()[]*'
 _WORD = re.compile(r"[^\W_]+(?:['-][^\W_]+)*")
 _NUMBERS = re.compile(r"\d{1,2}(?:(?:\s*,\s*|\s+|\s*and\s*)\d{1,2})*")
+_TWO_NUMBERS = re.compile(r"\d+(?:\.\d+)?(?:\s*[,;&]\s*|\s+(?:and\s+|or\s+)?)\d+(?:\.\d+)?")
 CHOICES = ("choose", "choose_several")
 MEASURES = ("length", "volume", "number", "date")
 
@@ -94,6 +95,8 @@ def measure(node: Node, text: str, context: Context) -> Reading:
         )
     if node.kind == "volume":
         volume = read_volume(text, context.units, node.least, node.most)
+        if (others := _without_unit(node, text, context, volume.cubic_metres)) is not None:
+            return Reading(meanings=others)
         if volume.status == "value" and volume.cubic_metres is not None:
             return Reading(_answer(node, volume.cubic_metres, text, volume.error_m3))
         return Reading(meanings=tuple((label, _answer(node, value, text)) for label, value in volume.meanings))
@@ -241,6 +244,25 @@ def whole(script: Script, node: Node, answer: Answer) -> bool:
 def _told_error(error: float | None) -> float | None:
     """The error of a length where its words carry one, more than that of reading any mark."""
     return error if error is not None and error > 1.01 * MARK_ERROR else None
+
+
+def _without_unit(
+    node: Node, text: str, context: Context, taken: float | None
+) -> tuple[tuple[str, Answer], ...] | None:
+    """What a bare number may hold, where it was not taken in the unit of the household; None where nothing is open."""
+    if taken is None or not taken or any(sign.isalpha() for sign in text):
+        return None
+    bare = normal(text)
+    found = {unit: read_volume(f"{bare} {unit}", context.units).cubic_metres for unit in ("gallons", "liters", "m³")}
+    own = found["gallons" if context.units == "us" else "liters"]
+    if own is None or abs(own - taken) < 0.01 * taken:
+        return None
+    return tuple((f"{bare} {unit}", _answer(node, value, f"{bare} {unit}")) for unit, value in found.items() if value)
+
+
+def two_numbers(text: str) -> bool:
+    """Whether a line is just two numbers with nothing to tell which is meant: "8 9"; a fraction is one number."""
+    return _TWO_NUMBERS.fullmatch(normal(text)) is not None
 
 
 def _date(node: Node, text: str, context: Context) -> Reading:

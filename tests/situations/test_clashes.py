@@ -1,0 +1,66 @@
+"""Answers that do not go together, or do not say enough, are questioned before they count."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.content.texts import CONTENT
+from tests.situations.test_half_understood import standing_at
+
+
+@pytest.mark.parametrize("line", ["none", "0", "0 in", "zero"])
+def test_a_crust_that_was_seen_is_not_without_thickness(line: str) -> None:
+    talk = standing_at("scum_total", line)
+    assert talk.pending is not None
+    assert any("a crust on top of the water" in one.text for one in talk.messages)
+    assert "scum_total" not in talk.state.given
+    talk.hear("yes")
+    assert talk.state.given["scum_total"].value == 0
+
+
+def test_a_crust_that_was_measured_is_there() -> None:
+    talk = standing_at("level", "crust 3 in", "yes", "above", "no crust")
+    assert talk.pending is not None
+    assert "surface" not in talk.state.given
+    plain = standing_at("level", "above", "no crust")
+    assert plain.pending is None
+
+
+def test_what_is_read_back_is_looked_at_too() -> None:
+    talk = standing_at("level", "above, brown crust, crust 0 in")
+    assert any("a crust on top of the water" in one.text for one in talk.messages)
+
+
+@pytest.mark.parametrize("line", ["1", "3", "12"])
+def test_a_bare_tank_size_in_no_usual_unit_is_asked_about(line: str) -> None:
+    talk = standing_at("size", line)
+    assert talk.pending is not None
+    labels = [label for _, label in talk.pending.choices]
+    assert len(labels) > 1
+    assert any("gal" in label for label in labels)
+    assert any("m³" in label for label in labels)
+    assert "size" not in talk.state.given
+
+
+@pytest.mark.parametrize("line", ["8 9", "8 or 9", "8 & 9", "5.5 6"])
+def test_two_numbers_are_not_one_reading(line: str) -> None:
+    talk = standing_at("sludge_1", line)
+    assert talk.messages[-2].text.startswith(("Those are two", "One number"))
+    assert "sludge_1" not in talk.state.given
+    whole = standing_at("sludge_1", "8 1/2 in")
+    assert whole.state.given["sludge_1"].value == pytest.approx(0.2159)
+
+
+def test_no_warning_of_what_has_happened_takes_the_tank_to_be_shut_or_open() -> None:
+    for path in sorted((CONTENT / "en" / "cautions").glob("*.md")):
+        text = path.read_text("utf-8")
+        if "\ntold = " not in text or path.stem == "lid_left_open":
+            continue
+        for wrong in (
+            "leave the opening shut",
+            "leave it shut",
+            "do not open the tank",
+            "leave the lid on",
+            "stays shut",
+        ):
+            assert wrong not in text.casefold(), f"{path.stem}: {wrong}"
