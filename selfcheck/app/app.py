@@ -106,8 +106,9 @@ class SelfcheckApp(App[int]):
 
     @work(thread=True, exclusive=True, group="record")
     def read_record(self) -> None:
-        """Open the record, or look at it again."""
+        """Open the record, or look at it again; then load what reads amounts, for the first one that is typed."""
         from selfcheck.app import picture
+        from selfcheck.domain import units
 
         try:
             sitting = self.sitting or self._open_sitting()
@@ -120,6 +121,7 @@ class SelfcheckApp(App[int]):
         gc.freeze()
         gc.enable()
         self.call_from_thread(self._opened, sitting, facts, drawn)
+        units.warm()
 
     def _opened(self, sitting: Sitting, facts: HomeFacts, picture: SectionPicture) -> None:
         from selfcheck.app import pages

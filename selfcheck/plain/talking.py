@@ -11,6 +11,7 @@ from selfcheck.interview.messages import Message, Prompt
 from selfcheck.plain.listening import Interrupted, Listener
 from selfcheck.plain.phrases import Words
 from selfcheck.plain.speaking import Speaker
+from selfcheck.plain.waiting import get_ready
 from selfcheck.sitting import Sitting
 from selfcheck.sitting.paper_pages import asks_for_sheet, sheet_made
 
@@ -80,6 +81,8 @@ class Talk:
         leaving = False
         while True:
             self._out.ask()
+            if self._in.shows_typing:  # somebody reads and types; a prepared conversation waits for nobody
+                get_ready()
             try:
                 line = self._in.line()
             except Interrupted as interrupted:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import threading
 from collections.abc import Iterator
 from contextlib import contextmanager
+from functools import cache
 
 from selfcheck.plain.speaking import Speaker
 
@@ -27,3 +28,11 @@ def patience(out: Speaker, words: str) -> Iterator[None]:
         yield
     finally:
         timer.cancel()
+
+
+@cache
+def get_ready() -> None:
+    """Load what reads amounts while the person reads the first question; once, in a thread of its own."""
+    from selfcheck.domain import units
+
+    threading.Thread(target=units.warm, daemon=True).start()
