@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from selfcheck.domain.showing import show_length
 from selfcheck.interview.context import Context
 from selfcheck.interview.transcript import transcript
-from selfcheck.loading.conversations import script
+from selfcheck.loading.conversations import flow_ids, script
 from selfcheck.sitting.desk import Go, Page, Part, Talk, Way
 from selfcheck.storage.finishing import answers_of
 
@@ -18,12 +18,14 @@ if TYPE_CHECKING:
     from selfcheck.report.parts import PageWords
     from selfcheck.sitting.record_pages import RecordPages
 
+YEARLY = "yearly"
+
 
 def check_page(record: RecordPages, check: Check) -> Page:
     """The check with its ways: mend it, and read what was said."""
     sitting, words = record.sitting, record.words
     replaced = check.id in {other.replaces for other in sitting.checks}
-    asked = script(sitting.place, "yearly")
+    asked = _script_of(record, check)
     verdict = sitting.verdict_then(check)
     now = tuple(line for line in (verdict.headline, verdict.do, verdict.by) if line)
     parts = [
@@ -45,6 +47,16 @@ def check_page(record: RecordPages, check: Check) -> Page:
 
         drawn = cloth(sitting, check)
     return Page(words("check", "title", day=record.day(check.on)), tuple(parts), tuple(ways), drawn=drawn)
+
+
+def _script_of(record: RecordPages, check: Check) -> Script:
+    """The conversation that the check was made in: the one that asks most of what was answered."""
+    place = record.sitting.place
+    answered = {answer.question for answer in check.answers}
+    scripts = [script(place, flow) for flow in flow_ids(place)]
+    kept = [one for one in scripts if one.flow.records]
+    yearly = next(one for one in kept if one.flow.id == YEARLY)
+    return max(kept, key=lambda one: (len(answered & one.nodes.keys()), one is yearly))
 
 
 def _readings(record: RecordPages, check: Check) -> tuple[str, ...]:
@@ -86,6 +98,7 @@ def _said(record: RecordPages, check: Check, asked: Script) -> Page:
         elif lines:
             name = "said" if message.kind == "said" else "meant"
             lines[-1] += "\n" + words("check", name, **{name: message.text})
+    lines = lines or [words("check", "said", said=answer.said) for answer in check.answers if answer.said]
     title = words("check", "title", day=record.day(check.on))
     shown = Part(tuple(lines), words("check", "answers"), "items") if lines else Part((words("check", "no_answers"),))
     return Page(title, (shown,))

@@ -209,7 +209,8 @@ class Sitting:
 
     def case(self) -> Case:
         """All that a judgement of the record rests on. Raises UsageProblem as `judgement` does."""
-        return case_of(self.place, self.household, self.checks, self.pump_outs, self.today, self.rules)
+        record = (self.household, self.checks, self.pump_outs)
+        return case_of(self.place, *record, self.today, self.rules, self.problems)
 
     def look_ahead(self) -> PartedPage:
         """The page of dates, as the record stands."""
@@ -220,7 +221,8 @@ class Sitting:
     def judgement(self) -> Judgement:
         """The whole record judged, as of today. Raises UsageProblem when the rule set asked for is not there."""
         if self._judged is None:
-            self._judged = judged(self.place, self.household, self.checks, self.pump_outs, self.today, self.rules)
+            record = (self.household, self.checks, self.pump_outs)
+            self._judged = judged(self.place, *record, self.today, self.rules, self.problems)
         return self._judged
 
     def verdict(self) -> VerdictPage:
@@ -238,7 +240,7 @@ class Sitting:
 
             checks = [one for one in self.checks if one.on < check.on and one.id != check.id] + [check]
             pump_outs = [one for one in self.pump_outs if one.on <= check.on]
-            found = judged(self.place, self.household, checks, pump_outs, check.on, self.rules)
+            found = judged(self.place, self.household, checks, pump_outs, check.on, self.rules, self.problems)
             self._judged_then[check.id] = verdict_screen(found, self.verdict_words(), self.household.units)
         return self._judged_then[check.id]
 
@@ -350,8 +352,11 @@ class Sitting:
         days = [check.on for check in self.checks] + [pump_out.on for pump_out in self.pump_outs]
         if not days or max(days) <= self.today:
             return []
-        what = f"a day in it, {max(days)}, lies after today, {self.today}."
-        return [RecordProblem("the record", what, "Check the clock of this computer.")]
+        from selfcheck.domain.showing import show_day
+
+        last, today = (show_day(day, self.household.units) for day in (max(days), self.today))
+        what = f"a day in it, {last}, lies after today, {today}."
+        return [RecordProblem("The record", what, "Check the clock of this computer.")]
 
     def small_talk(self, asked: Script) -> Conversation:
         """A conversation of which nothing is kept as it goes; whoever began it sees to what comes of it."""

@@ -121,6 +121,16 @@ async def test_a_danger_of_an_earlier_day_is_asked_about_first(sitting: Sitting)
         assert "told me of danger" not in text_of(app)
 
 
+async def test_a_choice_that_does_not_fit_at_the_start_is_said_to_be_below(sitting: Sitting) -> None:
+    early = Sitting.open(sitting.folder, PLACE, date(2024, 1, 1), in_place=True, fixed_day=True)
+    app = app_of(early)
+    async with running(app, (60, 20)) as pilot:
+        assert "See my record" not in text_of(app)
+        assert "more below" in text_of(app)
+        await say(pilot, *["^down"] * 8)
+        assert "See my record" in text_of(app)
+
+
 async def test_what_takes_long_is_said(sitting: Sitting) -> None:
     import threading
 

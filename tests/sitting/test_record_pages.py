@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+from datetime import date
 from functools import partial
 from pathlib import Path
 from typing import get_args
@@ -214,3 +215,24 @@ def test_an_empty_record_has_pages_too(tmp_path: Path) -> None:
         desk.say("back")
     assert "Delete" not in desk.text
     assert not (tmp_path / "new").exists()
+
+
+@pytest.mark.parametrize("flow", ["trouble", "after_pump_out"])
+def test_what_was_typed_in_any_conversation_is_kept_and_shown(tmp_path: Path, flow: str) -> None:
+    sitting = opened(demo(tmp_path / "home"))
+    talk = sitting.begin(flow)
+    talk.start()
+    first = "no, all are well" if flow == "trouble" else "it is gone"
+    talk.hear(first)
+    talk.hear("my kid is leaning over the hole")
+    sitting.conclude(talk)
+    page = Driven(RecordPages(sitting).desk()).say("list", "1", "words").text
+    assert "No words were kept" not in page
+    assert "my kid is leaning over the hole" in page
+    assert f"said: {first}" in page
+
+
+def test_the_clock_warning_is_a_sentence_with_days_as_the_household_writes_them(tmp_path: Path) -> None:
+    sitting = Sitting.open(demo(tmp_path / "home"), PLACE, date(2024, 1, 1), in_place=True, fixed_day=True)
+    (problem,) = sitting.home().problems
+    assert str(problem).startswith("The record: a day in it, May 16, 2026, lies after today, January 1, 2024.")
