@@ -150,7 +150,8 @@ def unknown(talk: Conversation) -> list[Message]:
     if node.kind in ("say", "confirm"):
         return how(talk)
     if not node.unknown_allowed:
-        return [Message("note", talk.phrases.say("cannot_be_unknown")), *talk.question()]
+        said = "cannot_be_unknown" if "safety" in node.tags else "pick_one"
+        return [Message("note", talk.phrases.say(said)), *talk.question()]
     return talk.accept(Answer(node.id, "unknown", said=_last_said(talk)))
 
 
@@ -162,7 +163,8 @@ def skip(talk: Conversation) -> list[Message]:
     if node.kind == "say":
         return talk.accept(Answer(node.id, "value"))
     if node.gate or node.opens or node.closes or node.on_leaving or node.kind == "confirm" or not node.unknown_allowed:
-        return [Message("note", talk.phrases.say("cannot_skip")), *talk.question()]
+        said = "pick_one" if node.kind == "confirm" or "safety" not in node.tags else "cannot_skip"
+        return [Message("note", talk.phrases.say(said)), *talk.question()]
     return talk.accept(Answer(node.id, "skipped", said=_last_said(talk)))
 
 

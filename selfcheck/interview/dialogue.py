@@ -28,6 +28,9 @@ from selfcheck.interview.transcript import transcript
 from selfcheck.interview.understanding import CHOICES
 from selfcheck.text import clean
 
+#: an option of fewer letters, and one word, says nothing without its question. Our choice.
+LONE = 12
+
 __all__ = ["Choice", "Conversation", "Ending", "Message", "Prompt", "Reply", "Stage"]
 
 
@@ -239,6 +242,18 @@ class Conversation:
             unknown_allowed=False,
         )
 
+    def _noted(self, node: Node, answer: Answer, value: str) -> str:
+        """A value as it is noted: a sentence in quotes, a lone word or figure with the name of what it tells."""
+        bare = value.rstrip(" .?")
+        name = at_start(self.script.name_of(node.id))
+        if node.kind == "number" or (node.kind in CHOICES and len(bare) < LONE and " " not in bare):
+            return self.phrases.say("echo_named", name=name, value=inline(value))
+        if node.kind not in CHOICES or not answer.value:
+            return self.phrases.say("echo", value=bare)
+        if "?" in value or ". " in value:
+            return self.phrases.say("echo_quoted", value=value)
+        return self.phrases.say("echo_choice", value=inline(value))
+
     def _echo(self, answer: Answer, before: State, *, alone: bool) -> list[Message]:
         node = self.script.nodes.get(answer.question)
         if node is None or node.kind in ("say", "confirm"):
@@ -254,7 +269,10 @@ class Conversation:
                 Message(
                     "echo",
                     self.phrases.say(
-                        "changed", name=name, value=show_within(self.script, answer, self.context.units), old=was
+                        "changed_choice" if node.kind in CHOICES else "changed",
+                        name=name,
+                        value=show_within(self.script, answer, self.context.units),
+                        old=was,
                     ),
                 )
             )
@@ -267,9 +285,7 @@ class Conversation:
         elif node.kind != "note":
             error = show_error(answer, node, self.context.units)
             shown = self.phrases.say("give_or_take", value=value, error=error) if error else ""
-            said = "echo_choice" if node.kind in CHOICES and answer.value else "echo"
-            kept = inline(value) if said == "echo_choice" else value.rstrip(" .?")
-            messages.append(Message("echo", shown or self.phrases.say(said, value=kept)))
+            messages.append(Message("echo", shown or self._noted(node, answer, value)))
         messages.extend(
             Message("say", self.words(words.after[option]))
             for option in hearing.options_of(answer)

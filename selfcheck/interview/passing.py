@@ -11,7 +11,7 @@ from selfcheck.interview.pending import Pending
 from selfcheck.interview.replay import follow
 from selfcheck.interview.several import Several, several
 from selfcheck.interview.showing import at_start, show_within
-from selfcheck.interview.understanding import MEASURES, after_opening, measure, normal
+from selfcheck.interview.understanding import CHOICES, MEASURES, after_opening, measure, normal
 
 if TYPE_CHECKING:
     from selfcheck.interview.dialogue import Conversation
@@ -124,4 +124,5 @@ def _line(talk: Conversation, answer: Answer) -> str:
     if old is None:
         return talk.phrases.say("several_line", name=name, value=value)
     was = show_within(talk.script, old, talk.context.units)
-    return talk.phrases.say("several_change", name=name, value=value, old=was)
+    chosen = talk.script.nodes[answer.question].kind in CHOICES
+    return talk.phrases.say("several_change_choice" if chosen else "several_change", name=name, value=value, old=was)

@@ -106,7 +106,9 @@ def review_lines(script: Script, state: State, context: Context, phrases: Phrase
 def hint_for(kind: str, example: str, phrases: Phrases) -> str:
     """One line on what may be typed."""
     hint = phrases.say(f"hint_{kind}")
-    return phrases.say("hint_example", hint=hint, example=example) if example else hint
+    if not example or kind == "choose_several":  # its hint has an example of its own
+        return hint
+    return phrases.say("hint_example", hint=hint, example=example)
 
 
 def numbered(pairs: list[tuple[str, str]]) -> tuple[Choice, ...]:

@@ -236,7 +236,7 @@ def test_change_by_name_and_from_the_list() -> None:
     for conversation in (by_name, from_list, by_word):
         assert conversation.state.given["flour"].value == "spelt"
         assert at(conversation) == "people"
-        assert "Before, it was white wheat flour" in words(conversation.messages, "echo")
+        assert "Before: white wheat flour" in words(conversation.messages, "echo")
 
 
 def test_only_what_depends_on_a_change_is_asked_again() -> None:
