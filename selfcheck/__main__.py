@@ -1,14 +1,14 @@
 """The doors of the program: arguments → what they open, and the exit codes.
 
 0 done · 1 the record says call a professional (only with `--exit-code`) · 2 used wrongly, or a folder that cannot be
-used · 130 interrupted. Nobody ever sees a traceback: it goes to a file of the user's.
+used, or output that cannot be written · 130 interrupted, also by a signal that ends a program. Nobody ever sees a
+traceback: it goes to a file of the user's.
 """
 
 from __future__ import annotations
 
 import contextlib
 import gc
-import io
 import os
 import sys
 from collections.abc import Sequence
@@ -17,11 +17,14 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from selfcheck.errors import SelfcheckError, UsageProblem
+from selfcheck.plain import streams
 
 if TYPE_CHECKING:
     from argparse import ArgumentParser
 
 DONE, CALL, WRONG, INTERRUPTED = 0, 1, 2, 130
+#: Days that can be taken for today. Our choice: longer than any tank lasts, and no slip of a digit.
+FIRST_YEAR, LAST_YEAR = 1900, 2200
 HANDING = ("sheet", "report", "note", "calendar", "table", "take-in", "pack", "unpack")
 COMMANDS = ("judge", "rehearse", "examine", "schema", *HANDING)
 
@@ -29,7 +32,7 @@ COMMANDS = ("judge", "rehearse", "examine", "schema", *HANDING)
 def main(argv: Sequence[str] | None = None) -> int:
     """Open the door that the arguments name, and give back the exit code."""
     args = list(sys.argv[1:] if argv is None else argv)
-    _forgiving_streams()
+    streams.make_forgiving()
     soon_shut = argv is None and args[:1] in (["judge"], ["examine"], ["schema"])
     if soon_shut:
         gc.disable()  # searching for what is no longer needed only takes time
@@ -49,7 +52,8 @@ def main(argv: Sequence[str] | None = None) -> int:
             os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
         return DONE
     except Exception as error:  # the last line of defence
-        _say(_after_a_fault(error))
+        _say(streams.refused(error) or _after_a_fault(error))
+        streams.give_up_full()
         return WRONG
 
 
@@ -197,9 +201,13 @@ def _content_and_day(parser: ArgumentParser) -> None:
 
 def _day(text: str) -> date:
     try:
-        return date.fromisoformat(text)
+        day = date.fromisoformat(text)
     except ValueError as error:
         raise UsageProblem(f'"{_plain(text)}" is no day.', "Write it as 2026-05-18.") from error
+    if not FIRST_YEAR <= day.year <= LAST_YEAR:
+        what = f"{day} lies outside the years {FIRST_YEAR} to {LAST_YEAR}."
+        raise UsageProblem(what, "Give a day that a record can be judged on.")
+    return day
 
 
 def _plain(text: object) -> str:
@@ -207,17 +215,6 @@ def _plain(text: object) -> str:
     from selfcheck.text import clean
 
     return clean(str(text), 300)
-
-
-def _forgiving_streams() -> None:
-    """A sign that the terminal cannot show becomes a question mark, never an error; a closed stream is an empty one."""
-    sys.stdin = sys.stdin or io.StringIO()
-    sys.stdout = sys.stdout or io.StringIO()
-    for stream in (sys.stdin, sys.stdout, sys.stderr):
-        reconfigure = getattr(stream, "reconfigure", None)
-        if reconfigure is not None:
-            with contextlib.suppress(ValueError, OSError):
-                reconfigure(errors="replace")
 
 
 def _say(text: str) -> None:
