@@ -18,6 +18,7 @@ TOP_LEVEL = {"README.md", "DEVELOPERS.md", "pyproject.toml", "selfcheck", "conte
 STOREYS = {
     "errors": 0,
     "text": 0,
+    "content_words": 1,
     "domain": 1,
     "interview": 2,
     "loading": 3,

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
+from selfcheck.content_words import filled
 from selfcheck.errors import ContentProblem
 
 FILE = "words/screen.toml"
@@ -24,6 +25,4 @@ class FaceWords:
         phrase = self._phrases.get(name)
         if not isinstance(phrase, str):
             raise ContentProblem(FILE, "screen", name, "these words are missing.", "Add that line and start again.")
-        for key, value in values.items():
-            phrase = phrase.replace("{" + key + "}", value)
-        return phrase
+        return filled(phrase, values)

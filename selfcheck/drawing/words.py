@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from datetime import date
 
+from selfcheck.content_words import filled
 from selfcheck.domain.showing import MONTHS
 from selfcheck.errors import ContentProblem
 from selfcheck.text import clean
@@ -18,9 +19,7 @@ def say(words: Words, name: str, /, **values: str) -> str:
     phrase = words.get(name)
     if not isinstance(phrase, str):
         raise ContentProblem(FILE, name, "", "these words are missing.", "Add that line and start again.")
-    for key, value in values.items():
-        phrase = phrase.replace("{" + key + "}", value)
-    return phrase
+    return filled(phrase, values)
 
 
 def one_line(text: str, cap: int = 200) -> str:

@@ -11,6 +11,7 @@ from datetime import date, time
 from functools import lru_cache
 from typing import TYPE_CHECKING, Any, TypeVar, cast
 
+from selfcheck.content_words import placed
 from selfcheck.errors import ContentProblem
 from selfcheck.loading.place import Place
 
@@ -28,10 +29,14 @@ _FENCE = "+++"
 
 
 def read_table(place: Place, relative: str, kind: str = "", *, needs_first_line: bool = False) -> dict[str, Any]:
-    """The TOML tables of a file as plain data. `kind` is what its first line, where it has one, must say."""
+    """The TOML tables of a file as plain data. `kind` is what its first line, where it has one, must say.
+
+    Words know where they stand, so that a place in them that nothing fills is told as an error of that file.
+    """
     text, file = place.text(relative), place.shown(relative)
     _check_first_line(file, text, kind, needs_first_line)
-    return _parse(file, text)
+    tables = _parse(file, text)
+    return placed(tables, file) if "/words/" in relative else tables
 
 
 def read_toml(place: Place, relative: str, model: type[T], kind: str = "", *, needs_first_line: bool = False) -> T:

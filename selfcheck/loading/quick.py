@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
+from selfcheck.content_words import placed
 from selfcheck.errors import ContentProblem
 from selfcheck.loading.place import Place
 
@@ -22,4 +23,4 @@ def words(place: Place, name: str, language: str = "en") -> dict[str, Any]:
         tables = tomllib.loads(place.text(relative))
     except tomllib.TOMLDecodeError as error:
         raise ContentProblem(place.shown(relative), "", "", f"the file breaks off: {error}.") from None
-    return {name: table for name, table in tables.items() if isinstance(table, dict)}
+    return placed({name: table for name, table in tables.items() if isinstance(table, dict)}, place.shown(relative))

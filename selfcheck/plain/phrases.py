@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
-from selfcheck.interview.phrases import PLACE
+from selfcheck.content_words import filled
 from selfcheck.loading.conversations import texts
 from selfcheck.loading.place import Place
 
@@ -16,6 +16,6 @@ class Words:
         self._tables: dict[str, Any] = texts(place, "plain", language)
 
     def __call__(self, table: str, name: str, /, **values: object) -> str:
-        """One phrase. KeyError when the content does not have it."""
+        """One phrase. ContentProblem when the content does not have it, or nothing fills one of its places."""
         text: str = self._tables[table][name]
-        return PLACE.sub(lambda match: str(values.get(match[1], "")), text)
+        return filled(text, values)

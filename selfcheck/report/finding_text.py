@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from datetime import date
 from typing import TYPE_CHECKING, Any, Literal, NamedTuple
 
+from selfcheck.content_words import filled
 from selfcheck.domain.findings import Finding
 from selfcheck.domain.showing import show_day, show_length
 from selfcheck.errors import ContentProblem
@@ -15,6 +16,8 @@ if TYPE_CHECKING:
 
 Units = Literal["us", "metric"]
 CALLS = ("over", "close", "under")
+#: distances that can turn into their opposite; below zero they are told in other words
+_DISTANCES = ("sludge_to_outlet", "sludge_to_outlet_by_table", "scum_to_outlet", "scum_top_to_outlet_top")
 _LENGTHS = ("least_m", "most_m", "before_m", "now_m", "metres")
 
 
@@ -61,22 +64,24 @@ def text_of(finding: Finding, words: VerdictWords, units: Units, titles: Mapping
             "limit": _figure(kind, finding.facts.get("limit"), units),
             "rule": titles.get(str(finding.facts["rules"]), str(finding.facts["rules"])),
         }
-        return f"{_fill(_text(words, kind, 'text'), fills)} {words.findings['calls'][call]}"
+        now = finding.facts.get("now")
+        beyond = "beyond" if isinstance(now, (int, float)) and now < 0 and kind in _DISTANCES else "text"
+        return f"{filled(_text(words, kind, beyond), fills)} {words.findings['calls'][call]}"
     table = words.of(finding.id)
-    return _fill(str(table.get("text") or table.get("seen", "")), fills_of(finding, words, units))
+    return filled(str(table.get("text") or table.get("seen", "")), fills_of(finding, words, units))
 
 
 def step_of(finding: Finding, words: VerdictWords, units: Units) -> str:
     """What to do about it; empty where it has no words of its own for that."""
     if limit_kind(finding) is not None:
         return ""
-    return _fill(str(words.of(finding.id).get("do", "")), fills_of(finding, words, units))
+    return filled(str(words.of(finding.id).get("do", "")), fills_of(finding, words, units))
 
 
 def name_of(finding: Finding, words: VerdictWords, units: Units) -> str:
     """A short name of what is open, for "if … turned out well"."""
     table = words.of(finding.id)
-    return _fill(str(table.get("short") or table.get("seen", "")), fills_of(finding, words, units)).rstrip(".")
+    return filled(str(table.get("short") or table.get("seen", "")), fills_of(finding, words, units)).rstrip(".")
 
 
 def means_of(finding: Finding, words: VerdictWords) -> list[str]:
@@ -126,16 +131,8 @@ def _figure(kind: str, value: float | str | date | None, units: Units) -> str:
         return f"{round(100 * value)} %"
     if kind == "years":
         return f"{value:.1f} years".replace(".0 ", " ")
-    return show_length(value, units) if value >= 0 else f"−{show_length(-value, units)}"
+    return show_length(abs(value), units)
 
 
 def _text(words: VerdictWords, ident: str, key: str) -> str:
     return str(words.of(ident).get(key, ""))
-
-
-def _fill(template: str, fills: Mapping[str, str]) -> str:
-    """Puts the fills in their places. Raises ContentProblem for a place that nothing fills."""
-    try:
-        return template.format_map(fills)
-    except (KeyError, ValueError, IndexError) as error:
-        raise ContentProblem("words", template[:40], "", f"nothing fills the place {error}.") from None

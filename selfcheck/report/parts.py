@@ -6,8 +6,8 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any, NamedTuple
 
+from selfcheck.content_words import filled
 from selfcheck.errors import ContentProblem
-from selfcheck.interview.phrases import PLACE
 
 
 class Part(NamedTuple):
@@ -44,7 +44,7 @@ class PageWords:
         text = self._tables.get(table, {}).get(name)
         if not isinstance(text, str):
             raise ContentProblem(self._file, table, name, "these words are missing.", "Add that line and start again.")
-        return PLACE.sub(lambda match: values.get(match[1], ""), text)
+        return filled(text, values)
 
     def of(self, table: str) -> Mapping[str, Any]:
         """A whole table; empty when there is none."""
