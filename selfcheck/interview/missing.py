@@ -71,7 +71,26 @@ def not_understood(talk: Conversation, text: str) -> list[Message]:
     if near is not None and talk.node is not None:
         return talk.ask(_did_you_mean(talk, talk.node, near, text))
     talk.misses += 1
-    return [*_in_other_words(talk), *([kept] if talk.misses > 1 else []), *talk.question()]
+    if talk.misses > 2 and talk.pending is None and talk.node is not None and talk.node.kind == "date":
+        return talk.ask(_ways_out(talk, talk.node))
+    return [*_in_other_words(talk), *([kept] if talk.misses == 2 else []), *talk.question()]
+
+
+def _ways_out(talk: Conversation, node: Node) -> Pending:
+    """After several misses at a date: a few answers to pick from. A date still is one."""
+    today = talk.context.today
+
+    def choose(choice: str) -> list[Message]:
+        from selfcheck.interview import closing, commands
+
+        talk.drop_pending()
+        if choice == "today":
+            return odd.accept_or_question(talk, node, Answer(node.id, "value", today, said=today.isoformat()))
+        return commands.unknown(talk) if choice == "unknown" else closing.leave(talk)
+
+    names = ["today", *(["unknown"] if node.unknown_allowed else []), "leave"]
+    choices = tuple((name, talk.phrases.say(f"date_{name}")) for name in names)
+    return Pending(f"{talk.phrases.say('date_ask')} {talk.words(talk.script.words_of(node.id).ask)}", choices, choose)
 
 
 def _did_you_mean(talk: Conversation, node: Node, option: str, text: str) -> Pending:

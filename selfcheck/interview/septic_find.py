@@ -42,6 +42,24 @@ def pipe_depth_known(answered: Answered, context: Context) -> bool:
     return answered.number("pipe_depth") is not None
 
 
+@predicate("corner_is_a_length", reads=("corner_a", "corner_b"))
+def corner_is_a_length(answered: Answered, context: Context) -> bool:
+    """The corner named last has no name that people could find it by, only a figure."""
+    from selfcheck.domain.quantities import read_length
+
+    name = answered.value("corner_b") if "corner_b" in answered else answered.value("corner_a")
+    if not isinstance(name, str):
+        return False
+    return not any(sign.isalpha() for sign in name) or read_length(name, context.units).status in ("value", "ask")
+
+
+@predicate("corners_alike", reads=("corner_a", "corner_b"))
+def corners_alike(answered: Answered, context: Context) -> bool:
+    """Both corners have one name."""
+    one, other = answered.value("corner_a"), answered.value("corner_b")
+    return isinstance(one, str) and isinstance(other, str) and one.strip().casefold() == other.strip().casefold()
+
+
 @predicate("tapes_do_not_meet", reads=("from_a", "from_b", "corners_apart"))
 def tapes_do_not_meet(answered: Answered, context: Context) -> bool:
     """No place has these two distances from corners that far apart."""

@@ -24,6 +24,11 @@ from selfcheck.interview.script import Interface, Script
 _EDGES = ' \t\n.,;:!?"“”«»()[]*'
 _WORD = re.compile(r"[^\W_]+(?:['-][^\W_]+)*")
 _NUMBERS = re.compile(r"\d{1,2}(?:(?:\s*,\s*|\s+|\s*and\s*)\d{1,2})*")
+#: "May 3" and the year behind it
+_DAY, _YEAR = (
+    re.compile(r"[a-z]\.?\s+(?:the\s+)?\d{1,2}(?:st|nd|rd|th)?$", re.IGNORECASE),
+    re.compile(r"(?:19|20)\d\d\b"),
+)
 _TWO_NUMBERS = re.compile(r"\d+(?:\.\d+)?(?:\s*[,;&]\s*|\s+(?:and\s+|or\s+)?)\d+(?:\.\d+)?")
 CHOICES = ("choose", "choose_several")
 MEASURES = ("length", "volume", "number", "date")
@@ -173,13 +178,14 @@ def _exact_several(script: Script, node: Node, text: str) -> Reading:
 
 
 def parts_of(interface: Interface, text: str) -> list[str]:
-    """The parts of a line that may be answers of their own; "a foot and a half" stays whole."""
+    """The parts of a line that may be answers of their own; "a foot and a half" and "May 3, 2021" stay whole."""
     rejoin = interface.listen.get("rejoin", ())
     pieces = _between(interface.listen.get("joins", (",", ";"))).split(text)
     parts: list[str] = []
     for place in range(0, len(pieces), 2):
         piece = pieces[place]
-        if parts and normal(piece).startswith(tuple(rejoin)):
+        of_a_date = parts and _YEAR.match(piece) and _DAY.search(parts[-1])
+        if of_a_date or (parts and normal(piece).startswith(tuple(rejoin))):
             parts[-1] += pieces[place - 1] + piece
         elif piece.strip():
             parts.append(piece.strip())

@@ -126,6 +126,8 @@ class Talk:
             place for place, one in enumerate(messages, 1) if one.kind in ("said", "echo", "note", "trouble")
         ]
         turn = looking_back[-1] if looking_back else 0
+        while turn < len(messages) and messages[turn].kind == "caution":
+            turn += 1  # a danger comes before any heading
         for message in messages[:turn]:
             self._message(message)
         if prompt is not None:

@@ -16,12 +16,14 @@ import pytest
 from selfcheck.loading.place import content_place
 from selfcheck.plain.face import Face
 from selfcheck.plain.listening import LONGEST_LINE, Interrupted, Listener
+from selfcheck.plain.phrases import Words
 from selfcheck.plain.speaking import Speaker
-from selfcheck.plain.talking import Gone
+from selfcheck.plain.talking import Gone, Talk
 from selfcheck.sitting import Sitting
 from selfcheck.storage import journal
 from selfcheck.storage.working_copy import demo_household
 from tests.faults.walking import lines_through
+from tests.situations.test_half_understood import standing_at
 
 ROOT = Path(__file__).resolve().parents[2]
 TODAY = date(2026, 6, 1)
@@ -229,3 +231,11 @@ def test_a_new_household_left_half_way_is_gone_on_with(tmp_path: Path, killed: b
     shown, _ = start().communicate("1\n", timeout=20)
     assert "Begin a new household" not in shown
     assert "You stopped in the middle of: The yearly check" in shown
+
+
+def test_a_warning_is_told_before_the_heading_of_the_part_that_it_leads_to() -> None:
+    out = io.StringIO()
+    talk = Talk(None, Speaker(out, 78), Listener(io.StringIO("")), Words(PLACE))
+    talk.hear(standing_at("gate_lid", person="homeowner"), "the lid cracked")
+    said = out.getvalue()
+    assert said.index("STOP:") < said.index("Part ")

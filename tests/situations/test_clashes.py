@@ -64,3 +64,21 @@ def test_no_warning_of_what_has_happened_takes_the_tank_to_be_shut_or_open() -> 
             "stays shut",
         ):
             assert wrong not in text.casefold(), f"{path.stem}: {wrong}"
+
+
+@pytest.mark.parametrize("line", ["May 3, 2021", "may 3rd, 2021", "Pumped May 3, 2021", "Tue, May 3, 2021"])
+def test_a_date_with_a_comma_is_one_answer(line: str) -> None:
+    talk = standing_at("last_pump_out", line)
+    if talk.pending is not None:
+        assert {one.question for one in talk.pending.offered} <= {"last_pump_out"}
+        talk.hear("yes")
+    assert str(talk.state.given["last_pump_out"].value) == "2021-05-03"
+    assert "people" not in talk.state.given
+
+
+def test_a_date_with_a_comma_stands_beside_other_answers() -> None:
+    talk = standing_at("last_pump_out", "May 3, 2021, 4 people, 1000 gallons", "yes")
+    told = {name: talk.state.given[name].value for name in ("last_pump_out", "people", "size")}
+    assert str(told["last_pump_out"]) == "2021-05-03"
+    assert told["people"] == 4
+    assert told["size"] == pytest.approx(3.785, abs=0.01)
