@@ -81,6 +81,13 @@ class Late(Mapping[str, Any]):
     def __getitem__(self, key: str) -> Any:
         return self._table[key]
 
+    def __contains__(self, key: object) -> bool:
+        return key in self._table
+
+    def get(self, key: str, default: Any = None) -> Any:
+        """What stands there, or `default`. Asked of the table itself, which has its own word for what is missing."""
+        return self._table.get(key, default)
+
     def __iter__(self) -> Iterator[str]:
         return iter(self._table)
 
