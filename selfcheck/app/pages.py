@@ -36,7 +36,7 @@ def home_facts(facts: HomeFacts, sitting: Sitting, half_done: str, words: FaceWo
         lines.append((words("look_again", day=show_day(facts.look_again, units)), "text"))
     if facts.unfinished is not None:
         day = started(facts.unfinished, sitting)
-        lines.append((words("half_done", title=half_done, day=day), "open"))
+        lines.append((words("half_done", title=half_done.rstrip("?."), day=day), "open"))
     lines += [(f"{problem.what} {problem.mend}", "trouble") for problem in facts.problems]
     if sitting.read_only:
         lines.append((sitting.read_only, "trouble"))

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from functools import partial
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from selfcheck.domain.showing import show_length
 from selfcheck.interview.context import Context
@@ -52,11 +52,16 @@ def check_page(record: RecordPages, check: Check) -> Page:
 def _script_of(record: RecordPages, check: Check) -> Script:
     """The conversation that the check was made in: the one that asks most of what was answered."""
     place = record.sitting.place
-    answered = {answer.question for answer in check.answers}
+    answered = {answer.get("question") for answer in _answers(check)}
     scripts = [script(place, flow) for flow in flow_ids(place)]
     kept = [one for one in scripts if one.flow.records]
     yearly = next(one for one in kept if one.flow.id == YEARLY)
     return max(kept, key=lambda one: (len(answered & one.nodes.keys()), one is yearly))
+
+
+def _answers(check: Check) -> list[dict[str, Any]]:
+    found: list[dict[str, Any]] = check.model_dump(mode="json")["answers"]
+    return found
 
 
 def _readings(record: RecordPages, check: Check) -> tuple[str, ...]:
@@ -98,7 +103,8 @@ def _said(record: RecordPages, check: Check, asked: Script) -> Page:
         elif lines:
             name = "said" if message.kind == "said" else "meant"
             lines[-1] += "\n" + words("check", name, **{name: message.text})
-    lines = lines or [words("check", "said", said=answer.said) for answer in check.answers if answer.said]
+    said = [str(answer["said"]) for answer in _answers(check) if answer.get("said")]
+    lines = lines or [words("check", "said", said=one) for one in said]
     title = words("check", "title", day=record.day(check.on))
     shown = Part(tuple(lines), words("check", "answers"), "items") if lines else Part((words("check", "no_answers"),))
     return Page(title, (shown,))

@@ -47,12 +47,20 @@ class ContactPages:
     def _one(self, at: int) -> Page:
         words = self._words
         one = self._sitting.household.contacts[at]
+        none = words("contacts", "none_yet")
+        told = " ".join(part for part in (one.name or words("contacts", "not_named"), one.phone) if part)
         ways = (
-            Way(words("contacts", "name", name=one.name), lambda: Go(partial(self._type, at, "name")), ("name",)),
-            Way(words("contacts", "phone", phone=one.phone), lambda: Go(partial(self._type, at, "phone")), ("number",)),
+            Way(
+                words("contacts", "name", name=one.name or none), lambda: Go(partial(self._type, at, "name")), ("name",)
+            ),
+            Way(
+                words("contacts", "phone", phone=one.phone or none),
+                lambda: Go(partial(self._type, at, "phone")),
+                ("number",),
+            ),
             Way(words("contacts", "take_off"), lambda: self._take_off(at), ("delete", "remove")),
         )
-        return Page(one.role, (Part((self._line(one),), kind="strong"),), ways)
+        return Page(one.role, (Part((told,), kind="strong"),), ways)
 
     def _type(self, at: int, field: str) -> Page:
         def hear(line: str) -> Step:

@@ -6,7 +6,8 @@ from collections.abc import Sequence
 from functools import cache, partial
 from typing import TYPE_CHECKING, Any, NamedTuple
 
-from selfcheck.domain.showing import show_length
+from selfcheck.domain.shapes import vessel
+from selfcheck.domain.showing import show_length, show_volume
 from selfcheck.interview.collect import on_record
 from selfcheck.interview.context import Context
 from selfcheck.interview.recorded import recorded_answer
@@ -33,8 +34,9 @@ HOUSE = (
     Fact(("people", "people_since"), "yearly", "people_now"), Fact(("learn_months",)), Fact(("learn_disposal",)),
     Fact(("learn_bedrooms",)),
 )  # fmt: skip
+SIZE = "learn_size"
 TANK = (
-    Fact(("learn_size",)), Fact(("learn_depth",)), Fact(("learn_material",)), Fact(("learn_compartments",)),
+    Fact((SIZE,)), Fact(("learn_depth",)), Fact(("learn_material",)), Fact(("learn_compartments",)),
     Fact(("learn_filter",)),
 )  # fmt: skip
 PLACE = (
@@ -80,6 +82,8 @@ class FactPages:
         """Name and value of a fact as it is on record."""
         asked = self._script(fact.flow)
         first, *rest = [self._value(asked, question) for question in fact.questions]
+        if not first and fact.questions == (SIZE,):
+            first = self._worked_out_size()
         then = [self._words("facts", fact.joined, then=value) for value in rest if value]
         return asked.name_of(fact.questions[0]), (first or self._words("facts", "not_known")) + "".join(then)
 
@@ -88,6 +92,14 @@ class FactPages:
         node = asked.nodes[question]
         answer = recorded_answer(node, on_record(Context(self._sitting.today, household), node.writes))
         return show_answer(asked, answer, household.units) if answer is not None else ""
+
+    def _worked_out_size(self) -> str:
+        """The size that the form, or the number of bedrooms, gives; empty where neither is known."""
+        household = self._sitting.household
+        body = vessel(household.tank(), household.bedrooms)
+        if body.basis not in ("shape", "bedrooms"):
+            return ""
+        return self._words("facts", f"size_from_{body.basis}", size=show_volume(body.full_m3, household.units))
 
     def _shape(self) -> str:
         shape, units = self._sitting.household.tank().shape, self._sitting.household.units

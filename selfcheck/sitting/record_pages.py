@@ -65,7 +65,7 @@ class RecordPages:
             Way(words("record", "papers"), lambda: Go(PaperPages(sitting, words).root), ("print", "export", "files")),
             *RemovingPages(self).ways(),
         )
-        if rows and sitting.judgement().verdict == "danger":
+        if rows and sitting.verdict().verdict == "danger":
             from selfcheck.sitting.over import over_page
 
             ways = (Way(words("over", "way"), lambda: Go(partial(over_page, sitting)), ("over", "it is over")), *ways)

@@ -236,3 +236,16 @@ def test_the_clock_warning_is_a_sentence_with_days_as_the_household_writes_them(
     sitting = Sitting.open(demo(tmp_path / "home"), PLACE, date(2024, 1, 1), in_place=True, fixed_day=True)
     (problem,) = sitting.home().problems
     assert str(problem).startswith("The record: a day in it, May 16, 2026, lies after today, January 1, 2024.")
+
+
+def test_the_size_that_the_form_gives_is_told_where_none_was_stated(sitting: Sitting) -> None:
+    page = Driven(RecordPages(sitting).desk()).say("house").text
+    assert "tank size: 998 gal (3.78 m³), from its form" in page
+    assert "tank size: not known" not in page
+
+
+def test_somebody_without_name_and_number_is_told_once_and_without_empty_brackets(sitting: Sitting) -> None:
+    desk = Driven(RecordPages(sitting).desk()).say("contacts", "add", "inspector")
+    assert "()" not in desk.text
+    assert "Change the name (none yet)" in desk.text
+    assert desk.text.count("inspector") == 1
