@@ -2,7 +2,12 @@
 
 from __future__ import annotations
 
+import asyncio
+import contextlib
 import gc
+import os
+import signal
+import sys
 from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -10,6 +15,9 @@ from typing import TYPE_CHECKING
 if TYPE_CHECKING:
     from selfcheck.app.app import SelfcheckApp
     from selfcheck.sitting import Sitting
+
+#: the exit code after a signal that ends a program, the same as line by line
+INTERRUPTED = 130
 
 
 def run(
@@ -64,7 +72,23 @@ def rehearse(journey: Path, content: Path | None = None) -> int:
 
 
 def _finish(app: SelfcheckApp) -> int:
-    code = app.run()
+    code = asyncio.run(_until_left(app))
     if app.fault is not None:
         raise app.fault
     return code or 0
+
+
+async def _until_left(app: SelfcheckApp) -> int | None:
+    """Run the app. A signal that ends a program closes it as leaving does, so that the terminal is itself again."""
+    loop = asyncio.get_running_loop()
+    for name in ("SIGTERM", "SIGHUP"):
+        with contextlib.suppress(AttributeError, NotImplementedError):  # a system without that signal
+            loop.add_signal_handler(getattr(signal, name), _close, app)
+    return await app.run_async()
+
+
+def _close(app: SelfcheckApp) -> None:
+    """Leave at once: every answer is saved already. Where the terminal has gone, nothing is left to put right."""
+    if not os.isatty(sys.__stdout__.fileno() if sys.__stdout__ else 1):
+        os._exit(INTERRUPTED)
+    app.exit(INTERRUPTED)

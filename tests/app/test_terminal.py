@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 import os
+import signal
 import sys
 import time
 from pathlib import Path
 
 import pexpect
 import pyte
+import pytest
 
 ROOT = Path(__file__).resolve().parents[2]
 PATIENCE = 30.0  # seconds; only a program that hangs needs them
@@ -20,6 +22,7 @@ class Terminal:
     def __init__(self, arguments: list[str], width: int, height: int, home: Path) -> None:
         self.screen = pyte.Screen(width, height)
         self._stream = pyte.Stream(self.screen)
+        self.sent = ""
         environment = {
             **os.environ,
             "TERM": "xterm-256color",
@@ -59,7 +62,9 @@ class Terminal:
 
     def _read(self) -> None:
         try:
-            self._stream.feed(self.child.read_nonblocking(65536, timeout=0.2))
+            read = self.child.read_nonblocking(65536, timeout=0.2)
+            self.sent += read
+            self._stream.feed(read)
         except pexpect.TIMEOUT:
             return
         except pexpect.EOF:
@@ -89,3 +94,21 @@ def test_a_closed_terminal_leaves_the_answers_and_a_second_start_goes_on(tmp_pat
     again.wait_for("ctrl+c again")
     again.child.send("\x03")
     assert again.wait_for_end() == 0
+
+
+@pytest.mark.parametrize("number", [signal.SIGTERM, signal.SIGHUP])
+def test_a_signal_leaves_the_terminal_as_it_was(tmp_path: Path, number: signal.Signals) -> None:
+    terminal = Terminal(["demo_household", "--today", "2026-06-01"], 60, 20, tmp_path)
+    terminal.wait_for("What do you want to do?")
+    terminal.child.send("1")
+    terminal.wait_for("How do you want to do the check?")
+    os.kill(terminal.child.pid, number)
+    assert terminal.wait_for_end() == 130
+    entered, left = terminal.sent.rpartition("\x1b[?1049h")[2].partition("\x1b[?1049l")[::2]
+    assert entered
+    assert "\x1b[?1049l" in terminal.sent
+    assert "Traceback" not in terminal.sent
+    for mode in ("1000", "1003", "1006", "2004"):  # the mouse in three ways, and pasting
+        assert terminal.sent.rfind(f"\x1b[?{mode}l") >= terminal.sent.rfind(f"\x1b[?{mode}h"), mode
+    assert "\x1b[?25h" in terminal.sent
+    assert left.count("\x1b[?1049h") == 0
