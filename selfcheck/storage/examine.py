@@ -12,6 +12,7 @@ from selfcheck.errors import RecordProblem
 from selfcheck.storage import journal
 from selfcheck.storage.folder import CHECKS, HOUSEHOLD, OPEN, PUMP_OUTS, Folder, read
 from selfcheck.storage.lock import LOCK
+from selfcheck.storage.odd_values import before_the_household, odd_values
 from selfcheck.storage.writing import EARLIER, PART
 
 _OURS = {HOUSEHOLD, CHECKS, PUMP_OUTS, OPEN, EARLIER, LOCK}
@@ -33,8 +34,8 @@ def examine(folder: Path, today: date) -> Examined:
     found = read(folder)
     opened, damaged = journal.find(folder)
     problems = [*found.problems, *damaged, *(problem for one in opened for problem in one.problems)]
-    problems += _odd_chains(found.checks)
-    notes = _loose_files(folder) + _odd_days(found, today) + _strangers(found)
+    problems += _odd_chains(found.checks) + odd_values(found)
+    notes = _loose_files(folder) + _odd_days(found, today) + before_the_household(found) + _strangers(found)
     return Examined(len(found.checks), len(found.pump_outs), len(opened), tuple(problems), tuple(notes))
 
 
