@@ -6,10 +6,14 @@ import json
 import sys
 from datetime import date
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from selfcheck.loading.place import content_place
 from selfcheck.sitting.verdicts import judged, verdict_words
 from selfcheck.storage.folder import read
+
+if TYPE_CHECKING:
+    from selfcheck.plain.phrases import Words
 
 
 def judge(folder: Path, today: date, rules: str | None, content: Path | None, *, as_json: bool) -> bool:
@@ -19,7 +23,7 @@ def judge(folder: Path, today: date, rules: str | None, content: Path | None, *,
     """
     place = content_place(content)
     record = read(folder)
-    judgement = judged(place, record.household, record.checks, record.pump_outs, today, rules)
+    judgement = judged(place, *record[:3], today, rules, record.problems)
     told = verdict_words(place)
     if as_json:
         from selfcheck.report.summary import judgement_json
@@ -34,6 +38,11 @@ def judge(folder: Path, today: date, rules: str | None, content: Path | None, *,
     from selfcheck.report.wording import verdict_screen
 
     out = Speaker(sys.stdout)
+    if record.problems and judgement.verdict != "danger":  # what to do in danger comes first; it is named below
+        from selfcheck.loading.conversations import texts
+        from selfcheck.report.unread import unread_line
+
+        out.say(unread_line(record.problems, texts(place, "unread")))
     pages.verdict(verdict_screen(judgement, told, record.household.units), out, Words(place))
     for problem in record.problems:
         out.say(str(problem))
@@ -54,11 +63,16 @@ def examine(folder: Path, today: date, content: Path | None = None) -> bool:
         out.say(note, indent="  ", first="- ")
     out.gap()
     if found.problems:
-        out.say(words("examine", "faulty", count=len(found.problems)))
+        out.say(_counted(words, "faulty", len(found.problems)))
     else:
-        counts = {"checks": found.checks, "pump_outs": found.pump_outs, "open": found.open_checks}
-        out.say(words("examine", "fine", **counts))
+        counts = {name: _counted(words, name, getattr(found, name)) for name in ("checks", "pump_outs")}
+        out.say(words("examine", "fine", **counts, open=found.open_checks))
     return not found.problems
+
+
+def _counted(words: Words, name: str, count: int) -> str:
+    """So many of them, one of them in words of its own."""
+    return words("examine", f"{name}_one") if count == 1 else words("examine", name, count=count)
 
 
 def schema(name: str | None) -> None:

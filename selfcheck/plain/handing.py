@@ -4,13 +4,13 @@ from __future__ import annotations
 
 import sys
 from argparse import ArgumentParser, Namespace
-from collections.abc import Callable
+from collections.abc import Sequence
+from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
-from typing import TYPE_CHECKING, NamedTuple
+from typing import TYPE_CHECKING
 
-from selfcheck.errors import UsageProblem
-from selfcheck.loading.conversations import texts
+from selfcheck.errors import RecordProblem, UsageProblem
 from selfcheck.loading.place import Place, content_place
 from selfcheck.plain.phrases import Words
 from selfcheck.plain.speaking import Speaker
@@ -19,7 +19,10 @@ from selfcheck.storage.folder import Folder, read
 from selfcheck.storage.handed_out import hand_out
 
 if TYPE_CHECKING:
+    from selfcheck.domain.check import Check, PumpOut
+    from selfcheck.domain.household import Household
     from selfcheck.domain.verdict import Judgement
+    from selfcheck.report.finding_text import VerdictWords
 
 ABOUT = {
     "sheet": "Makes the paper sheet for the check outside: as text, or as a page to print.",
@@ -68,33 +71,53 @@ def open_door(command: str, chosen: Namespace, today: date) -> None:
     elif command == "pack":
         _pack(chosen.folder, chosen.to, place, chosen.replace)
     else:
-        record = read(chosen.folder)
-        made = _MAKERS[command](_Job(chosen, record, place, today))
-        for problem in record.problems:
+        job = _Job(chosen, read(chosen.folder), place, today)
+        made = _made(command, job)
+        for problem in job.problems:
             print(problem, file=sys.stderr)
         if getattr(chosen, "to", None) is None:
-            sys.stdout.write(made)
+            sys.stdout.write(made.decode())
             return
-        hand_out(chosen.to, made.encode(), replace=chosen.replace, record=chosen.folder)
+        hand_out(chosen.to, made, replace=chosen.replace, record=chosen.folder)
         _tell(place, "made", file=chosen.to)
 
 
-class _Job(NamedTuple):
+@dataclass(frozen=True)
+class _Job:
+    """The record that the command line names, as a paper is made from it."""
+
     chosen: Namespace
     record: Folder
     place: Place
     today: date
 
+    @property
+    def folder(self) -> Path:
+        return Path(self.chosen.folder)
+
+    @property
+    def household(self) -> Household:
+        return self.record.household
+
+    @property
+    def checks(self) -> Sequence[Check]:
+        return self.record.checks
+
+    @property
+    def pump_outs(self) -> Sequence[PumpOut]:
+        return self.record.pump_outs
+
+    @property
+    def problems(self) -> Sequence[RecordProblem]:
+        return self.record.problems
+
+    def verdict_words(self) -> VerdictWords:
+        return verdict_words(self.place)
+
     def judgement(self) -> Judgement:
-        record = self.record
-        found = judged(
-            self.place,
-            record.household,
-            record.checks,
-            record.pump_outs,
-            self.today,
-            getattr(self.chosen, "rules", None),
-        )
+        """That of the tank which was asked for. Raises UsageProblem when there is none of that name."""
+        rules = getattr(self.chosen, "rules", None)
+        found = judged(self.place, *self.record[:3], self.today, rules, self.problems)
         wanted = getattr(self.chosen, "tank", None)
         tanks = [found, *found.others]
         for one in tanks:
@@ -104,56 +127,14 @@ class _Job(NamedTuple):
         raise UsageProblem(f'There is no tank "{wanted}".', f"Name one of these: {known}.")
 
 
-def _sheet(job: _Job) -> str:
-    from selfcheck.loading.conversations import script
-    from selfcheck.report.sheet import sheet
+def _made(command: str, job: _Job) -> bytes:
+    from selfcheck.sitting import papers
 
-    made = sheet(job.judgement(), script(job.place, "yearly"), texts(job.place, "sheet_page"))
+    if command != "sheet":
+        return papers.PAPERS["page" if command == "report" else command].make(job)
     if job.chosen.to is None:
-        from selfcheck.report.sheet_text import sheet_text
-
-        return "\n".join(sheet_text(made)) + "\n"
-    from selfcheck.report.sheet_page import sheet_page
-
-    return sheet_page(made, job.chosen.paper or ("letter" if job.record.household.units == "us" else "a4"))
-
-
-def _report(job: _Job) -> str:
-    from selfcheck.report.page import PageWords, household_page
-
-    words = PageWords(verdict_words(job.place), texts(job.place, "report_page"), texts(job.place, "pictures"))
-    return household_page(job.judgement(), job.record.checks, job.record.pump_outs, words)
-
-
-def _note(job: _Job) -> str:
-    from selfcheck.report.call_note import call_note, note_lines
-
-    note = call_note(job.judgement(), job.record.pump_outs, verdict_words(job.place), texts(job.place, "call_note"))
-    return "\n".join(note_lines(note)) + "\n"
-
-
-def _calendar(job: _Job) -> str:
-    from selfcheck.report.calendar import calendar
-    from selfcheck.storage.archive import earlier_households
-
-    before = earlier_households(job.chosen.folder)
-    record = job.record
-    return calendar(job.judgement(), record.checks, record.pump_outs, texts(job.place, "calendar"), before)
-
-
-def _table(job: _Job) -> str:
-    from selfcheck.report.table import checks_table
-
-    return checks_table(job.record.household, job.record.checks, texts(job.place, "table"))
-
-
-_MAKERS: dict[str, Callable[[_Job], str]] = {
-    "sheet": _sheet,
-    "report": _report,
-    "note": _note,
-    "calendar": _calendar,
-    "table": _table,
-}
+        return "\n".join((*papers.sheet_lines(job), "")).encode()
+    return papers.sheet_to_print(job, job.chosen.paper)
 
 
 def _pack(folder: Path, to: Path, place: Place, replace: bool) -> None:

@@ -26,11 +26,17 @@ _ENTRY = 10_000
 
 
 def calendar(
-    judgement: Judgement, checks: Sequence[Check], pump_outs: Sequence[PumpOut], words: Tables, earlier: int = 0
+    judgement: Judgement,
+    checks: Sequence[Check],
+    pump_outs: Sequence[PumpOut],
+    words: Tables,
+    earlier: int = 0,
+    unread: str = "",
 ) -> str:
     """The calendar of every tank of the judged household. `words`: the tables of `calendar`.
 
-    `earlier`: how many versions of the household's facts came before this one. Days are whole days without a time zone.
+    `earlier`: how many versions of the household's facts came before this one. `unread`: which parts of the record
+    could not be read, said at each date. Days are whole days without a time zone.
     """
     stamp = _stamp(checks, pump_outs)
     entries = len(checks) + len(pump_outs) + earlier
@@ -57,7 +63,7 @@ def calendar(
                 f"DTSTART;VALUE=DATE:{first:%Y%m%d}",
                 f"DTEND;VALUE=DATE:{last + timedelta(days=1):%Y%m%d}",
                 f"SUMMARY:{_text(title)}",
-                f"DESCRIPTION:{_text(about)}",
+                f"DESCRIPTION:{_text(f'{unread} {about}'.strip())}",
                 "TRANSP:TRANSPARENT",
                 "END:VEVENT",
             ]

@@ -10,7 +10,7 @@ from typing import Any
 from selfcheck.domain.check import Check, PumpOut
 from selfcheck.domain.history import counted
 from selfcheck.domain.limits import RuleSet
-from selfcheck.domain.showing import show_day, show_length, show_volume
+from selfcheck.domain.showing import show_date, show_day, show_length, show_volume
 from selfcheck.domain.verdict import Judgement, RuleRow
 from selfcheck.report.finding_text import VerdictWords, chance_in_words
 from selfcheck.report.markup import Html, document, join, listing, tag, text
@@ -36,9 +36,11 @@ class PageWords:
 
 
 def household_page(
-    judgement: Judgement, checks: Sequence[Check], pump_outs: Sequence[PumpOut], words: PageWords
+    judgement: Judgement, checks: Sequence[Check], pump_outs: Sequence[PumpOut], words: PageWords, unread: str = ""
 ) -> str:
     """The page as HTML. `checks`, `pump_outs`: the whole record. Units are the household's.
+
+    `unread`: which parts of the record could not be read, said first.
 
     Raises ContentProblem or KeyError when words are missing.
     """
@@ -53,6 +55,7 @@ def household_page(
         tag("p", said["page"]["as_of"].format(day=show_day(judgement.today, household.units))),
         tag("p", said["page"]["tank"].format(tank=clean(judgement.tank.id, 60))) if several else None,
         tag("p", said["page"]["demonstration"]) if household.demonstration else None,
+        tag("p", tag("strong", unread)) if unread else None,
     )
     main = [
         _verdict(screen, said),
@@ -239,7 +242,7 @@ def _facts(judgement: Judgement, pump_outs: Sequence[PumpOut], said: Tables) -> 
         "people": words["people_now"].format(people=f"{lives.people:g}", day=show_day(lives.from_, units))
         if lives
         else not_known,
-        "pumped": show_day(emptied[-1].on, units) if emptied else not_known,
+        "pumped": show_date(emptied[-1].on, units, *emptied[-1].span) if emptied else not_known,
     }
     rows_ = (join(tag("dt", words[name]), tag("dd", value)) for name, value in facts.items())
     return tag("section", tag("h2", said["parts"]["facts"]), tag("dl", *rows_))

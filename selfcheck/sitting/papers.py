@@ -4,28 +4,53 @@ from __future__ import annotations
 
 import os
 import re
-from collections.abc import Callable, Mapping
+import textwrap
+from collections.abc import Callable, Mapping, Sequence
 from pathlib import Path
-from typing import TYPE_CHECKING, Any, NamedTuple
+from typing import TYPE_CHECKING, Any, Literal, NamedTuple, Protocol
 
-from selfcheck.errors import FolderProblem
-from selfcheck.loading.conversations import script
-from selfcheck.loading.files import read_table
+from selfcheck.errors import FolderProblem, RecordProblem
+from selfcheck.loading.conversations import script, texts
 from selfcheck.storage.handed_out import hand_out, holds
 from selfcheck.storage.locations import papers
 from selfcheck.storage.writing import make_folder
 
 if TYPE_CHECKING:
+    from selfcheck.domain.check import Check, PumpOut
+    from selfcheck.domain.household import Household
+    from selfcheck.domain.verdict import Judgement
+    from selfcheck.loading.place import Place
     from selfcheck.report.call_note import Note
+    from selfcheck.report.finding_text import VerdictWords
+    from selfcheck.report.sheet import Sheet
     from selfcheck.sitting.table import Sitting
 
 LANGUAGE = "en"
 
 
+class Judged(Protocol):
+    """A record with its judgement: all that a paper is made from."""
+
+    @property
+    def place(self) -> Place: ...
+    @property
+    def folder(self) -> Path: ...
+    @property
+    def household(self) -> Household: ...
+    @property
+    def checks(self) -> Sequence[Check]: ...
+    @property
+    def pump_outs(self) -> Sequence[PumpOut]: ...
+    @property
+    def problems(self) -> Sequence[RecordProblem]: ...
+    def judgement(self) -> Judgement: ...
+    def verdict_words(self) -> VerdictWords: ...
+
+
 class Paper(NamedTuple):
     """One kind of paper: what makes it, and the ending of its file."""
 
-    make: Callable[[Sitting], bytes]
+    make: Callable[[Judged], bytes]
     ending: str
 
 
@@ -61,73 +86,84 @@ def make(sitting: Sitting, paper: str) -> Made:
     return Made(target)
 
 
-def sheet_lines(sitting: Sitting) -> tuple[str, ...]:
+def sheet_lines(record: Judged) -> tuple[str, ...]:
     """The sheet for the tank, as plain lines."""
-    from selfcheck.report.sheet import sheet
     from selfcheck.report.sheet_text import sheet_text
 
-    return tuple(
-        sheet_text(sheet(sitting.judgement(), script(sitting.place, "yearly"), _tables(sitting, "sheet_page")))
-    )
+    return tuple(sheet_text(_sheet_of(record)))
 
 
-def note(sitting: Sitting) -> Note:
+def sheet_to_print(record: Judged, size: Literal["letter", "a4"] | None = None) -> bytes:
+    """The sheet as a page to print; the size of the paper follows the units unless it is given."""
+    from selfcheck.report.sheet_page import sheet_page
+
+    return sheet_page(_sheet_of(record), size or ("a4" if record.household.units == "metric" else "letter")).encode()
+
+
+def note(record: Judged) -> Note:
     """What to say when calling a service."""
     from selfcheck.report.call_note import call_note
 
-    return call_note(sitting.judgement(), sitting.pump_outs, sitting.verdict_words(), _tables(sitting, "call_note"))
+    return call_note(record.judgement(), record.pump_outs, record.verdict_words(), _tables(record.place, "call_note"))
 
 
-def _sheet(sitting: Sitting) -> bytes:
+def unread(record: Judged) -> str:
+    """Which parts of the record could not be read, in one line; empty when all could."""
+    if not record.problems:
+        return ""
+    from selfcheck.report.unread import unread_line
+
+    return unread_line(record.problems, _tables(record.place, "unread"))
+
+
+def _sheet_of(record: Judged) -> Sheet:
     from selfcheck.report.sheet import sheet
-    from selfcheck.report.sheet_page import sheet_page
 
-    made = sheet(sitting.judgement(), script(sitting.place, "yearly"), _tables(sitting, "sheet_page"))
-    return sheet_page(made, "a4" if sitting.household.units == "metric" else "letter").encode()
+    return sheet(record.judgement(), script(record.place, "yearly"), _tables(record.place, "sheet_page"))
 
 
-def _page(sitting: Sitting) -> bytes:
+def _page(record: Judged) -> bytes:
     from selfcheck.report.page import PageWords, household_page
 
-    words = PageWords(sitting.verdict_words(), _tables(sitting, "report_page"), _tables(sitting, "pictures"))
-    return household_page(sitting.judgement(), sitting.checks, sitting.pump_outs, words).encode()
+    place = record.place
+    words = PageWords(record.verdict_words(), _tables(place, "report_page"), _tables(place, "pictures"))
+    return household_page(record.judgement(), record.checks, record.pump_outs, words, unread(record)).encode()
 
 
-def _note(sitting: Sitting) -> bytes:
-    from selfcheck.report.call_note import note_lines
+def _note(record: Judged) -> bytes:
+    from selfcheck.report.call_note import WIDTH, note_lines
 
-    return "\n".join((*note_lines(note(sitting)), "")).encode()
+    return "\n".join((*textwrap.wrap(unread(record), WIDTH), *note_lines(note(record)), "")).encode()
 
 
-def _calendar(sitting: Sitting) -> bytes:
+def _calendar(record: Judged) -> bytes:
     from selfcheck.report.calendar import calendar
     from selfcheck.storage.archive import earlier_households
 
-    before = earlier_households(sitting.folder)
-    words = _tables(sitting, "calendar")
-    return calendar(sitting.judgement(), sitting.checks, sitting.pump_outs, words, before).encode()
+    before, words = earlier_households(record.folder), _tables(record.place, "calendar")
+    return calendar(record.judgement(), record.checks, record.pump_outs, words, before, unread(record)).encode()
 
 
-def _table(sitting: Sitting) -> bytes:
+def _table(record: Judged) -> bytes:
     from selfcheck.report.table import checks_table
 
-    return checks_table(sitting.household, sitting.checks, _tables(sitting, "table")).encode()
+    return checks_table(record.household, record.checks, _tables(record.place, "table")).encode()
 
 
-def _archive(sitting: Sitting) -> bytes:
+def _archive(record: Judged) -> bytes:
     from selfcheck.storage.archive import pack
 
-    return pack(sitting.folder).data
+    return pack(record.folder).data
 
 
-def _tables(sitting: Sitting, name: str) -> Mapping[str, Any]:
-    tables: Mapping[str, Any] = read_table(sitting.place, f"{LANGUAGE}/words/{name}.toml")
+def _tables(place: Place, name: str) -> Mapping[str, Any]:
+    tables: Mapping[str, Any] = texts(place, name, LANGUAGE)
     return tables
 
 
 #: every paper, in the order in which they are offered
 PAPERS: dict[str, Paper] = {
-    "sheet": Paper(_sheet, ".html"),
+    "sheet": Paper(sheet_to_print, ".html"),
     "page": Paper(_page, ".html"),
     "note": Paper(_note, ".txt"),
     "calendar": Paper(_calendar, ".ics"),
