@@ -178,7 +178,7 @@ _NOT_KNOWN = re.compile(
     r"foggiest|zero) (?:idea|clue|ideas|earthly)(?: .{0,30})?|"
     r"(?:i'?m |im )?not (?:sure|certain)|(?:hard|impossible|difficult|tough) to (?:say|tell|see|read|"
     r"know|measure)(?: .{0,30})?|beats me|who knows|no telling|"
-    r"\?+|\? ?\? ?\?*|n ?/ ?a|na|no se|ni idea|no lo se|no estoy segur[oa]|quien sabe|no reading(?: "
+    r"\?+|\? ?\? ?\?*|na(?: [a-z0-9³]+)?|no se|ni idea|no lo se|no estoy segur[oa]|quien sabe|no reading(?: "
     r".{0,20})?|no measurement|not measured|not known|not read|"
     r"never (?:measured|checked|looked|read)(?: .{0,20})?|(?:i )?forgot(?: .{0,20})?|(?:it'?s |its |"
     r"too )?(?:unreadable|smeared|blurry|too dark(?: .{0,20})?)|huh|haven'?t (?:measured|checked|"

@@ -123,6 +123,7 @@ def plain(text: str, longest: int = LONGEST) -> str | None:
     flat = unicodedata.normalize("NFKD", "".join(spread)).lower().translate(_QUOTES)
     flat = "".join(character for character in flat if not unicodedata.combining(character)).replace("''", '"')
     flat = re.sub(r"([a-z])\1{2,}", r"\1\1", " ".join(flat.split()))
+    flat = re.sub(r"\bn ?/ ?a\b", "na", flat)  # the `a` is no "one", also before a unit
     return flat if len(flat) <= longest else None
 
 

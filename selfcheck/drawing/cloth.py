@@ -22,6 +22,10 @@ MOST_READINGS = 3
 _CLOTH_M = 0.9  # a towel wound round the lower end: about three feet (common practice)
 _USUAL_M = 1.2  # height drawn where nothing was read
 
+#: A stain no further above a mark than this stands at it: less than anybody reads, and more than figures round by.
+#: Our choice.
+AS_HIGH_M = 0.0005
+
 
 @dataclass(frozen=True, slots=True)
 class Stain:
@@ -57,7 +61,7 @@ class ClothPicture:
 
     def above(self, stain: Stain) -> bool:
         """Whether a stain stands above the booking mark."""
-        return self.book is not None and stain.height > self.book + 1e-6
+        return self.book is not None and stain.height > self.book + AS_HIGH_M
 
 
 def describe(readings: Readings, words: Words, marks: Marks | None = None) -> ClothPicture:

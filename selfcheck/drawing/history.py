@@ -30,6 +30,8 @@ if TYPE_CHECKING:
     from selfcheck.drawing.spans import Line
 
 SAMPLES = 160  # days at which the likely layers are asked for
+#: Readings drawn; of a longer record as many are picked, evenly, with the first and the newest. Our choice.
+MOST_DRAWN = 100
 _LEAST_AHEAD, _MOST_AHEAD = 730, 15 * 365  # days shown after today. Our choice
 
 
@@ -47,7 +49,7 @@ class HistoryPicture:
     """What is drawn, from day `first` to day `last`.
 
     `bands`: both layers' likely thickness (10, 50, 90 %) on days in order, before `today` and after. `people`: from
-    which day on how many were at home. `due`: 10, 50, 90 % days of the first crossing.
+    which day on how many were at home. `due`: 10, 50, 90 % days of the first crossing. `left_out`: readings not drawn.
     """
 
     first: date
@@ -61,6 +63,7 @@ class HistoryPicture:
     due: Dates
     limits: tuple[LimitLine, ...]
     words: Words
+    left_out: int = 0
 
     def share(self, day: date) -> float:
         """Where a day lies, from 0 at `first` to 1 at `last`."""
@@ -102,14 +105,33 @@ def describe(
         today=today,
         last=last,
         liquid_depth=vessel.liquid_depth_m,
-        readings=tuple(readings),
+        readings=_thinned(readings),
         emptied=emptied,
         people=tuple(dict(people).items()),
         bands=tuple(ahead.bands(sorted(days))),
         due=judgement.due,
         limits=_limits(judgement, words),
         words=words,
+        left_out=max(0, len(readings) - MOST_DRAWN),
     )
+
+
+def _thinned(readings: Sequence[DatedReading]) -> tuple[DatedReading, ...]:
+    """As many as can be told apart in a picture, evenly picked."""
+    if len(readings) <= MOST_DRAWN:
+        return tuple(readings)
+    return tuple(readings[round(at * (len(readings) - 1) / (MOST_DRAWN - 1))] for at in range(MOST_DRAWN))
+
+
+def reading_name(picture: HistoryPicture, name: str) -> str:
+    """What the mark of a reading is called: `reading_mark`, or `reading_short` where room is scarce; where not all are
+    drawn, it says how many are.
+    """
+    said = say(picture.words, name)
+    if not picture.left_out:
+        return said
+    drawn = len(picture.readings)
+    return f"{said} {say(picture.words, 'some_drawn', drawn=str(drawn), all=str(drawn + picture.left_out))}"
 
 
 def _limits(judgement: Judgement, words: Words) -> tuple[LimitLine, ...]:
@@ -166,7 +188,8 @@ def as_words(picture: HistoryPicture, units: Units = "us") -> list[str]:
     happened += [
         (day, 2, say(words, "people_from", day=month(day), count=count(people)) + ".") for day, people in picture.people
     ]
-    lines = [span, *(text for _, _, text in sorted(happened))]
+    lines = [span, *([f"{reading_name(picture, 'reading_short')}."] if picture.left_out else [])]
+    lines += [text for _, _, text in sorted(happened)]
     lines += [say(words, "limit", name=one.name, length=told(one.height)) + "." for one in picture.limits]
     lines += [_likely(picture, day, told) for day in _years_ahead(picture)]
     return [*lines, *due_lines(picture)]

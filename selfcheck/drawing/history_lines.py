@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import date, timedelta
 
-from selfcheck.drawing.history import HistoryPicture, count, due_lines
+from selfcheck.drawing.history import HistoryPicture, count, due_lines, reading_name
 from selfcheck.drawing.layer_cells import scum_cell, sludge_cell
 from selfcheck.drawing.lengths import Units, number, unit
 from selfcheck.drawing.section_picture import Band as Layer
@@ -178,7 +178,7 @@ class _Plot:
             ("░", "crust", "scum"), ("▓", "sludge", "sludge"), (READING, "reading_short", "label"),
             (DOUBT, "ahead_short", "unknown"),
         ):  # fmt: skip
-            text = say(words, name)
+            text = reading_name(self.picture, name) if name == "reading_short" else say(words, name)
             if x + 3 + len(text) > self.grid.width:
                 text = text[: max(0, self.grid.width - x - 3)]
             if text:

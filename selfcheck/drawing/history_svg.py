@@ -6,7 +6,7 @@ from collections.abc import Callable, Sequence
 from datetime import date
 
 from selfcheck.domain.forecast import Band
-from selfcheck.drawing.history import HistoryPicture, as_words, count, due_lines
+from selfcheck.drawing.history import HistoryPicture, as_words, count, due_lines, reading_name
 from selfcheck.drawing.lengths import METRES_PER_INCH, Units, number, unit
 from selfcheck.drawing.svg import SMALL, WIDTH, Sheet, path, text_width, wrap
 from selfcheck.drawing.tones import AIR, CRUST_EDGE, FAINT, INK, LIMIT, QUIET, SLUDGE_EDGE, WATER, WATER_LINE
@@ -215,7 +215,7 @@ class _History:
             x += 100
         y += 18
         self._plain_mark(18, y + 8)
-        self.sheet.text(33, y + 13, say(self.words, "reading_mark"), size=SMALL)
+        self.sheet.text(33, y + 13, reading_name(self.picture, "reading_mark"), size=SMALL)
         y += 18
         for number_of, line in enumerate(wrap(say(self.words, "ahead"), WIDTH - 40, SMALL, 2)):
             if number_of == 0:

@@ -88,13 +88,20 @@ def remarks(picture: SketchPicture, units: Units) -> list[str]:
     if not picture.two_places:
         lines.append(say(words, "on_the_line"))
     elif picture.side:
-        lines += [say(words, "lid_side", side=picture.side), say(words, "mirror_why")]
+        lines += [say(words, "lid_side", side=picture.side), say(words, "drawn_below"), say(words, "mirror_why")]
     else:
         lines.append(say(words, "either_why"))
     lines += _note(picture)
     if picture.error is not None:
         lines.append(say(words, "error", length=on_a_tape(picture.error, units)))
     return [*lines, say(words, "not_a_map")]
+
+
+def lid_name(picture: SketchPicture) -> str:
+    """What stands beside the lid: which side of the line it is on, since the picture cannot tell."""
+    if picture.two_places and picture.side:
+        return say(picture.words, "lid_on", side=picture.side)
+    return say(picture.words, "lid")
 
 
 def _note(picture: SketchPicture) -> list[str]:

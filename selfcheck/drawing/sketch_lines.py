@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from selfcheck.domain.locate import Point
 from selfcheck.drawing.lengths import Units, on_a_tape
-from selfcheck.drawing.sketch import SketchPicture, remarks, tapes
+from selfcheck.drawing.sketch import SketchPicture, lid_name, remarks, tapes
 from selfcheck.drawing.spans import Grid, Line, Role, Span, cells, clipped, filled, wrapped
 from selfcheck.drawing.words import say
 
@@ -53,7 +53,9 @@ def _plan(picture: SketchPicture, lid: Point, apart: float, width: int, rows: in
     if picture.two_places:
         name = say(picture.words, "mirror" if known else "either")
         _point(grid, other, _MIRROR if known else "?", name, "limit" if known else "label")
-        _point(grid, spot, _LID if known else "?", say(picture.words, "lid" if known else "either"), "label")
+        _point(
+            grid, spot, _LID if known else "?", lid_name(picture) if known else say(picture.words, "either"), "label"
+        )
     else:
         grid.put(*spot, _LID, "label")
         _put(grid, spot[0], above + 2, say(picture.words, "lid"), "label")
@@ -94,6 +96,7 @@ def _names(grid: Grid, picture: SketchPicture, a: tuple[int, int], b: tuple[int,
 def _point(grid: Grid, spot: tuple[int, int], sign: str, name: str, role: Role) -> None:
     x, y = spot
     grid.put(x, y, sign, role)
+    name = clipped(name, max(grid.width - x - 2, x - 1))
     _put(grid, x + 2 if x + 2 + cells(name) <= grid.width else x - 1 - cells(name), y, name, role)
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from selfcheck.domain.locate import Point
 from selfcheck.drawing.lengths import Units, on_a_tape
-from selfcheck.drawing.sketch import SketchPicture, as_words, remarks, tapes
+from selfcheck.drawing.sketch import SketchPicture, as_words, lid_name, remarks, tapes
 from selfcheck.drawing.svg import SMALL, WIDTH, Sheet, text_width, wrap
 from selfcheck.drawing.tones import AIR, INK, LIMIT, PAPER, PIPE, QUIET, WALL_EDGE
 from selfcheck.drawing.words import say
@@ -113,7 +113,7 @@ class _Sketch:
         self.sheet.add("circle", cx=x, cy=y, r=11.0, fill=WALL_EDGE if sure else AIR, stroke=INK, stroke_width=1.6)
         if sure:
             self.sheet.add("circle", cx=x, cy=y, r=7.0, fill="none", stroke=PIPE, stroke_width=1.2)
-            self._beside(x, y, say(self.words, "lid"), INK)
+            self._beside(x, y, wrap(lid_name(self.picture), WIDTH / 2, SMALL, 1)[0], INK)
         else:
             self.sheet.text(x, y + 5, "?", anchor="middle", bold=True)
             self._beside(x, y, say(self.words, "either"), INK)

@@ -272,3 +272,42 @@ def test_wide_letters_take_two_cells_and_leave_no_half_behind() -> None:
     assert as_text(grid.lines()) == [" xy e\u0301"]
     grid.put(5, 0, "漢", "label")
     assert sum(cells(span.text) for span in grid.lines()[0]) == 6
+
+
+def test_a_sketch_says_on_which_side_the_lid_is_and_that_it_always_draws_it_below() -> None:
+    picture = sketch.describe(PLACE, WORDS["sketch"])
+    lines = as_text(sketch.as_lines(picture, 70, 24, "us"))
+    assert any(f"lid: {PLACE.side}" in line for line in lines)
+    assert any("below the line, whichever side that is" in line for line in lines)
+    assert f"lid: {PLACE.side}" in sketch.as_svg(picture, "us", "any")
+    either = sketch.describe(PLACE.model_copy(update={"side": ""}), WORDS["sketch"])
+    assert "lid:" not in " ".join(as_text(sketch.as_lines(either, 70, 24, "us")))
+
+
+@pytest.mark.parametrize("inches", [7.0, 12.3, 13.375, 19.7])
+def test_a_stain_at_the_booking_mark_is_not_above_it(inches: float) -> None:
+    mark = inches * 0.0254
+    at_it = (mark, round(mark, 5) + 1e-5, mark + 0.1 + 0.2 - 0.3)
+    for height, above in (*((one, False) for one in at_it), (mark + 0.002, True)):
+        stain = cloth.Stain(height, 0.01)
+        assert cloth.ClothPicture((stain,), (None,), mark, None, WORDS["cloth"]).above(stain) is above
+
+
+def test_a_long_record_is_thinned_and_the_picture_says_so() -> None:
+    days = [date(1990, 1, 1) + timedelta(days=4 * step) for step in range(3000)]
+    checks = [given_.check_on(str(day), 4, 1.5) for day in days]
+    picture = history.describe(given_.judged(), checks, given_.PUMP_OUTS, WORDS["history"])
+    drawn = [one.on for one in picture.readings]
+    assert len(drawn) == history.MOST_DRAWN
+    assert (drawn[0], drawn[-1]) == (days[0], days[-1])
+    assert picture.left_out == 2900
+    svg = history.as_svg(picture)
+    assert len(svg) < 300_000
+    for told in (svg, " ".join(history.as_words(picture)), " ".join(as_text(history.as_lines(picture, 100, 24)))):
+        assert "100 of 3000 drawn" in told
+
+
+def test_a_short_record_is_drawn_whole() -> None:
+    picture = history.describe(given_.judged(), given_.CHECKS, given_.PUMP_OUTS, WORDS["history"])
+    assert picture.left_out == 0
+    assert "drawn" not in " ".join([history.as_svg(picture), *history.as_words(picture)])
