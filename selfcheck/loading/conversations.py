@@ -16,8 +16,15 @@ from selfcheck.loading.files import mould, read_markdown, read_table, read_toml
 from selfcheck.loading.offers import with_rule_sets
 from selfcheck.loading.place import Place
 
-#: word files that are not the words of a section
-OTHER_WORDS = ("interface", "findings", "signs", "verdicts", "ahead_page", "pumped_page", "place_page")
+
+def other_words(place: Place, language: str = "en") -> list[str]:
+    """The words files that are not the words of a section: without a [section] of title and opening alone."""
+    found = []
+    for name in place.names(f"{language}/words", ".toml"):
+        head = read_table(place, f"{language}/words/{name}.toml").get("section")
+        if not isinstance(head, dict) or not {*head} <= {"title", "opening"}:
+            found.append(name)
+    return found
 
 
 def flow_ids(place: Place) -> list[str]:

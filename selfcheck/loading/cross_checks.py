@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from typing import Any
 
 from selfcheck.errors import ContentProblem
 from selfcheck.interview.answers import ENGINE
@@ -10,7 +11,7 @@ from selfcheck.interview.nodes import Condition, Node, Section
 from selfcheck.interview.phrases import FILLS, PHRASES, PLACE
 from selfcheck.interview.predicates import PREDICATES
 from selfcheck.interview.script import Script
-from selfcheck.loading.conversations import OTHER_WORDS
+from selfcheck.loading.conversations import other_words, texts
 from selfcheck.loading.node_checks import check_node
 from selfcheck.loading.paths import check_path
 from selfcheck.loading.place import Place
@@ -48,8 +49,6 @@ def _check_names(script: Script, file: str) -> None:
         seen.add(node.id)
     sections = [section.id for section in script.flow.sections]
     for ident in sections:
-        if ident in OTHER_WORDS:
-            raise ContentProblem(file, ident, "id", f'a section can\'t be called "{ident}": that words file is taken.')
         if sections.count(ident) > 1:
             raise ContentProblem(file, ident, "id", "this section id is used twice.", "Give one of them another id.")
 
@@ -225,7 +224,30 @@ def check_all(place: Place, language: str = "en") -> None:
             what = f'there is no source named "{term.source}".'
             raise ContentProblem(place.shown(f"{language}/glossary.toml"), word, "source", what)
     scripts = [script(place, flow_id, language) for flow_id in flow_ids(place)]
+    for name in other_words(place, language):
+        if name != "interface":  # the engine's own words have a form of their own, and came with every conversation
+            _check_other_words(place.shown(f"{language}/words/{name}.toml"), texts(place, name, language))
     check_unused(scripts, place, language)
+
+
+def _check_other_words(file: str, tables: dict[str, Any]) -> None:
+    """Words that pages and pictures are told in: every text's places have a name, and every brace a partner."""
+    for ident, table in tables.items():
+        for key, text in _texts_in(table, ""):
+            bare = PLACE.sub("", text)
+            if "{" in bare or "}" in bare:
+                raise ContentProblem(file, ident, key, "a brace { or } has no partner or no plain name in it.")
+
+
+def _texts_in(value: Any, key: str) -> Iterable[tuple[str, str]]:
+    if isinstance(value, str):
+        yield key, value
+    elif isinstance(value, dict):
+        for name, inner in value.items():
+            yield from _texts_in(inner, f"{key}.{name}" if key else str(name))
+    elif isinstance(value, list):
+        for inner in value:
+            yield from _texts_in(inner, key)
 
 
 def check_unused(scripts: list[Script], place: Place, language: str) -> None:

@@ -23,6 +23,7 @@ from selfcheck.loading import (
     signs,
     sources,
 )
+from selfcheck.loading.conversations import other_words
 from selfcheck.loading.place import packaged
 from selfcheck.loading.quick import home
 
@@ -134,3 +135,24 @@ def test_the_engine_knows_no_word_of_the_trade() -> None:
         assert not trade.search((SOURCE / "interview" / f"{name}.py").read_text(encoding="utf-8")), name
     spoken = (packaged() / "en/words/interface.toml").read_text(encoding="utf-8").partition("\n[stages]")[0]
     assert not trade.search(spoken)
+
+
+def test_words_files_that_are_no_section_are_found_by_their_form() -> None:
+    asked = {section.id for flow_id in flow_ids(PLACE) for section in script(PLACE, flow_id).flow.sections}
+    others = other_words(PLACE)
+    assert {"interface", "findings", "verdicts", "pictures", "screen", "record"} <= {*others}
+    assert not asked & {*others}
+    assert asked | {*others} == {*PLACE.names("en/words", ".toml")}
+
+
+@pytest.mark.parametrize("name", ["pictures", "call_note", "findings"])
+@pytest.mark.parametrize("broken", ['text = "a {place without an end"', "text = 3"])
+def test_words_of_pages_and_pictures_are_checked(tmp_path: Path, name: str, broken: str) -> None:
+    words = PLACE.text(f"en/words/{name}.toml") + f"\n[broken]\n{broken}\n"
+    file = tmp_path / "en" / "words" / f"{name}.toml"
+    file.parent.mkdir(parents=True)
+    file.write_text(words, encoding="utf-8")
+    with pytest.raises(ContentProblem) as caught:
+        check_all(Place((tmp_path, *PLACE.folders)))
+    assert "broken" in str(caught.value)
+    assert f"{name}.toml" in str(caught.value)
