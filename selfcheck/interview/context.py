@@ -14,6 +14,7 @@ from selfcheck.interview.answers import Answer, Value
 class Context:
     """What is known beside the conversation. `today` stands for the clock.
 
+    `rules`: id of the rule set that decides, when it is not the household's own.
     `draft`: the records that the answers so far make, worked out when it is called; the engine supplies it.
     """
 
@@ -24,6 +25,7 @@ class Context:
     rule_sets: Mapping[str, Any] = field(default_factory=dict)
     units: Literal["us", "metric"] = "us"
     draft: Callable[[], dict[str, Any]] = dict
+    rules: str | None = None
 
 
 class Answered(dict[str, Answer]):

@@ -13,6 +13,7 @@ from selfcheck.interview.phrases import fill
 from selfcheck.interview.predicates import predicate
 from selfcheck.interview.septic_record import household_of as _household
 from selfcheck.interview.septic_record import occupancy_of as _occupancy
+from selfcheck.interview.septic_record import rules_of
 from selfcheck.interview.septic_record import tank_of as _tank
 
 if TYPE_CHECKING:
@@ -222,7 +223,7 @@ def outlet_depth_wanted(answered: Answered, context: Context) -> bool:
     from selfcheck.domain.weighing import Scene
 
     house, tank, readings = _household(context), _tank(context), _readings(context)
-    rules = context.rule_sets.get(house.rules)
+    rules = rules_of(context)
     if rules is None or not readings.sludge:
         return False
     level = answered.value("level")

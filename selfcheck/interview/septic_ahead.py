@@ -7,7 +7,7 @@ from datetime import date
 from selfcheck.interview.context import Answered, Context
 from selfcheck.interview.phrases import fill
 from selfcheck.interview.predicates import predicate
-from selfcheck.interview.septic_record import household_of
+from selfcheck.interview.septic_record import household_of, rules_of
 
 
 @fill("rules_here")
@@ -24,7 +24,7 @@ def rules_here(answered: Answered, context: Context) -> str | None:
 @fill("rule_own")
 def rule_own(answered: Answered, context: Context) -> str | None:
     """The rule set that the household goes by."""
-    known = context.rule_sets.get(household_of(context).rules)
+    known = rules_of(context)
     return known.title if known is not None else None
 
 

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 from selfcheck.interview.context import Answered, Context
 from selfcheck.interview.phrases import fill
 from selfcheck.interview.predicates import predicate
-from selfcheck.interview.septic_record import household_of, tank_of
+from selfcheck.interview.septic_record import household_of, rules_of, tank_of
 
 if TYPE_CHECKING:
     from selfcheck.domain.household import Tank
@@ -60,7 +60,7 @@ def mark_scum(answered: Answered, context: Context) -> str | None:
 @fill("mark_rule")
 def mark_rule(answered: Answered, context: Context) -> str | None:
     """The rule set that the marks are made by."""
-    known = context.rule_sets.get(household_of(context).rules)
+    known = rules_of(context)
     return known.title if known is not None else None
 
 
@@ -68,7 +68,7 @@ def _known(answered: Answered, context: Context) -> tuple[RuleSet, Tank, Vessel]
     from selfcheck.domain.shapes import vessel
 
     household = household_of(context)
-    rules, tank = context.rule_sets.get(household.rules), tank_of(context, answered)
+    rules, tank = rules_of(context), tank_of(context, answered)
     inside = vessel(tank, household.bedrooms)
     if rules is None or not inside.depth_known or inside.basis not in ("shape", "volume"):
         return None

@@ -10,6 +10,7 @@ WHICH = "which_tank"
 
 if TYPE_CHECKING:
     from selfcheck.domain.household import Household, Occupancy, Tank
+    from selfcheck.domain.limits import RuleSet
 
 
 def household_of(context: Context) -> Household:
@@ -20,6 +21,12 @@ def household_of(context: Context) -> Household:
         return Household()
     known = context.household
     return known if isinstance(known, Household) else Household.model_validate(known)
+
+
+def rules_of(context: Context) -> RuleSet | None:
+    """The rule set that decides: the one asked for at the start, else the household's; None where it is not there."""
+    known: RuleSet | None = context.rule_sets.get(context.rules or household_of(context).rules)
+    return known
 
 
 def tanks_in_order(household: Household) -> list[Tank]:

@@ -381,6 +381,7 @@ class Sitting:
             checks=self.checks,
             pump_outs=self.pump_outs,
             rule_sets=rules(self.place),
+            rules=self.rules,
             units=self.household.units,
         )
 
