@@ -26,11 +26,16 @@ class FolderProblem(SelfcheckError):
 
 
 class RecordProblem(SelfcheckError):
-    """One file of the record cannot be used: damaged, from a newer program, of another kind."""
+    """One file of the record cannot be used: damaged, from a newer program, of another kind.
 
-    def __init__(self, file: str, what: str, mend: str) -> None:
+    `used`: it is only odd, and was used all the same. `shared`: ids of checks of which nobody knows which one holds.
+    """
+
+    def __init__(self, file: str, what: str, mend: str, *, used: bool = False, shared: tuple[str, ...] = ()) -> None:
         super().__init__(f"{file}: {what}", mend)
         self.file = file
+        self.used = used
+        self.shared = shared
 
 
 class ContentProblem(SelfcheckError):

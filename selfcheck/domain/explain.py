@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from datetime import date, timedelta
+from datetime import date
 
 from selfcheck.domain.check import Reading, Readings
 from selfcheck.domain.circumstances import AS_GOOD_AS_NONE_M
 from selfcheck.domain.findings import Finding, Sureness, Verdict, rank, worst
-from selfcheck.domain.history import years_between
+from selfcheck.domain.history import days_after, years_between
 from selfcheck.domain.signs import FIELDS
+from selfcheck.domain.unsafe import unsafe
 from selfcheck.domain.verdict import CLOSE_DAYS, NEXT_STEP_DAYS, SOON_DAYS, Change, Judgement
 from selfcheck.domain.weighing import KINDS, SCUM_KINDS, Scene, calls, deciding, weigh
 
@@ -28,17 +29,16 @@ def act_by(judgement: Judgement) -> date | None:
 
     Today for the urgent two; the nearest of the findings' own spans for a call that can wait; a fortnight for the next
     step of a "cannot tell"; None to carry on. The spans are our choice. They run from the day the thing was seen, so a
-    day put off is not a day won, and the day may lie in the past; what is only reckoned from the record runs from today.
+    day put off is not a day won, and the day may lie in the past; what the record only reckons runs from today.
     """
     match judgement.verdict:
         case "danger" | "call_now":
             return judgement.today
         case "call_soon":
-            return min(_told_on(judgement, one) + timedelta(days=_days(one)) for one in judgement.deciding)
+            return min(days_after(_told_on(judgement, one), _days(one)) for one in judgement.deciding)
         case "cannot_tell":
-            step = timedelta(days=NEXT_STEP_DAYS)
             told = [_told_on(judgement, one) for one in judgement.deciding]
-            return min(told, default=judgement.today) + step
+            return days_after(min(told, default=judgement.today), NEXT_STEP_DAYS)
     return None
 
 
@@ -64,7 +64,21 @@ def sureness(judgement: Judgement) -> tuple[Sureness, tuple[str, ...]]:
     if judgement.verdict == "carry_on":
         return _sure_to_carry_on(judgement)
     found = [_sure_of_call(one) for one in judgement.deciding]
-    return min(found, key=lambda one: SURENESS.index(one[0])) if found else ("not_very_sure", ())
+    if not found:
+        return "not_very_sure", ()
+    level, because = min(found, key=lambda one: SURENESS.index(one[0]))
+    if level == "sure" and _set_aside(judgement) and all(_of_sludge(one) for one in judgement.deciding):
+        return "fairly_sure", (*because, "reading_set_aside")
+    return level, because
+
+
+def _set_aside(judgement: Judgement) -> bool:
+    """Whether a sludge reading had no say because it stood far off the others."""
+    return any(one.id == "sludge_set_aside" for one in judgement.findings)
+
+
+def _of_sludge(finding: Finding) -> bool:
+    return any(path.endswith(".sludge") for path in finding.uses)
 
 
 def _sure_of_call(finding: Finding) -> tuple[Sureness, tuple[str, ...]]:
@@ -124,7 +138,10 @@ def would_change(judgement: Judgement) -> Change | None:
         return Change("answer", without, str(first.facts.get("field") or first.id))
     if by_readings and len(by_readings) == len(deciding_ones):
         return _first_layer_change(judgement, up=False)
-    return Change("mended", without, deciding_ones[0].id) if len(deciding_ones) == 1 else None
+    if len(deciding_ones) != 1:
+        return None
+    left = next((one.id for one in judgement.findings if one.verdict == without), "")
+    return Change("mended", without, deciding_ones[0].id, left="" if without == "carry_on" else left)
 
 
 def _is_limit(finding: Finding) -> bool:
@@ -140,21 +157,27 @@ def _first_layer_change(judgement: Judgement, up: bool) -> Change | None:
     years = years_between(last, judgement.today) if last else None
     scene = Scene(judgement.tank, judgement.vessel, judgement.rules, check.seen.level, years)
     readings = deciding(check.seen.readings)
+    of_readings = {one.id for one in weigh(scene, check.seen.readings).findings}
+
+    def over(changed: Readings) -> bool:
+        return calls(scene.stand(changed)) or bool(unsafe(scene.judged(changed), changed))
 
     def after(changed: Readings) -> Verdict:
         """The verdict with these readings: what they say, and what else there is that calls for nobody."""
-        mild = [one.verdict for one in judgement.findings if rank(one.verdict) < rank("call_soon")]
-        return worst([*mild, *(one.verdict for one in weigh(scene, changed).findings)])
+        mild = [
+            one for one in judgement.findings if rank(one.verdict) < rank("call_soon") and one.id not in of_readings
+        ]
+        return worst([one.verdict for one in (*mild, *weigh(scene, changed).findings)])
 
     sludge, scum = judgement.layers.sludge, judgement.layers.scum
     if readings.sludge and sludge is not None:
         now = readings.sludge[0].m
-        then = _turn(lambda m: calls(scene.stand(_with_sludge(readings, m))), now, judgement.vessel.liquid_depth_m, up)
+        then = _turn(lambda m: over(_with_sludge(readings, m)), now, judgement.vessel.liquid_depth_m, up)
         if then is not None:
             return Change("sludge", after(_with_sludge(readings, then)), now_m=now, then_m=then)
     if scum is not None:
         now = scum.value
-        then = _turn(lambda m: calls(scene.stand(_with_scum(readings, m))), now, judgement.vessel.liquid_depth_m, up)
+        then = _turn(lambda m: over(_with_scum(readings, m)), now, judgement.vessel.liquid_depth_m, up)
         if then is not None:
             return Change("scum", after(_with_scum(check.seen.readings, then)), now_m=now, then_m=then)
     return None

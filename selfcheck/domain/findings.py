@@ -13,7 +13,7 @@ LADDER: tuple[Verdict, ...] = ("carry_on", "cannot_tell", "call_soon", "call_now
 Sureness = Literal["sure", "fairly_sure", "not_very_sure", "cannot_tell"]
 #: named numbers and values that words are filled with, SI
 Facts = dict[str, "float | str | date | None"]
-CannotTell = Literal["readings_clash", "too_close", "not_seen", "outside_guide"]
+CannotTell = Literal["readings_clash", "too_close", "not_seen", "outside_guide", "unread"]
 
 
 def rank(verdict: Verdict) -> int:

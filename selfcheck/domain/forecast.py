@@ -316,6 +316,8 @@ def forecast(
 
 
 def _a_year_after(day: date) -> date:
+    if day.year == date.max.year:
+        return date.max
     try:
         return day.replace(year=day.year + 1)
     except ValueError:  # 29 February

@@ -23,6 +23,8 @@ from selfcheck.domain.weighing import deciding
 SLOW = frozenset({"inlet_tee", "outlet_tee", "wall", "roots"})
 #: How long such an earlier look speaks for them. Our choice: three years.
 SPEAKS_DAYS = 3 * 365
+#: Days outside these years are slips of the pen. Our choice.
+FIRST_YEAR, LAST_YEAR = 1900, 2200
 #: Sludge cannot shrink by itself; less by more than this is a reading to question. Our choice, three standard errors.
 SHRANK_M = 3 * INCH
 
@@ -134,6 +136,9 @@ def wrong_dates(checks: Sequence[Check], pump_outs: Sequence[PumpOut], today: da
     Entries after `today` are otherwise simply not there yet, so that a record can be judged as of an earlier day.
     """
     found: list[Finding] = []
+    for day in dict.fromkeys([*(one.on for one in checks), *(one.on for one in pump_outs)]):
+        if not FIRST_YEAR <= day.year <= LAST_YEAR:
+            found.append(_wrong_date("date_out_of_range", "check.on", day))
     for one in checks:
         if one.recorded_at is not None and (one.on - one.recorded_at.date()).days > 1:
             found.append(_wrong_date("check_in_future", "check.on", one.on))

@@ -32,10 +32,15 @@ def years_between(start: date, end: date) -> float:
 
 def after(start: date, years: float) -> date:
     """The day `years` after `start`, to the nearest day; the last day a calendar knows when it lies beyond that."""
+    return days_after(start, years * DAYS_A_YEAR)
+
+
+def days_after(start: date, days: float) -> date:
+    """The day that many days after `start` (before it where negative), no further than a calendar knows days."""
     try:
-        return start + timedelta(days=round(years * DAYS_A_YEAR))
+        return start + timedelta(days=round(days))
     except OverflowError:
-        return date.max
+        return date.max if days > 0 else date.min
 
 
 def weight(occupancy: Occupancy) -> float:
@@ -188,6 +193,6 @@ def history(
     if not episodes:
         first = min((day for day in (first_check, today) if day is not None), default=today)
         past = [one.from_ for one in occupancy if one.from_ < first]
-        begun = min(past) if past else first - timedelta(days=round(YEARS_ASSUMED * DAYS_A_YEAR))
+        begun = min(past) if past else days_after(first, -YEARS_ASSUMED * DAYS_A_YEAR)
         episodes.append(Episode(course(occupancy, begun, people=people), None, 0.0, False, False))
     return History(tuple(episodes), people_known=bool(household.occupancy))

@@ -7,7 +7,8 @@ taken; from then on the forecast speaks for them, and says when to look again.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from datetime import date, timedelta
+from dataclasses import replace
+from datetime import date
 
 from selfcheck.domain.better_reading import better_readings
 from selfcheck.domain.check import Check, Reading, Readings, standing
@@ -17,7 +18,7 @@ from selfcheck.domain.findings import Finding, Verdict, rank, worst
 from selfcheck.domain.flow import detention_days, flow
 from selfcheck.domain.forecast import forecast
 from selfcheck.domain.gaps import disagreements, not_checked, open_answers, unread, wrong_dates
-from selfcheck.domain.history import counted, years_between
+from selfcheck.domain.history import counted, days_after, years_between
 from selfcheck.domain.household import Household, Tank
 from selfcheck.domain.layers import Layers
 from selfcheck.domain.limits import RuleSet
@@ -27,17 +28,29 @@ from selfcheck.domain.pump_visit import findings as pump_out_findings
 from selfcheck.domain.shapes import Vessel, vessel
 from selfcheck.domain.signs import FIELDS, MAY_BE_LEFT_OUT, Observed
 from selfcheck.domain.signs import findings as sign_findings
+from selfcheck.domain.unjudged import record_unread, without_figure
 from selfcheck.domain.verdict import DEFAULT_RULES, NEXT_STEP_DAYS, Case, Judgement
 from selfcheck.domain.weighing import IMPOSSIBLE, SCUM_KINDS, Scene, Weighed, deciding, weigh
 
 __all__ = ["Case", "Judgement", "judge"]
 
+#: Checks with a shared id that are each left out once; a record has next to none. Our choice.
+MOST_SHARED = 8
+
 
 def judge(case: Case) -> Judgement:
     """The verdict on a household's record as of `case.today`: the most urgent of its tanks'.
 
-    Raises nothing for odd records: what does not fit is questioned in the judgement itself.
+    Raises nothing for odd records: what does not fit is questioned in the judgement itself. Where checks share an id,
+    the record is judged without each of them too, and the most urgent of those judgements holds.
     """
+    whole = _judge(case)
+    fewer = [[one for one in case.checks if one.id != ident] for ident in case.shared[:MOST_SHARED]]
+    without = [_judge(replace(case, checks=checks)) for checks in fewer]
+    return max((whole, *without), key=lambda one: rank(one.verdict))
+
+
+def _judge(case: Case) -> Judgement:
     tanks = list(case.household.tanks) or [case.household.tank()]
     on_record = {tank.id for tank in tanks}
     strange = dict.fromkeys(one.tank for one in case.checks if one.tank not in on_record)
@@ -60,7 +73,8 @@ def _judge_tank(case: Case, tank: Tank, strange: bool) -> Judgement:
     body = vessel(tank, household.bedrooms, _full_depth(check))
     ahead = forecast(household, tank, body, checks, case.pump_outs, today)
     limits = rules.limits
-    found = wrong_dates(standing(mine), [one for one in case.pump_outs if one.tank == tank.id], today)
+    found = record_unread(case.unread, check, today) + without_figure(rules, body, last)
+    found += wrong_dates(standing(mine), [one for one in case.pump_outs if one.tank == tank.id], today)
     if strange:
         found.append(Finding("tank_not_on_record", "cannot_tell", facts={"tank": tank.id}, uses=("check.tank",)))
     weighed: Weighed | None = None
@@ -104,7 +118,7 @@ def _judge_tank(case: Case, tank: Tank, strange: bool) -> Judgement:
     verdict: Verdict = worst([one.verdict for one in findings])
     if any(rank(one.verdict) >= rank("call_soon") and "rules" not in one.facts for one in findings):
         better = ()  # somebody is called whatever the layers are
-    next_step = today + timedelta(days=NEXT_STEP_DAYS)
+    next_step = days_after(today, NEXT_STEP_DAYS)
     if verdict == "cannot_tell" and look > next_step:
         look, reason = next_step, "next_step"
     fresh = check is not None and (today - check.on).days <= FRESH_DAYS
@@ -235,9 +249,10 @@ def _detention(found: Layers, body: Vessel, household: Household, today: date) -
 
 def _questionable(findings: Sequence[Finding], rules_known: bool) -> tuple[str, ...]:
     """Ids of what does not fit together."""
-    doubtful = ("check_in_future", "pump_out_in_future", "sludge_shrank", "read_but_not_opened", "tank_not_on_record")
-    named = [one.id for one in findings if one.kind == "readings_clash" or one.id in doubtful]
-    return tuple(dict.fromkeys([*([] if rules_known else ["rules_not_known"]), *named]))
+    doubtful = [
+        one.id for one in findings if one.kind in ("readings_clash", "unread") or one.id == "tank_not_on_record"
+    ]
+    return tuple(dict.fromkeys([*([] if rules_known else ["rules_not_known"]), *doubtful]))
 
 
 def _once(findings: Sequence[Finding]) -> list[Finding]:

@@ -3,15 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from datetime import date, timedelta
+from datetime import date
+from typing import Literal
 
 from selfcheck.domain.check import Check
-from selfcheck.domain.findings import Facts, Finding
+from selfcheck.domain.findings import Dates, Facts, Finding
 from selfcheck.domain.forecast import Forecast
 from selfcheck.domain.gaps import by_estimate
-from selfcheck.domain.history import years_between
-from selfcheck.domain.limits import OVER_FROM, Limit, RuleSet, call_of, stand
+from selfcheck.domain.history import days_after, years_between
+from selfcheck.domain.limits import OVER_FROM, Limit, RuleSet, Standing, call_of, stand
 from selfcheck.domain.shapes import Vessel
+from selfcheck.domain.unjudged import has_no_figure
 from selfcheck.domain.verdict import RuleRow
 from selfcheck.domain.weighing import Weighed, greatest
 
@@ -37,7 +39,7 @@ def look_again(
     look, reason = view.look_again(limits)
     known = [one for one in (check.on if check else None, last) if one is not None]
     if known and (today - max(known)).days <= FRESH_DAYS:
-        look = max(look, max(known) + timedelta(days=FRESH_DAYS))
+        look = max(look, days_after(max(known), FRESH_DAYS))
     return look, reason
 
 
@@ -67,12 +69,27 @@ def rule_row(
 ) -> RuleRow:
     """One rule set: by the readings where they are fresh and tell of all layers, else by what lies ahead of them."""
     years = years_between(last, today) if last else None
+    no_figure = any(has_no_figure(limit, body) for limit in rules.limits)
     if weighed is not None and weighed.disputed:
-        return RuleRow(rules, None, "cannot_tell", view.due(rules.limits), (), "readings")
+        return RuleRow(rules, None, "cannot_tell", view.due(rules.limits), (), "readings", no_figure)
     standings = stand(rules, weighed.judged, body, years) if weighed is not None else ()
     due = view.due(rules.limits)
     now = greatest(standings)
     if weighed is not None and fresh and not weighed.missing and now is not None:
-        return RuleRow(rules, now, call_of(now), due, standings, "readings")
-    chance = view.chance_over(rules.limits, today)
-    return RuleRow(rules, chance, call_of(chance), due, standings, "forecast")
+        return _row(rules, now, due, standings, "readings", no_figure)
+    return _row(rules, view.chance_over(rules.limits, today), due, standings, "forecast", no_figure)
+
+
+def _row(
+    rules: RuleSet,
+    chance: float,
+    due: Dates,
+    standings: tuple[Standing, ...],
+    by: Literal["readings", "forecast"],
+    no_figure: bool,
+) -> RuleRow:
+    """The row; where one limit has no figure for this tank, room by the others is no answer."""
+    call = call_of(chance)
+    if no_figure and call == "under":
+        return RuleRow(rules, None, "cannot_tell", due, standings, by, no_figure)
+    return RuleRow(rules, chance, call, due, standings, by, no_figure)

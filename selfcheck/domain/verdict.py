@@ -15,6 +15,7 @@ from selfcheck.domain.layers import Layers
 from selfcheck.domain.limits import Call, RuleSet, Standing
 from selfcheck.domain.shapes import Vessel
 from selfcheck.domain.signs import Sign
+from selfcheck.domain.unjudged import Unread
 
 DEFAULT_RULES = "us-epa-homeowner"
 
@@ -31,7 +32,8 @@ class Case:
     """All that a judgement rests on: one household's record, the rules, and the day it is judged on.
 
     `rules`: id of the rule set that decides, when it is not the household's own. Checks and pump-outs may be in any
-    order and may hold corrections and entries of other tanks.
+    order and may hold corrections and entries of other tanks. `unread`: parts of the record that could not be read.
+    `shared`: ids of checks that were written under the id of another one, so that nobody knows which of them holds.
     """
 
     household: Household
@@ -41,10 +43,15 @@ class Case:
     signs: Sequence[Sign]
     today: date
     rules: str | None = None
+    unread: Sequence[Unread] = ()
+    shared: Sequence[str] = ()
 
 
 class RuleRow(NamedTuple):
-    """One rule set against this tank. `chance_over` is None where it cannot be told; `by`: what the chance rests on."""
+    """One rule set against this tank. `chance_over` is None where it cannot be told; `by`: what the chance rests on.
+
+    `no_figure`: one of its limits goes by a table that does not reach this tank, so that `due` rests on the others.
+    """
 
     rule_set: RuleSet
     chance_over: float | None
@@ -52,6 +59,7 @@ class RuleRow(NamedTuple):
     due: Dates
     standings: tuple[Standing, ...] = ()
     by: Literal["readings", "forecast"] = "readings"
+    no_figure: bool = False
 
     @property
     def over(self) -> bool:
@@ -63,7 +71,7 @@ class Change(NamedTuple):
     """The smallest change that would lead to another verdict.
 
     `what`: `sludge` or `scum` (thickness from `now_m` to `then_m`), `answer` (field `name` answered as healthy), or
-    `mended` (the finding `name` gone). `verdict`: what it would then be.
+    `mended` (the finding `name` gone). `verdict`: what it would then be; `left`: id of what then decides.
     """
 
     what: Literal["sludge", "scum", "answer", "mended"]
@@ -71,6 +79,7 @@ class Change(NamedTuple):
     name: str = ""
     now_m: float | None = None
     then_m: float | None = None
+    left: str = ""
 
 
 class Judgement(NamedTuple):

@@ -17,6 +17,7 @@ from selfcheck.domain.household import Tank
 from selfcheck.domain.layers import Layers, layers
 from selfcheck.domain.limits import RuleSet, Standing, stand
 from selfcheck.domain.shapes import Vessel
+from selfcheck.domain.unsafe import unsafe
 
 KINDS = ("sludge", "scum_total", "scum_above", "scum_below", "liquid_depth", "outlet_bottom_below_surface")
 SCUM_KINDS = ("scum_total", "scum_above", "scum_below")
@@ -100,13 +101,18 @@ def weigh(scene: Scene, readings: Readings) -> Weighed:
     odd = tuple(dict.fromkeys((*found.odd, *scene.layers(highest).odd, *_too_thick(found))))
     missing = _missing(found, readings)
     findings: list[Finding] = []
-    if IMPOSSIBLE & set(odd):
+    if IMPOSSIBLE & {*found.odd, *_too_thick(found)}:
         if _over_whichever_is_wrong(scene, counted):
             findings.append(Finding("over_whichever_is_wrong", "call_soon", uses=_paths(KINDS[:4], readings)))
+        elif _reach_through(scene, counted):
+            findings.append(Finding("clear_zone_gone", "call_soon", uses=_paths(KINDS[:5], readings)))
         standings = ()
     else:
         findings += [_limit_finding(scene, counted, readings, one) for one in standings if one.chance_over is not None]
-        if not calls(standings):
+        if calls(standings):
+            findings += _set_aside(readings)
+        else:
+            findings += unsafe(scene.judged(counted), counted)
             findings += _scatter(scene, readings, highest)
             findings += _unseen_top(standings, found)
     for ident in odd:
@@ -152,6 +158,20 @@ def _scatter(scene: Scene, readings: Readings, highest: Readings) -> list[Findin
     return []
 
 
+def _set_aside(readings: Readings) -> list[Finding]:
+    """The sludge reading farthest from the median of three or more, where it is so far off that it had no say.
+
+    Where the others are under every limit it has one: then the readings lie too far apart to tell.
+    """
+    if len(readings.sludge) < 3:
+        return []
+    median = deciding(readings).sludge[0].m
+    far = max(readings.sludge, key=lambda one: abs(one.m - median)).m
+    if abs(far - median) <= SCATTER_M + ROUNDING_M:
+        return []
+    return [Finding("sludge_set_aside", "carry_on", facts={"metres": far}, uses=("seen.readings.sludge",))]
+
+
 def _unseen_top(standings: Iterable[Standing], found: Layers) -> list[Finding]:
     """A crust so high that it matters where the outlet device ends, and nobody knows."""
     asked = any(one.limit.kind == "scum_top_to_outlet_top" and one.margin is None for one in standings)
@@ -193,6 +213,13 @@ def _over_whichever_is_wrong(scene: Scene, counted: Readings) -> bool:
         if IMPOSSIBLE & {*then.odd, *_too_thick(then)} or not calls(scene.stand(filled)):
             return False
     return True
+
+
+def _reach_through(scene: Scene, counted: Readings) -> bool:
+    """Layers that reach through each other, though each of them fits the tank: no clear water is left."""
+    alone = [counted.model_copy(update={"sludge": []}), counted.model_copy(update={kind: [] for kind in SCUM_KINDS})]
+    found = [scene.layers(one) for one in alone]
+    return not any(IMPOSSIBLE & {*one.odd, *_too_thick(one)} for one in found)
 
 
 def _too_thick(found: Layers) -> tuple[str, ...]:

@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+from datetime import date
 from typing import NamedTuple
 
+from selfcheck.domain.history import days_after
 from selfcheck.domain.limits import SHARES, Limit, Standing
+from selfcheck.domain.over_time import FRESH_DAYS
 from selfcheck.domain.showing import show_day, show_length, show_length_error
 from selfcheck.domain.verdict import Judgement, RuleRow
 from selfcheck.report.finding_text import Units, VerdictWords, chance_in_words
@@ -33,6 +36,11 @@ def rule_lines(judgement: Judgement, words: VerdictWords, units: Units) -> tuple
     return tuple(_line(row, judgement, words, units) for row in rows)
 
 
+def at_the_start(judgement: Judgement, day: date | None) -> bool:
+    """Whether a date of crossing lies so soon after the pump-out that it only says how full the tank was read to be."""
+    return day is not None and day <= min(judgement.today, days_after(judgement.forecast.people.start, FRESH_DAYS))
+
+
 def limit_lines(
     row: RuleRow, judgement: Judgement, words: VerdictWords, units: Units, *, short: bool = False
 ) -> tuple[str, ...]:
@@ -41,8 +49,8 @@ def limit_lines(
     `short`: for a column whose heading says that the chance of being over comes last.
     """
     if not row.standings:
-        return tuple(_not_told(one, one.value, words, units) for one in row.rule_set.limits)
-    told = tuple(_limit(one, words, units, short) for one in row.standings)
+        return tuple(_not_told(one, one.value, words, units, row.no_figure) for one in row.rule_set.limits)
+    told = tuple(_limit(one, words, units, short, row.no_figure) for one in row.standings)
     if row.by == "forecast" and judgement.check is not None and any(one.margin is not None for one in row.standings):
         return (*told, words.say("limits", "read_on").format(day=show_day(judgement.check.on, units)))
     return told
@@ -55,16 +63,21 @@ def _line(row: RuleRow, judgement: Judgement, words: VerdictWords, units: Units)
     if row.by == "forecast":
         call += words.say("rules", "by_forecast")
     day = show_day(row.due.p50, units) if row.due.p50 else ""
-    due = words.say("rules", "due").format(p50=day) if day else words.say("rules", "due_later")
+    if at_the_start(judgement, row.due.p50):
+        day, due = "", words.say("rules", "due_reached")
+    elif day:
+        due = words.say("rules", "due").format(p50=day)
+    else:
+        due = "" if row.no_figure else words.say("rules", "due_later")
     head = words.say("rules", "own" if own else "other").format(title=row.rule_set.title, call=call, due=due)
     limits = limit_lines(row, judgement, words, units)
     return RuleLine(row.rule_set.id, row.rule_set.title, call, chance, day, own, "\n".join((head, *limits)), limits)
 
 
-def _limit(one: Standing, words: VerdictWords, units: Units, short: bool) -> str:
+def _limit(one: Standing, words: VerdictWords, units: Units, short: bool, no_figure: bool) -> str:
     kind = one.limit.kind
     if one.now is None or one.margin is None or one.chance_over is None:
-        return _not_told(one.limit, one.least, words, units)
+        return _not_told(one.limit, one.least, words, units, no_figure)
     key = ("past" if one.margin < 0 else "room") + ("_short" if short else "")
     return words.say("limits", key).format(
         name=words.say("limits", kind),
@@ -75,7 +88,9 @@ def _limit(one: Standing, words: VerdictWords, units: Units, short: bool) -> str
     )
 
 
-def _not_told(limit: Limit, least: float | None, words: VerdictWords, units: Units) -> str:
+def _not_told(limit: Limit, least: float | None, words: VerdictWords, units: Units, no_figure: bool) -> str:
+    if no_figure and limit.table is not None:
+        return words.say("limits", "no_figure").format(name=words.say("limits", limit.kind))
     asks = _figure(limit.kind, least, units) if least is not None else words.say("limits", "by_table")
     return words.say("limits", "not_told").format(name=words.say("limits", limit.kind), limit=asks)
 

@@ -72,7 +72,9 @@ def _smallest(judgement: Judgement, words: VerdictWords, units: Units) -> tuple[
     name = (
         name_of(named, words, units) if change.what == "answer" else text_of(named, words, units, titles_of(judgement))
     )
-    return (words.say("change", f"{change.what}_{change.verdict}").format(name=name),)
+    titles = titles_of(judgement)
+    left = next((text_of(one, words, units, titles) for one in judgement.findings if one.id == change.left), "")
+    return (words.say("change", f"{change.what}_{change.verdict}").format(name=name, left=left),)
 
 
 def titles_of(judgement: Judgement) -> dict[str, str]:

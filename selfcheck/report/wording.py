@@ -19,7 +19,7 @@ from selfcheck.report.finding_text import (
     means_of,
     text_of,
 )
-from selfcheck.report.rule_lines import RuleLine, rule_lines
+from selfcheck.report.rule_lines import RuleLine, at_the_start, rule_lines
 from selfcheck.report.verdict_text import titles_of, what_to_do, would_change
 
 __all__ = ["RuleLine", "VerdictPage", "VerdictWords", "verdict_screen"]
@@ -189,13 +189,21 @@ def _when_next(judgement: Judgement, words: VerdictWords, units: Units) -> tuple
     else:
         lines = [words.say("when", f"look_{judgement.look_reason}").format(day=day)]
     due = judgement.due
-    if due.p50 is None:
+    no_figure = any(one.id == "limit_has_no_figure" for one in judgement.findings)
+    if no_figure:
+        lines.append(words.say("when", "due_no_figure" if due.p50 else "due_none"))
+    if due.p50 is None and no_figure:
+        pass
+    elif due.p50 is None:
         lines.append(words.say("when", "due_open").format(years=round(HORIZON_YEARS)))
+    elif at_the_start(judgement, due.p50):
+        lines.append(words.say("when", "due_reached"))
     elif due.p50 <= judgement.today:
         lines.append(words.say("when", "due_past").format(p50=show_day(due.p50, units)))
     else:
-        earliest = show_day(due.p10 or due.p50, units)
-        lines.append(words.say("when", "due").format(p50=show_day(due.p50, units), p10=earliest))
+        first = due.p10 or due.p50
+        name = "due_maybe_past" if first <= judgement.today else "due"
+        lines.append(words.say("when", name).format(p50=show_day(due.p50, units), p10=show_day(first, units)))
     if judgement.forecast.rests_on == "published":
         lines.append(words.say("when", "rate_published"))
     else:

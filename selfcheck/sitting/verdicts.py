@@ -5,18 +5,26 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from datetime import date
 from functools import cached_property
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING, Any, Literal
 
 from selfcheck.domain.check import Check, PumpOut
 from selfcheck.domain.household import Household
-from selfcheck.errors import UsageProblem
+from selfcheck.errors import RecordProblem, UsageProblem
+from selfcheck.storage.folder import CHECKS, HOUSEHOLD, PUMP_OUTS
 
 if TYPE_CHECKING:
+    from selfcheck.domain.unjudged import Unread
     from selfcheck.domain.verdict import Case, Judgement
     from selfcheck.loading.place import Place
     from selfcheck.report.finding_text import VerdictWords
 
 LANGUAGE = "en"
+#: where in a folder a problem lies → what it keeps from being read
+_PARTS: dict[str, Literal["household", "check", "pump_out"]] = {
+    HOUSEHOLD: "household",
+    CHECKS: "check",
+    PUMP_OUTS: "pump_out",
+}
 
 
 def judged(
@@ -26,14 +34,16 @@ def judged(
     pump_outs: Sequence[PumpOut],
     today: date,
     rules: str | None = None,
+    problems: Sequence[RecordProblem] = (),
 ) -> Judgement:
     """The record judged as of `today`, by the set of limits `rules` or else the household's own.
 
-    Raises UsageProblem for a set of limits that is not there.
+    `problems`: of the files of the record, so that what could not be read has a say. Raises UsageProblem for a set of
+    limits that is not there.
     """
     from selfcheck.domain.judging import judge
 
-    return judge(case_of(place, household, checks, pump_outs, today, rules))
+    return judge(case_of(place, household, checks, pump_outs, today, rules, problems))
 
 
 def case_of(
@@ -43,6 +53,7 @@ def case_of(
     pump_outs: Sequence[PumpOut],
     today: date,
     rules: str | None = None,
+    problems: Sequence[RecordProblem] = (),
 ) -> Case:
     """What a judgement rests on. Raises UsageProblem for a set of limits that is not there."""
     from selfcheck.domain.verdict import Case
@@ -53,7 +64,27 @@ def case_of(
     if rules is not None and rules not in rule_sets:
         known = ", ".join(rule_sets)
         raise UsageProblem(f'There is no set of limits "{rules}".', f"Name one of these: {known}.")
-    return Case(household, checks, pump_outs, rule_sets, signs(place), today, rules)
+    shared = tuple(dict.fromkeys(ident for one in problems for ident in one.shared))
+    return Case(household, checks, pump_outs, rule_sets, signs(place), today, rules, unread_in(problems), shared)
+
+
+def unread_in(problems: Sequence[RecordProblem]) -> tuple[Unread, ...]:
+    """The parts of the record that could not be read, with the day that the name of the file tells."""
+    from selfcheck.domain.unjudged import Unread
+
+    found = []
+    for one in problems:
+        part = _PARTS.get(one.file.partition("/")[0])
+        if part is not None and not one.used:
+            found.append(Unread(part, one.file, _day_in(one.file)))
+    return tuple(found)
+
+
+def _day_in(file: str) -> date | None:
+    try:
+        return date.fromisoformat(file.rpartition("/")[2][:10])
+    except ValueError:
+        return None
 
 
 def verdict_words(place: Place) -> VerdictWords:
@@ -81,12 +112,12 @@ class Late(Mapping[str, Any]):
     def __getitem__(self, key: str) -> Any:
         return self._table[key]
 
-    def __contains__(self, key: object) -> bool:
-        return key in self._table
-
     def get(self, key: str, default: Any = None) -> Any:
         """What stands there, or `default`. Asked of the table itself, which has its own word for what is missing."""
         return self._table.get(key, default)
+
+    def __contains__(self, key: object) -> bool:
+        return key in self._table
 
     def __iter__(self) -> Iterator[str]:
         return iter(self._table)

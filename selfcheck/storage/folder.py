@@ -11,6 +11,7 @@ import os
 import re
 from collections.abc import Iterator
 from contextlib import contextmanager
+from itertools import count
 from pathlib import Path
 from typing import Any, NamedTuple, TypeVar
 
@@ -104,7 +105,9 @@ def parse(data: bytes, name: str, model: type[Model], form: str) -> Model:
 
 
 def _checks(folder: Path, problems: list[RecordProblem]) -> list[Check]:
-    """All checks with an id of their own. A file named otherwise than its id is used while that id is free."""
+    """All checks, each with an id of its own. A file named otherwise than its id keeps that id while it is free, and
+    else goes by the name of its file.
+    """
     found: list[Check] = []
     strays: list[tuple[str, Check]] = []
     for stem, check in _many(folder, CHECKS, Check, CHECK_FORMAT, problems):
@@ -118,14 +121,24 @@ def _checks(folder: Path, problems: list[RecordProblem]) -> list[Check]:
         if not IDENT.fullmatch(check.id):
             problems.append(RecordProblem(name, 'its "id" cannot be the name of a file.', "Give it the file's name."))
         elif check.id in taken:
-            what = f'its "id" is {check.id}, and so is that of another check: it was left out.'
-            problems.append(RecordProblem(name, what, "Take the copy out, or give it the file's name as its id."))
+            what = f'its "id" is {check.id}, and so is that of another check: both were used.'
+            mend = "Take the copy out, or give it the file's name as its id."
+            own = _free(stem, taken)
+            problems.append(RecordProblem(name, what, mend, used=True, shared=(check.id, own)))
+            taken.add(own)
+            found.append(check.model_copy(update={"id": own}))
         else:
             what = f'its "id" is {check.id}: it was used all the same.'
-            problems.append(RecordProblem(name, what, "Give the file and the id one name."))
+            problems.append(RecordProblem(name, what, "Give the file and the id one name.", used=True))
             taken.add(check.id)
             found.append(check)
     return found
+
+
+def _free(stem: str, taken: set[str]) -> str:
+    """An id after the name of a file that no other check has."""
+    own = re.sub(r"[^A-Za-z0-9._-]", "-", stem).lstrip("._-")[:56] or "check"
+    return next(name for number in count(1) if (name := own if number == 1 else f"{own}-{number}") not in taken)
 
 
 def _many(

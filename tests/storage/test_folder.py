@@ -89,7 +89,6 @@ HOSTILE: dict[str, tuple[bytes, str]] = {
     "version in words": (json.dumps(again(version="one")).encode(), "version"),
     "another kind": (json.dumps(again(format="selfcheck-pump-out")).encode(), "format"),
     "id that climbs": (json.dumps(again(id="../../etc/passwd")).encode(), "cannot be the name"),
-    "id of another": (json.dumps(again(id="2026-05-18")).encode(), "that of another check"),
     "half a pair": (rb'{"id": "2027-05-18", "on": "2027-05-18", "tank": "\ud800"}', "hex escape"),
 }
 
@@ -153,12 +152,14 @@ def test_no_folder_is_said_with_what_to_do(tmp_path: Path, case: str) -> None:
     assert caught.value.mend
 
 
-def test_two_files_with_one_id_count_once_and_the_rightly_named_one_counts(home: Path) -> None:
+def test_two_files_with_one_id_both_count_and_the_stray_goes_by_the_name_of_its_file(home: Path) -> None:
     write(home / "checks/2026-05-18 (copy).json", {**CHECK, "tank": "copy"})
     write(home / "checks/renamed.json", again("2025-05-18"))
     found = read(home)
-    assert [(check.id, check.tank) for check in found.checks] == [("2025-05-18", "main"), ("2026-05-18", "main")]
-    assert len(found.problems) == 2
+    told = [(check.id, check.tank) for check in found.checks]
+    assert told == [("2025-05-18", "main"), ("2026-05-18", "main"), ("2026-05-18--copy-", "copy")]
+    assert [one.used for one in found.problems] == [True, True]
+    assert [one.shared for one in found.problems if one.shared] == [("2026-05-18", "2026-05-18--copy-")]
 
 
 def test_a_record_written_by_hand_without_a_version_is_read() -> None:
