@@ -21,6 +21,9 @@ GAP: Paragraph = ("", "text")
 #: how the band behind the one large sentence looks, by verdict
 BANDS = {"carry_on": "band_calm", "cannot_tell": "band_soon", "call_soon": "band_soon"}
 
+#: verdicts that no rule set has a say in: whose rule it is stands on the page that looks ahead
+URGENT = ("danger", "call_now")
+
 
 def home_facts(facts: HomeFacts, sitting: Sitting, half_done: str, words: FaceWords) -> list[Paragraph]:
     """The start's lines about the household. `half_done`: the name of what was left open, if anything was."""
@@ -59,8 +62,9 @@ def verdict(page: VerdictPage, words: FaceWords) -> list[Paragraph]:
     lines += [(line, "text") for line in (page.by, page.kind) if line]
     lines += [GAP, (page.sure, "strong"), *((f"{DOT}{line}", "text") for line in page.because)]
     lines += [(line, "muted") for line in page.not_used]
+    rules = () if page.verdict in URGENT else page.rule_rows
     sections = (
-        ("because", page.why), ("by_rule", page.rule_rows), ("when_next", page.when_next), ("seen", page.seen),
+        ("because", page.why), ("by_rule", rules), ("when_next", page.when_next), ("seen", page.seen),
         ("not_checked", page.not_checked), ("questionable", page.questionable), ("would_change", page.would_change),
     )  # fmt: skip
     for name, texts in sections:

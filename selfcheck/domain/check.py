@@ -4,7 +4,7 @@ Every field of `Seen` may also be `"unknown"` (asked, could not be told) or null
 """
 
 # Annotations are left as they stand: pydantic would compile each of them from text, at every start.
-from datetime import date, datetime
+from datetime import date, datetime, timedelta
 from typing import Annotated, Any, Literal
 
 from pydantic import Field
@@ -93,6 +93,7 @@ class Check(Record):
 class PumpOut(Record):
     """`pump_outs/YYYY-MM-DD.json`: one pump-out.
 
+    `within_days`: how wide the day was told, as in "May 2020", with `on` at its middle; null for one day.
     `sludge_left_m`: depth of residue left on the floor; null when not known. `through`: the opening the hose went in
     by. `parts`: which compartments were emptied. `backflow`: water that ran back into the tank from the outlet pipe.
     """
@@ -101,6 +102,7 @@ class PumpOut(Record):
     version: Literal[1] = 1
     tank: str = "main"
     on: date
+    within_days: Annotated[int, Field(ge=1, le=40_000)] | None = None
     sludge_left_m: Metres | None = None
     through: Literal["manhole", "small_pipe"] | None = None
     parts: Literal["both", "one_of_two", "only_one"] | None = None
@@ -108,6 +110,13 @@ class PumpOut(Record):
     by: str = ""
     note: str = ""
     replaces: str | None = None
+
+    @property
+    def span(self) -> tuple[date, date]:
+        """First and last day that it may have been."""
+        width = self.within_days or 0
+        first = self.on - timedelta(days=width // 2)
+        return first, first + timedelta(days=width)
 
 
 def standing(checks: list[Check]) -> list[Check]:

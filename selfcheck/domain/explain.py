@@ -43,7 +43,10 @@ def act_by(judgement: Judgement) -> date | None:
 
 
 def _told_on(judgement: Judgement, finding: Finding) -> date:
-    """The day from which a finding is known: that of the check it was seen at; today where the record only reckons."""
+    """The day from which a finding is known: when it was seen; today where the record only reckons."""
+    pumped = finding.facts.get("at_pump_out")
+    if isinstance(pumped, date):
+        return min(pumped, judgement.today)
     seen_at_check = any(path.startswith("seen.") for path in finding.uses)
     if judgement.check is None or not seen_at_check:
         return judgement.today

@@ -106,6 +106,7 @@ class SectionPicture:
     outline: Outline = ()
     walls: tuple[float, ...] = ()
     second: Chamber | None = None
+    depth_assumed: bool = False  # the water line is a guess
 
     @property
     def clear(self) -> Band | None:
@@ -132,8 +133,8 @@ def describe(
     is drawn for it; an assumed one says so. All lengths in metres.
     """
     words = words or SectionWords()
-    depth = _value(layers.liquid_depth) if layers is not None else None
-    depth = depth or vessel.liquid_depth_m
+    measured = _value(layers.liquid_depth) if layers is not None else None
+    depth = measured or vessel.liquid_depth_m
     inside = depth * (1 + AIR_SHARE) if vessel.top_m is None else max(vessel.top_m, depth)
     scum = _floating(layers, depth) if layers is not None else None
     sludge = _settled(layers) if layers is not None else None
@@ -149,6 +150,7 @@ def describe(
         scum=scum,
         sludge=sludge,
         outlet=outlet,
+        depth_assumed=measured is None and "depth_assumed" in vessel.flags,
         outlet_assumed=bool(layers is not None and layers.outlet_assumed),
         last_scum=_value(last_layers.scum) if last_layers is not None else None,
         last_sludge=_value(last_layers.sludge) if last_layers is not None else None,

@@ -13,6 +13,8 @@ def as_one_line(picture: SectionPicture, units: Units = "us") -> str:
         f"{name} {number(band.thickness, units) if band is not None else words.unknown}"
         for name, band in ((words.crust, picture.scum), (words.clear, picture.clear), (words.sludge, picture.sludge))
     ]
+    if picture.depth_assumed:
+        return f"{' · '.join(parts)} {words.of} {words.unknown}"
     return f"{' · '.join(parts)} {words.of} {number(picture.liquid_depth, units)} {unit(units)}"
 
 

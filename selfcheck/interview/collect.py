@@ -83,6 +83,8 @@ def _write_value(draft: _Draft, node: Node, answer: Answer) -> None:
     value: Any = answer.value
     if node.kind in ("length", "volume", "number", "date", "note"):
         draft.put_or_add(node.writes, _as_data(value), answer)
+        if node.width_writes and answer.error:
+            draft.put(node.width_writes, round(answer.error * 12**0.5))
     elif isinstance(value, tuple):
         draft.put(node.writes, [node.values.get(option, option) for option in value])
     elif isinstance(value, str):

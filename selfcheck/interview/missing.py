@@ -88,9 +88,11 @@ def _ways_out(talk: Conversation, node: Node) -> Pending:
             return odd.accept_or_question(talk, node, Answer(node.id, "value", today, said=today.isoformat()))
         return commands.unknown(talk) if choice == "unknown" else closing.leave(talk)
 
-    names = ["today", *(["unknown"] if node.unknown_allowed else []), "leave"]
-    choices = tuple((name, talk.phrases.say(f"date_{name}")) for name in names)
-    return Pending(f"{talk.phrases.say('date_ask')} {talk.words(talk.script.words_of(node.id).ask)}", choices, choose)
+    say = talk.phrases.say
+    unknown = (("unknown", say("date_unknown")),) if node.unknown_allowed else ()
+    choices = (("today", say("date_today")), *unknown, ("leave", say("date_leave")))
+    asked = talk.words(talk.script.words_of(node.id).ask)
+    return Pending(" ".join((say("date_ask"), asked)), choices, choose)
 
 
 def _did_you_mean(talk: Conversation, node: Node, option: str, text: str) -> Pending:

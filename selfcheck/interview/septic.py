@@ -110,10 +110,10 @@ def facts(answered: Answered, context: Context) -> str | None:
     spells = _occupancy(context)
     if not spells or not context.pump_outs:
         return None
-    last = max(one.on for one in context.pump_outs)
+    last = max(context.pump_outs, key=lambda one: one.on)
     people = f"{spells[-1].people:g} people" if spells[-1].people != 1 else "1 person"
     size = show_volume(vessel(_tank(context, answered)).full_m3, context.units)
-    return f"{people}, a tank of {size}, last pumped {show_date(last, context.units)}"
+    return f"{people}, a tank of {size}, last pumped {show_date(last.on, context.units, *last.span)}"
 
 
 @predicate("size_known", reads=("which_tank",))
@@ -265,6 +265,12 @@ def sludge_shrank(answered: Answered, context: Context) -> bool:
     """The sludge is well below that of the last check, and no pump-out came between."""
     now, last = answered.number("sludge_1"), _sludge_on_record(answered, context)
     return now is not None and last is not None and now < last - SHRINKS_M and "last_pump_out" not in answered
+
+
+@predicate("pumped_today", reads=("pumped_on",))
+def pumped_today(answered: Answered, context: Context) -> bool:
+    """The pump-out may be going on now: it is of today, or its day is not known."""
+    return answered.value("pumped_on") in (None, context.today)
 
 
 @predicate("pump_out_ahead", reads=())

@@ -127,7 +127,14 @@ def find_least(answered: Answered, context: Context) -> str | None:
 def find_most(answered: Answered, context: Context) -> str | None:
     """As deep as it may lie there."""
     depth = top_at(answered, _likely())
-    return None if depth is None else _shown(about(depth.most, context.units), context)
+    return None if depth is None else _shown(at_most(depth, context.units), context)
+
+
+@predicate("top_under_grass", reads=("pipe_depth", "pipe_size"))
+def top_under_grass(answered: Answered, context: Context) -> bool:
+    """The top is likely to lie right at the ground there."""
+    depth = top_at(answered, _likely())
+    return depth is not None and under_grass(depth, context.units)
 
 
 def search_of(context: Context) -> Search:
@@ -160,6 +167,16 @@ def about(metres: float, units: str) -> float:
     """A reckoned depth to the nearest inch or two centimetres: it is not known any better (our choice)."""
     grain = INCH if units == "us" else 0.02
     return round(metres / grain) * grain
+
+
+def under_grass(depth: TopDepth, units: str) -> bool:
+    """Whether the likely depth is nothing that could be told."""
+    return about(depth.likely, units) <= 0
+
+
+def at_most(depth: TopDepth, units: str) -> float:
+    """As deep as the top may lie, and no less than can be told."""
+    return max(about(depth.most, units), INCH if units == "us" else 0.02)
 
 
 def _step(metres: float, context: Context) -> str:

@@ -118,6 +118,8 @@ def _check_links(script: Script, file: str, node: Node) -> None:
 def _paths(node: Node) -> Iterable[str]:
     if node.writes:
         yield node.writes
+    if node.width_writes:
+        yield node.width_writes
     yield from node.also_writes
     for written in node.implies.values():
         yield from written

@@ -42,7 +42,8 @@ def verdict(page: VerdictPage, out: Speaker, words: Words) -> None:
     _part(out, words("page", "not_checked"), page.not_checked)
     _part(out, words("page", "questionable"), page.questionable)
     _part(out, words("page", "would_change"), page.would_change)
-    _part(out, words("page", "by_rule"), page.rule_rows)
+    if page.verdict not in ("danger", "call_now"):  # no rule set has a say in those
+        _part(out, words("page", "by_rule"), page.rule_rows)
     out.gap()
     for line in page.always:
         out.say(line)

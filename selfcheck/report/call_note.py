@@ -12,7 +12,7 @@ from selfcheck.domain.check import PumpOut
 from selfcheck.domain.findings import Finding, rank
 from selfcheck.domain.history import counted
 from selfcheck.domain.household import Lid, Tank
-from selfcheck.domain.showing import show_day, show_length, show_length_error, show_volume
+from selfcheck.domain.showing import show_date, show_day, show_length, show_length_error, show_volume
 from selfcheck.domain.verdict import Judgement
 from selfcheck.drawing.lengths import Units
 from selfcheck.report.finding_text import VerdictWords, limit_kind, text_of
@@ -204,7 +204,10 @@ def _read(judgement: Judgement, words: Tables, units: Units) -> str:
 
 def _pumped(judgement: Judgement, pump_outs: Sequence[PumpOut], words: Tables, units: Units) -> str:
     emptied = counted(pump_outs, judgement.tank.id, judgement.today)
-    return str(words["last"].format(day=show_day(emptied[-1].on, units)) if emptied else words["never"])
+    if not emptied:
+        return str(words["never"])
+    last = emptied[-1]
+    return str(words["last"].format(day=show_date(last.on, units, *last.span)))
 
 
 def _signs(judgement: Judgement, verdict_words: VerdictWords, words: Tables, units: Units) -> str:

@@ -10,7 +10,7 @@ from selfcheck.domain.conversions import FOOT, INCH
 from selfcheck.domain.locate import Search, TopDepth, step_down
 from selfcheck.domain.showing import show_length
 from selfcheck.domain.sources import Source
-from selfcheck.interview.septic_find import about
+from selfcheck.interview.septic_find import about, at_most, under_grass
 from selfcheck.report.finding_text import Units
 from selfcheck.report.parts import PageWords, Part, PartedPage, part
 
@@ -74,11 +74,11 @@ def _depths(plan: Plan, words: PageWords, units: Units) -> tuple[Part, ...]:
     lines = [
         words(
             "depths",
-            "row",
+            "shallow" if under_grass(depth, units) else "row",
             far=_ground(far, units),
             likely=show_length(about(depth.likely, units), units),
             least=show_length(about(depth.least, units), units),
-            most=show_length(about(depth.most, units), units),
+            most=show_length(at_most(depth, units), units),
         )
         for far, depth in plan.depths
     ]

@@ -9,7 +9,7 @@ from typing import Any, NamedTuple
 from selfcheck.domain.check import Check, PumpOut, Reading, standing
 from selfcheck.domain.history import counted
 from selfcheck.domain.layers import layers
-from selfcheck.domain.showing import show_day, show_length, show_length_error
+from selfcheck.domain.showing import show_date, show_day, show_length, show_length_error
 from selfcheck.domain.uncertain import Measure
 from selfcheck.domain.verdict import Judgement
 from selfcheck.drawing.lengths import Units
@@ -54,7 +54,8 @@ def rows(
     for one in counted(pump_outs, tank.id, today):
         left = show_length(one.sludge_left_m, units) if one.sludge_left_m else ""
         residue = words["left"].format(left=left) if left else ""
-        found.append(Row(one.on, show_day(one.on, units), pumped=f"{words['pumped']}. {residue}".rstrip(". ")))
+        day = show_date(one.on, units, *one.span)
+        found.append(Row(one.on, day, pumped=f"{words['pumped']}. {residue}".rstrip(". ")))
     return sorted(found, key=lambda row: row.on, reverse=True)
 
 

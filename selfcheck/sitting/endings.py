@@ -10,6 +10,7 @@ from selfcheck.interview.answers import Answer
 
 if TYPE_CHECKING:
     from selfcheck.domain.after_pumping import SeenEmpty
+    from selfcheck.domain.verdict import Judgement
     from selfcheck.domain.what_if import Change
     from selfcheck.interview.dialogue import Conversation
     from selfcheck.report.ahead import Water
@@ -115,7 +116,7 @@ def _pumped(sitting: Sitting, conversation: Conversation) -> PartedPage:
     told = pump_out.get("on")
     on = date.fromisoformat(told) if isinstance(told, str) else None
     seen = _seen_empty(conversation, pump_out, draft.get("check", {}).get("seen", {}))
-    judgement = sitting.judgement()
+    judgement = _of_tank(sitting, conversation)
     left = None
     if seen.left_m is not None:
         day = max(on or sitting.today, sitting.today)
@@ -123,6 +124,17 @@ def _pumped(sitting: Sitting, conversation: Conversation) -> PartedPage:
     words = sitting.verdict_words()
     pumped = Pumped(on, seen, left)
     return pumped_page(pumped, sitting.verdict(), page_words(sitting, "pumped_page"), words, sitting.household.units)
+
+
+def _of_tank(sitting: Sitting, conversation: Conversation) -> Judgement:
+    """The judgement of the tank that the conversation was about."""
+    from selfcheck.interview.context import Answered
+    from selfcheck.interview.septic_record import tank_of
+
+    answered = Answered()
+    answered.update({answer.question: answer for answer in conversation.answers})
+    about, whole = tank_of(conversation.context, answered), sitting.judgement()
+    return next((one for one in (whole, *whole.others) if one.tank.id == about.id), whole)
 
 
 def _seen_empty(conversation: Conversation, pump_out: Mapping[str, Any], check: Mapping[str, Any]) -> SeenEmpty:

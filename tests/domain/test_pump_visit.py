@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import itertools
 from dataclasses import replace
-from datetime import date
+from datetime import date, timedelta
 from typing import Any
 
 import pytest
@@ -122,3 +122,10 @@ def test_a_lid_left_open_at_a_pump_out_is_a_danger() -> None:
 def test_a_check_after_the_notes_sees_what_was_mended() -> None:
     found = judged([notes(outlet_tee="missing"), check_of(str(TODAY))], PumpOut(on=PUMPED))
     assert found.verdict == "carry_on"
+
+
+def test_the_day_to_act_by_runs_from_the_pump_out() -> None:
+    found = judged([check_of("2026-04-01")], PumpOut(on=PUMPED, backflow="strong"))
+    assert found.act_by == PUMPED + timedelta(days=30)
+    mended = judged([check_of("2026-04-01"), notes(outlet_tee="missing")], PumpOut(on=PUMPED))
+    assert mended.act_by == PUMPED + timedelta(days=14)

@@ -215,3 +215,8 @@ def test_numbers_with_their_error() -> None:
     assert with_error(6 * INCH, 0, "us") == "6 in"
     assert with_error(0.35, 0.015, "metric") == "35 ± 2 cm"
     assert number(-2.5 * INCH, "us") == "-2½"
+
+
+def test_a_water_line_that_nobody_knows_is_no_figure_in_the_line() -> None:
+    assert as_one_line(describe(vessel(Tank()), None)).endswith("of ?")
+    assert as_one_line(describe(vessel(Tank(liquid_depth_m=48 * INCH)), None)).endswith("of 48 in")

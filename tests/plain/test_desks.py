@@ -6,14 +6,20 @@ import io
 import json
 import shutil
 import time
+from dataclasses import replace
 from datetime import date
 from pathlib import Path
 
 import pytest
 
+from selfcheck.app import pages as app_pages
+from selfcheck.app.words import FaceWords
+from selfcheck.loading import quick
 from selfcheck.loading.place import content_place
+from selfcheck.plain import pages
 from selfcheck.plain.face import Face
 from selfcheck.plain.listening import Listener
+from selfcheck.plain.phrases import Words
 from selfcheck.plain.speaking import Speaker
 from selfcheck.plain.talking import Gone
 from selfcheck.plain.waiting import PATIENCE, patience
@@ -113,3 +119,15 @@ def test_the_place_of_a_file_is_never_broken_in_two() -> None:
     lines = out.getvalue().splitlines()
     assert path in lines
     assert "  /home/somebody/.local/state/selfcheck/a-long-name/trace.txt." in lines
+
+
+@pytest.mark.parametrize(("told", "listed"), [("danger", False), ("call_now", False), ("call_soon", True)])
+def test_by_whose_rule_is_not_listed_where_no_rule_has_a_say(told: str, listed: bool) -> None:
+    sitting = Sitting.open(demo_household(), content_place(own=False), date(2026, 6, 1), in_place=True)
+    page = replace(sitting.verdict(), verdict=told)
+    assert page.rule_rows
+    out = io.StringIO()
+    pages.verdict(page, Speaker(out), Words(sitting.place))
+    assert ("By whose rule is it due?" in out.getvalue()) is listed
+    shown = [text for text, _ in app_pages.verdict(page, FaceWords(quick.words(sitting.place, "screen")))]
+    assert ("By whose rule is it due?" in shown) is listed

@@ -7,7 +7,7 @@ import re
 import pytest
 
 from selfcheck.domain.conversions import FOOT, INCH
-from selfcheck.domain.locate import pipe_depth, search, step_down, top_depth
+from selfcheck.domain.locate import TopDepth, pipe_depth, search, step_down, top_depth
 from selfcheck.loading import content_place, sources, texts
 from selfcheck.report.parts import PageWords
 from selfcheck.report.place import Plan, place_page
@@ -58,3 +58,11 @@ def test_a_known_place_is_told_and_drawn() -> None:
     assert "on record" in page.headline
     assert any("stays shut" in line for one in page.parts for line in one.lines)
     assert "not on record" in place_page((), (), None, WORDS, sources(PLACE), "us").headline
+
+
+@pytest.mark.parametrize(("units", "most"), [("us", "1 in"), ("metric", "2 cm")])
+def test_a_top_right_at_the_ground_is_told_in_one_sentence_without_a_depth_of_nothing(units: str, most: str) -> None:
+    page = place_page((), (), Plan(search(None), ((3.0, TopDepth(0.0, 0.0, 0.0)),), False), WORDS, {}, units)  # type: ignore[arg-type]
+    (depths,) = (one.lines for one in page.parts if one.title == WORDS("title", "depths"))
+    assert f"just under the grass, no more than {most}" in depths[0]
+    assert not any(re.search(r"\b0 (in|cm)", line) for line in depths)

@@ -174,3 +174,42 @@ def test_after_a_break_the_second_lid_has_to_be_pushed_again(tmp_path: Path) -> 
         assert conversation.prompt is not None
         assert conversation.prompt.question == "lid_back"
         assert "second_lid" not in conversation.state.given
+
+
+@pytest.mark.parametrize(("which", "tank"), [("first", "front"), ("second", "back")])
+def test_a_pump_out_is_put_to_the_tank_it_was_of(tmp_path: Path, which: str, tank: str) -> None:
+    with at(house(tmp_path / "home", BACK)) as sitting:
+        conversation = sitting.begin("after_pump_out")
+        conversation.start()
+        answers = {
+            "truck": "gone", "pumped_lid": "closed", "which_tank": which, "pumped_on": "today", "left": "nothing",
+            "backflow": "strong", "pumped_parts": "none", "pumped_read_back": "yes", "compartments": "only_one",
+            "pumped_filter": "not_fitted",
+        }  # fmt: skip
+        asked = []
+        for _ in range(40):
+            if conversation.ending is not None:
+                break
+            prompt = conversation.prompt
+            assert prompt is not None
+            asked.append(prompt.question)
+            numbers = {choice.id: str(choice.number) for choice in prompt.choices}
+            wanted = answers.get(prompt.question, "i don't know")
+            conversation.hear(numbers.get(wanted, wanted))
+        assert "which_tank" in asked
+        sitting.conclude(conversation)
+        (pump_out,) = sitting.pump_outs
+        assert pump_out.tank == tank
+        whole = sitting.judgement()
+        judged = {one.tank.id: {finding.id for finding in one.findings} for one in (whole, *whole.others)}
+        assert [name for name, found in judged.items() if "pump_out_backflow_strong" in found] == [tank]
+
+
+def test_with_one_tank_nobody_asks_which_was_pumped(tmp_path: Path) -> None:
+    with at(house(tmp_path / "home")) as sitting:
+        talk = sitting.begin("after_pump_out")
+        talk.start()
+        for line in ("it has gone", "closed"):
+            talk.hear(line)
+        assert talk.prompt is not None
+        assert talk.prompt.question == "pumped_on"
