@@ -5,12 +5,11 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date
 
-from selfcheck.domain.conversions import GALLON
 from selfcheck.domain.explain import not_used
 from selfcheck.domain.findings import Finding, rank
 from selfcheck.domain.flow import LEAST_DAYS
 from selfcheck.domain.forecast import HORIZON_YEARS
-from selfcheck.domain.showing import show_day, show_length, show_length_error
+from selfcheck.domain.showing import show_day, show_length, show_length_error, show_volume
 from selfcheck.domain.verdict import Judgement
 from selfcheck.report.finding_text import (
     Units,
@@ -207,9 +206,8 @@ def _when_next(judgement: Judgement, words: VerdictWords, units: Units) -> tuple
     if judgement.forecast.rests_on == "published":
         lines.append(words.say("when", "rate_published"))
     else:
-        litres = judgement.forecast.litres_per_person_year
-        gallons = litres / 1000 / GALLON
-        lines.append(words.say("when", "rate").format(litres=round(litres), gallons=round(gallons)))
+        amount = show_volume(judgement.forecast.litres_per_person_year / 1000, units)
+        lines.append(words.say("when", "rate").format(amount=amount))
     return tuple(lines)
 
 

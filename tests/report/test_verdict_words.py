@@ -12,7 +12,7 @@ import textstat
 from selfcheck.domain.limits import LENGTHS, SHARES
 from selfcheck.domain.signs import OF_CHECK, SEVERAL
 from selfcheck.errors import ContentProblem
-from selfcheck.report.finding_text import VerdictWords, chance_in_words, text_of
+from selfcheck.report.finding_text import Units, VerdictWords, chance_in_words, text_of
 from selfcheck.report.summary import judgement_json
 from selfcheck.report.wording import VerdictPage, verdict_screen
 from tests.cases import all_signs, judged, verdict_words, written_cases
@@ -191,3 +191,12 @@ def test_a_shared_call_ends_the_steps() -> None:
     assert told.endswith("Call a licensed professional today.")
     assert told.count("Call a licensed professional today.") == 1
     assert "Keep children and pets off." in told
+
+
+@pytest.mark.parametrize(
+    ("units", "form"), [("us", r"about [\d.]+ gal \([\d.]+ (L|m³)\)"), ("metric", r"(L|m³) \([\d.]+ gal\)")]
+)
+def test_the_units_of_the_household_stand_first_in_its_rate(units: Units, form: str) -> None:
+    page = verdict_screen(judged(), verdict_words(), units)
+    (rate,) = (line for line in page.when_next if "solids a person" in line)
+    assert re.search(form, rate), rate
