@@ -175,9 +175,8 @@ def test_a_lone_reading_is_kept_for_the_next_time(home: Path) -> None:
 
 
 PUMPED = (
-    "2",
-    "1",
     "may 28 2026",
+    "1",
     "a small pipe",
     "2",
     "yes",
@@ -209,7 +208,7 @@ def test_after_a_pump_out_each_thing_seen_is_explained_and_stored(home: Path) ->
 
 def test_after_a_pump_out_not_knowing_goes_through(home: Path) -> None:
     with at(home) as sitting:
-        lines = ("2", "1", *["i don't know"] * 7, "skip", "", "yes")
+        lines = ("i don't know", "2", "1", *["i don't know"] * 6, "skip", "", "yes")
         said = told(page(sitting, "after_pump_out", *lines))
         assert "it is not on record" in said
         assert "if both chambers were emptied" in said
@@ -284,7 +283,7 @@ def test_another_number_of_parts_is_asked_about_before_it_changes_the_tank(home:
     with at(home) as sitting:
         talk = sitting.begin("after_pump_out")
         talk.start()
-        for line in ("it is gone", "on and fastened", "today", "the big lid"):
+        for line in ("today", "it is gone", "on and fastened", "the big lid"):
             talk.hear(line)
         said = [message.text for message in talk.hear("two parts, and both were pumped")]
         assert "Parts of the tank by the record: 1. It is changed when you stand by this." in said
@@ -299,7 +298,7 @@ def test_the_read_back_of_a_pump_out_holds_all_that_goes_into_the_record(home: P
     with at(home) as sitting:
         talk = sitting.begin("after_pump_out")
         talk.start()
-        told = ("it is gone", "on and fastened", "today", "the big lid", "one part", "nothing", "a little", "none")
+        told = ("today", "it is gone", "on and fastened", "the big lid", "one part", "nothing", "a little", "none")
         for line in (*told, "it was cleaned", "Joe", ""):
             said = [message.text for message in talk.hear(line)]
         shown = "\n".join(said).lower()
