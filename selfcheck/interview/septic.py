@@ -279,10 +279,10 @@ def pump_out_ahead(answered: Answered, context: Context) -> bool:
     return _later(context.draft().get("pump_out", {}).get("on"), context)
 
 
-@predicate("parts_unlike_record", reads=())
+@predicate("parts_unlike_record", reads=("which_tank",))
 def parts_unlike_record(answered: Answered, context: Context) -> bool:
     """The tank is told to have another number of compartments than is on record."""
-    known = context.household.tank().compartments
+    known = _tank(context, answered).compartments
     tanks = context.draft().get("household", {}).get("tanks") or [{}]
     told = tanks[0].get("compartments")
     return known is not None and told is not None and told != known
@@ -291,7 +291,7 @@ def parts_unlike_record(answered: Answered, context: Context) -> bool:
 @fill("parts_on_record")
 def parts_on_record(answered: Answered, context: Context) -> str | None:
     """How many compartments are on record."""
-    known = context.household.tank().compartments
+    known = _tank(context, answered).compartments
     return None if known is None else f"{known}"
 
 

@@ -149,6 +149,10 @@ WALKS = {
     "trouble": Walk("trouble"),
     "learn": Walk("learn", {"learn_people": (3.0,), "learn_size": (3.8,)}),
     "after_pump_out": Walk("after_pump_out"),
+    "pumped_of_two": Walk(
+        "after_pump_out",
+        {"which_tank": ("first", "second"), "through": ("manhole",), "left": ("nothing",), "pumped_parts": ((),)},
+    ),
     "look_ahead": Walk(
         "look_ahead",
         {

@@ -176,14 +176,14 @@ def test_after_a_break_the_second_lid_has_to_be_pushed_again(tmp_path: Path) -> 
         assert "second_lid" not in conversation.state.given
 
 
-@pytest.mark.parametrize(("which", "tank"), [("first", "front"), ("second", "back")])
-def test_a_pump_out_is_put_to_the_tank_it_was_of(tmp_path: Path, which: str, tank: str) -> None:
+@pytest.mark.parametrize(("which", "tank", "parts"), [("first", "front", "both"), ("second", "back", "only_one")])
+def test_a_pump_out_is_put_to_the_tank_it_was_of(tmp_path: Path, which: str, tank: str, parts: str) -> None:
     with at(house(tmp_path / "home", BACK)) as sitting:
         conversation = sitting.begin("after_pump_out")
         conversation.start()
         answers = {
             "truck": "gone", "pumped_lid": "closed", "which_tank": which, "pumped_on": "today", "left": "nothing",
-            "backflow": "strong", "pumped_parts": "none", "pumped_read_back": "yes", "compartments": "only_one",
+            "backflow": "strong", "pumped_parts": "none", "pumped_read_back": "yes", "compartments": parts,
             "pumped_filter": "not_fitted",
         }  # fmt: skip
         asked = []
@@ -209,7 +209,5 @@ def test_with_one_tank_nobody_asks_which_was_pumped(tmp_path: Path) -> None:
     with at(house(tmp_path / "home")) as sitting:
         talk = sitting.begin("after_pump_out")
         talk.start()
-        for line in ("it has gone", "closed"):
-            talk.hear(line)
         assert talk.prompt is not None
         assert talk.prompt.question == "pumped_on"
