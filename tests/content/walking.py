@@ -162,7 +162,8 @@ WALKS = {
             "meter_unit": ("gallons", "no_meter"),
         },
     ),
-    "find_tank": Walk("find_tank", {"pipe_where": ("basement",)}),
+    # a pipe at the usual depth, and one so shallow that the tank's top may lie just under the grass
+    "find_tank": Walk("find_tank", {"pipe_where": ("basement",), "pipe_depth": (0.6, 0.0)}),
 }
 
 
