@@ -4,11 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
-import selfcheck.interview.septic
-import selfcheck.interview.septic_ahead
-import selfcheck.interview.septic_find
-import selfcheck.interview.septic_lid
-import selfcheck.interview.septic_marks  # noqa: F401  (all register the conditions and fills that the flows name)
+import selfcheck.interview.septic  # noqa: F401  (registers the conditions and fills that the flows name)
 from selfcheck.errors import ContentProblem
 from selfcheck.interview.nodes import Caution, Flow, NodeWords, Outcome, SectionWords, Term
 from selfcheck.interview.script import Interface, Script

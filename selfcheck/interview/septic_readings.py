@@ -1,0 +1,79 @@
+"""Conditions on the readings: which of them were taken, and which can still change something."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Any
+
+from selfcheck.interview.context import Answered, Context
+from selfcheck.interview.predicates import predicate
+from selfcheck.interview.septic_record import household_of, rules_of, tank_of
+
+if TYPE_CHECKING:
+    from selfcheck.domain.check import Readings
+
+SCUM = ("scum_total", "scum_above", "scum_below")
+SLUDGE = ("sludge_1", "sludge_2", "sludge_3")
+
+
+@predicate("second_read", reads=("second_lid", "second_on_paper", "second_do"))
+def second_read(answered: Answered, context: Context) -> bool:
+    """Somebody stood at the second compartment's own opening."""
+    return "second_do" in answered or answered.chosen("second_on_paper", "firm")
+
+
+@predicate("second_sludge_read", reads=("second_sludge_1",))
+def second_sludge_read(answered: Answered, context: Context) -> bool:
+    """There is a first reading of the second compartment's sludge."""
+    return answered.number("second_sludge_1") is not None
+
+
+@predicate("wet_line_wanted", reads=("level", "which_tank"))
+def wet_line_wanted(answered: Answered, context: Context) -> bool:
+    """The depth of the water is not known from the tank's facts and where the water stood."""
+    return tank_of(context, answered).liquid_depth_m is None or not answered.chosen("level", "at_outlet")
+
+
+@predicate("sludge_read", reads=("sludge_1",))
+def sludge_read(answered: Answered, context: Context) -> bool:
+    """There is a first reading of the sludge."""
+    return answered.number("sludge_1") is not None
+
+
+@predicate("third_sludge_reading_wanted", reads=SLUDGE[:2])
+def third_sludge_reading_wanted(answered: Answered, context: Context) -> bool:
+    """Two readings do not agree."""
+    from selfcheck.domain.agreement import sludge_that_counts
+    from selfcheck.domain.check import Reading
+
+    told = [length for question in SLUDGE[:2] if (length := answered.number(question)) is not None]
+    return sludge_that_counts([Reading(m=length) for length in told])[1] == "third_wanted"
+
+
+@predicate("outlet_depth_wanted", reads=("level", "surface", *SCUM, "wet_line", *SLUDGE, "which_tank"))
+def outlet_depth_wanted(answered: Answered, context: Context) -> bool:
+    """The outlet's depth is not on record, and to feel for it could still turn the call."""
+    from selfcheck.domain.better_reading import better_readings
+    from selfcheck.domain.shapes import vessel
+    from selfcheck.domain.weighing import Scene
+
+    house, tank, readings = household_of(context), tank_of(context), _readings(context)
+    rules = rules_of(context)
+    if rules is None or not readings.sludge:
+        return False
+    level = answered.value("level")
+    scene = Scene(tank, vessel(tank, house.bedrooms), rules, level if isinstance(level, str) else None, None)
+    return "outlet_depth" in better_readings(scene, readings, house.bedrooms)
+
+
+@predicate("filter_may_matter", reads=("level", "which_tank"))
+def filter_may_matter(answered: Answered, context: Context) -> bool:
+    """A filter is fitted, or the water stands high and one may be the cause."""
+    fitted = tank_of(context, answered).filter
+    return bool(fitted) or (fitted is None and answered.chosen("level", "above_outlet"))
+
+
+def _readings(context: Context) -> Readings:
+    from selfcheck.domain.check import Readings
+
+    check: Any = context.draft().get("check", {})
+    return Readings.model_validate(check.get("seen", {}).get("readings", {}))
