@@ -1,8 +1,9 @@
 """The next dates as a calendar file (RFC 5545): when to look again, and when a pump-out is likely due.
 
-The file follows from the record and the day alone. An event keeps its name (UID) for ever; its number (SEQUENCE) rises
-with every entry of the record and with every day since the last, so that what is taken in later replaces what was
-taken in before.
+The file follows from the record and the day alone. An event keeps its name (UID) for ever, also when the house is given
+another; its number (SEQUENCE) rises with every entry of the record and with every day since the last, so that what is
+taken in later replaces what was taken in before. An event that may have been handed out and holds no longer is in the
+file as CANCELLED, so that a calendar takes it out (RFC 5545, section 3.8.1.11).
 """
 
 from __future__ import annotations
@@ -21,6 +22,7 @@ from selfcheck.text import clean
 Tables = Mapping[str, Any]
 #: A line holds no more octets than this; longer ones are folded (RFC 5545, section 3.1).
 LINE_OCTETS = 75
+KINDS = ("look", "call", "window")
 #: Days that one entry of the record outweighs in SEQUENCE.
 _ENTRY = 10_000
 
@@ -30,17 +32,19 @@ def calendar(
     checks: Sequence[Check],
     pump_outs: Sequence[PumpOut],
     words: Tables,
-    earlier: int = 0,
+    earlier: Sequence[Household | None] = (),
     unread: str = "",
 ) -> str:
     """The calendar of every tank of the judged household. `words`: the tables of `calendar`.
 
-    `earlier`: how many versions of the household's facts came before this one. `unread`: which parts of the record
-    could not be read, said at each date. Days are whole days without a time zone.
+    `earlier`: the versions of the household's facts that came before this one, oldest first. `unread`: which parts of
+    the record could not be read, said at each date. Days are whole days without a time zone.
     """
     stamp = _stamp(checks, pump_outs)
-    entries = len(checks) + len(pump_outs) + earlier
+    entries = len(checks) + len(pump_outs) + len(earlier)
     sequence = entries * _ENTRY + min(max((judgement.today - stamp.date()).days, 0), _ENTRY - 1)
+    handed_out_before = sequence > _ENTRY  # on the day of the first entry there is nothing to take back
+    name = _name_of([*earlier, judgement.household])
     lines = [
         "BEGIN:VCALENDAR",
         "VERSION:2.0",
@@ -51,15 +55,20 @@ def calendar(
     tanks = [judgement, *judgement.others]
     for one in tanks:
         tank = clean(one.tank.id, 60) if len(tanks) > 1 else ""
-        for kind, first, last, about in _events(one, words["event"]):
+        dates = {kind: told for kind, *told in _events(one, words["event"])}
+        for kind in KINDS:
+            if kind not in dates and not handed_out_before:
+                continue
+            first, last, about = dates.get(kind, (judgement.today, judgement.today, words["event"]["cancelled"]))
             title = words["event"][kind]
             if tank:
                 title = words["event"]["tank"].format(title=title, tank=tank)
             lines += [
                 "BEGIN:VEVENT",
-                f"UID:{_uid(judgement.household, one.tank.id, kind)}",
+                f"UID:{_uid(name, one.tank.id, kind)}",
                 f"DTSTAMP:{stamp:%Y%m%dT%H%M%SZ}",
                 f"SEQUENCE:{sequence}",
+                f"STATUS:{'CONFIRMED' if kind in dates else 'CANCELLED'}",
                 f"DTSTART;VALUE=DATE:{first:%Y%m%d}",
                 f"DTEND;VALUE=DATE:{last + timedelta(days=1):%Y%m%d}",
                 f"SUMMARY:{_text(title)}",
@@ -92,11 +101,18 @@ def _stamp(checks: Sequence[Check], pump_outs: Sequence[PumpOut]) -> datetime:
     return max(aware, default=datetime(2000, 1, 1, tzinfo=UTC))
 
 
-def _uid(household: Household, tank: str, kind: str) -> str:
+def _name_of(versions: Sequence[Household | None]) -> str:
+    """What tells this household from others: of its oldest version that has anything to tell."""
+    for one in versions:
+        if one is not None and one.name:
+            return one.name
+        if one is not None and one.occupancy:
+            return one.occupancy[0].from_.isoformat()
+    return ""
+
+
+def _uid(name: str, tank: str, kind: str) -> str:
     """The same for the same household, tank and kind, and telling nothing of them."""
-    name = household.name
-    if not name and household.occupancy:
-        name = household.occupancy[0].from_.isoformat()
     told = "\n".join((name, tank, kind))
     return f"{hashlib.sha256(told.encode(errors='replace')).hexdigest()[:24]}-{kind}@selfcheck"
 

@@ -138,7 +138,7 @@ def _note(record: Judged) -> bytes:
 
 def _calendar(record: Judged) -> bytes:
     from selfcheck.report.calendar import calendar
-    from selfcheck.storage.archive import earlier_households
+    from selfcheck.storage.earlier import earlier_households
 
     before, words = earlier_households(record.folder), _tables(record.place, "calendar")
     return calendar(record.judgement(), record.checks, record.pump_outs, words, before, unread(record)).encode()

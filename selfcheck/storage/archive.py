@@ -110,11 +110,6 @@ def unpack(file: Path, folder: Path) -> Unpacked:
     return Unpacked(len(fresh), len(files) - len(fresh), left_out)
 
 
-def earlier_households(folder: Path) -> int:
-    """How many versions of the household's facts came before the present one."""
-    return sum(name.startswith(f"{EARLIER}/household-") for name, _ in _names(folder))
-
-
 def _names(folder: Path) -> list[tuple[str, Path]]:
     """Every file at the top and in the parts of a record, with the name it has in the archive."""
     found: list[tuple[str, Path]] = []

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import date, timedelta
 from functools import cache
 from typing import Any
@@ -10,7 +11,7 @@ import icalendar
 import pytest
 
 from selfcheck.domain.check import PumpOut
-from selfcheck.domain.household import Tank
+from selfcheck.domain.household import Household, Tank
 from selfcheck.domain.judging import Case, judge
 from selfcheck.loading import content_place
 from selfcheck.loading.conversations import texts
@@ -23,7 +24,7 @@ def words() -> dict[str, Any]:
     return texts(content_place(None), "calendar")
 
 
-def made(case: Case, earlier: int = 0) -> str:
+def made(case: Case, earlier: Sequence[Household | None] = ()) -> str:
     return calendar(judge(case), case.checks, case.pump_outs, words(), earlier)
 
 
@@ -52,7 +53,8 @@ def test_another_program_reads_every_one(case: dict[str, Any]) -> None:
     look = kind(found, "look")
     assert look.decoded("DTSTART") == max(judgement.look_again, judgement.today)
     assert look.decoded("DTEND") - look.decoded("DTSTART") == timedelta(days=1)
-    assert any(uid.endswith("-call@selfcheck") for uid in found) == (judgement.call_professional)
+    standing = {uid for uid, one in found.items() if one["STATUS"] == "CONFIRMED"}
+    assert any(uid.endswith("-call@selfcheck") for uid in standing) == (judgement.call_professional)
     for one in found.values():
         assert {"UID", "DTSTAMP", "SEQUENCE", "SUMMARY", "DTSTART"} <= set(one)
         assert one.decoded("DTSTART") >= judgement.today
@@ -87,7 +89,7 @@ def test_events_keep_their_names_and_their_numbers_rise_with_the_record() -> Non
     second = events(made(Case(case.household, later, case.pump_outs, case.rule_sets, case.signs, date(2026, 6, 20))))
     emptied = [*case.pump_outs, PumpOut(on=date(2026, 7, 1))]
     third = events(made(Case(case.household, later, emptied, case.rule_sets, case.signs, date(2026, 7, 2))))
-    changed = events(made(case, earlier=1))
+    changed = events(made(case, earlier=[case.household]))
     look = next(uid for uid in first if uid.endswith("-look@selfcheck"))
     assert look in second
     assert look in third
@@ -95,6 +97,35 @@ def test_events_keep_their_names_and_their_numbers_rise_with_the_record() -> Non
     assert numbers == sorted(set(numbers))
     assert int(changed[look]["SEQUENCE"]) > numbers[0]
     assert int(events(made(on(case, case.today + timedelta(days=40))))[look]["SEQUENCE"]) > numbers[0]
+
+
+def test_an_event_that_falls_away_is_cancelled_under_its_own_name() -> None:
+    full = build(sludge=[26, 26.5])
+    before = events(made(full))
+    assert kind(before, "call")["STATUS"] == "CONFIRMED"
+    emptied = [*full.pump_outs, PumpOut(on=date(2026, 6, 20), sludge_left_m=0.0)]
+    after = events(made(Case(full.household, full.checks, emptied, full.rule_sets, full.signs, date(2026, 6, 20))))
+    assert set(before) <= set(after)
+    uid = str(kind(before, "call")["UID"])
+    assert after[uid]["STATUS"] == "CANCELLED"
+    assert int(after[uid]["SEQUENCE"]) > int(before[uid]["SEQUENCE"])
+    assert kind(after, "look")["STATUS"] == "CONFIRMED"
+    assert kind(after, "window")["STATUS"] == "CONFIRMED"
+
+
+def test_on_the_day_of_the_first_entry_nothing_is_cancelled() -> None:
+    case = build()
+    alone = Case(case.household, case.checks[-1:], (), case.rule_sets, case.signs, case.checks[-1].on)
+    assert {str(one["STATUS"]) for one in events(made(alone)).values()} == {"CONFIRMED"}
+    assert len(events(made(on(alone, alone.today + timedelta(days=1))))) == 3
+
+
+def test_another_name_of_the_house_leaves_the_events_theirs() -> None:
+    case = build()
+    renamed = case.household.model_copy(update={"name": "Another Lane"})
+    later = Case(renamed, case.checks, case.pump_outs, case.rule_sets, case.signs, case.today)
+    assert set(events(made(case))) == set(events(made(later, earlier=[None, case.household])))
+    assert not set(events(made(case))) & set(events(made(later)))
 
 
 def test_hostile_names_break_no_line() -> None:
