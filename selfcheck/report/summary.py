@@ -11,7 +11,7 @@ from selfcheck.domain.limits import Standing
 from selfcheck.domain.uncertain import Measure
 from selfcheck.domain.verdict import Change, Judgement, RuleRow
 from selfcheck.report.finding_text import VerdictWords, limit_kind, means_of, text_of
-from selfcheck.report.verdict_text import because_line, what_to_do, would_change
+from selfcheck.report.verdict_text import because_line, headline, what_to_do, would_change
 
 
 def judgement_json(judgement: Judgement, words: VerdictWords) -> dict[str, Any]:
@@ -25,7 +25,7 @@ def judgement_json(judgement: Judgement, words: VerdictWords) -> dict[str, Any]:
         "act_by": _day(judgement.act_by),
         "sure": judgement.sure,
         "because": because_line(judgement, words),
-        "headline": words.say("headline", judgement.verdict),
+        "headline": headline(judgement, words, units),
         "do": what_to_do(judgement, words, units),
         "check": judgement.check.id if judgement.check else None,
         "tank": judgement.tank.id,

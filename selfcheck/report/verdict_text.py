@@ -4,14 +4,38 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
+from datetime import date
 
-from selfcheck.domain.showing import show_length
+from selfcheck.domain.showing import show_day, show_length
 from selfcheck.domain.verdict import Judgement
 from selfcheck.report.finding_text import Units, VerdictWords, limit_kind, name_of, step_of, text_of
 
 #: Steps told together when several faults call for somebody; the others stand in the findings.
 _STEPS_TOLD = 2
 _SENTENCE_END = re.compile(r"(?<=\.)\s+(?=[A-Z])")
+
+
+def headline(judgement: Judgement, words: VerdictWords, units: Units) -> str:
+    """What stands first. A danger told on an earlier day stands with its day and with what was told."""
+    day = danger_on(judgement)
+    if day is not None and day < judgement.today:
+        told = text_of(judgement.deciding[0], words, units, titles_of(judgement))
+        return words.say("headline", "danger_told").format(day=show_day(day, units), told=told)
+    return words.say("headline", "time_to_look" if only_time_speaks(judgement) else judgement.verdict)
+
+
+def only_time_speaks(judgement: Judgement) -> bool:
+    """Whether nothing speaks but the time gone by: then it is said so, and not that a check failed."""
+    return {finding.id for finding in judgement.findings if finding.verdict == judgement.verdict} == {"time_to_look"}
+
+
+def danger_on(judgement: Judgement) -> date | None:
+    """The day on which the danger that the judgement tells of was told; None where it tells of none."""
+    if judgement.verdict != "danger":
+        return None
+    looked = judgement.check.on if judgement.check is not None else judgement.today
+    days = [one.facts.get("on") or one.facts.get("at_pump_out") for one in judgement.deciding]
+    return max((day if isinstance(day, date) else looked for day in days), default=judgement.today)
 
 
 def what_to_do(judgement: Judgement, words: VerdictWords, units: Units) -> str:

@@ -19,7 +19,7 @@ from selfcheck.report.finding_text import (
     text_of,
 )
 from selfcheck.report.rule_lines import RuleLine, at_the_start, rule_lines
-from selfcheck.report.verdict_text import titles_of, what_to_do, would_change
+from selfcheck.report.verdict_text import danger_on, headline, only_time_speaks, titles_of, what_to_do, would_change
 
 __all__ = ["RuleLine", "VerdictPage", "VerdictWords", "verdict_screen"]
 
@@ -67,11 +67,11 @@ class VerdictPage:
 def verdict_screen(judgement: Judgement, words: VerdictWords, units: Units | None = None) -> VerdictPage:
     """The page for one judgement, in the household's units unless others are given. ContentProblem: words missing."""
     units = units or judgement.household.units
-    overdue = _overdue(judgement)
+    overdue = only_time_speaks(judgement)
     rules = rule_lines(judgement, words, units)
     return VerdictPage(
         verdict=judgement.verdict,
-        headline=words.say("headline", "time_to_look" if overdue else judgement.verdict),
+        headline=headline(judgement, words, units),
         do=what_to_do(judgement, words, units),
         by=_by(judgement, words, units),
         sure=words.say("sure", judgement.sure),
@@ -90,13 +90,9 @@ def verdict_screen(judgement: Judgement, words: VerdictWords, units: Units | Non
     )
 
 
-def _overdue(judgement: Judgement) -> bool:
-    """Whether nothing speaks but the time gone by: then the page says so, and not that a check failed."""
-    return {finding.id for finding in judgement.findings if finding.verdict == judgement.verdict} == {"time_to_look"}
-
-
 def _by(judgement: Judgement, words: VerdictWords, units: Units) -> str:
-    if judgement.act_by is None:
+    told = danger_on(judgement)
+    if judgement.act_by is None or (told is not None and told < judgement.today):
         return ""
     if judgement.act_by == judgement.today and rank(judgement.verdict) >= rank("call_now"):
         return words.say("by", "today")

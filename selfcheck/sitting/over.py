@@ -5,10 +5,8 @@ What was told stays on record as it is. That it is over is a check of its own, w
 
 from __future__ import annotations
 
-from datetime import date
 from typing import TYPE_CHECKING, Any
 
-from selfcheck.domain.findings import Finding
 from selfcheck.interview.answers import Answer
 from selfcheck.sitting.desk import Desk, Go, Page, Part, Step, Talk, Way
 from selfcheck.sitting.endings import page_words
@@ -20,13 +18,6 @@ if TYPE_CHECKING:
 
 TROUBLE = "trouble"
 QUESTION = "trouble_hurt"
-
-
-def told_on(judgement: Judgement) -> date | None:
-    """The day on which the danger that the judgement tells of was told; None where it tells of none."""
-    if judgement.verdict != "danger":
-        return None
-    return max((_day(one, judgement) for one in judgement.deciding), default=judgement.today)
 
 
 def over(judgement: Judgement, said: str, at: str) -> dict[str, Any]:
@@ -47,9 +38,10 @@ def over_page(sitting: Sitting) -> Page:
     """What was told and when, with the two answers."""
     from selfcheck.domain.showing import show_day
     from selfcheck.report.finding_text import text_of
+    from selfcheck.report.verdict_text import danger_on
 
     words, found = page_words(sitting, "record"), sitting.judgement()
-    day = told_on(found) or sitting.today
+    day = danger_on(found) or sitting.today
     units, told_in = sitting.household.units, sitting.verdict_words()
     lines = tuple(dict.fromkeys(text_of(one, told_in, units, {}) for one in found.deciding))
     parts = (
@@ -68,10 +60,3 @@ def over_page(sitting: Sitting) -> Page:
         Way(no, lambda: Talk(sitting.begin(TROUBLE)), ("no", "not sure")),
     )
     return Page(words("over", "title"), parts, ways, ask=words("over", "ask"))
-
-
-def _day(finding: Finding, judgement: Judgement) -> date:
-    on = finding.facts.get("on")
-    if isinstance(on, date):
-        return on
-    return judgement.check.on if judgement.check is not None else judgement.today

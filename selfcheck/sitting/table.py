@@ -6,7 +6,7 @@ Answers go to the journal one by one; a conversation that comes to its end becom
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from datetime import UTC, date, datetime
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
@@ -229,9 +229,7 @@ class Sitting:
         """The judgement in words."""
         from selfcheck.report.wording import verdict_screen
 
-        page = verdict_screen(self.judgement(), self.verdict_words(), self.household.units)
-        day = self._danger_before()
-        return page if day is None else replace(page, headline=self._danger_of(day), by="")
+        return verdict_screen(self.judgement(), self.verdict_words(), self.household.units)
 
     def verdict_then(self, check: Check) -> VerdictPage:
         """The verdict as it stood on the day of a check, from what was on record by then."""
@@ -324,16 +322,10 @@ class Sitting:
         self.forget_judged()
 
     def _danger_before(self) -> date | None:
-        from selfcheck.sitting.over import told_on
+        from selfcheck.report.verdict_text import danger_on
 
-        day = told_on(self.judgement())
+        day = danger_on(self.judgement())
         return day if day is not None and day < self.today else None
-
-    def _danger_of(self, day: date) -> str:
-        from selfcheck.domain.showing import show_day
-        from selfcheck.sitting.endings import page_words
-
-        return page_words(self, "record")("over", "headline", day=show_day(day, self.household.units))
 
     def _written(self) -> set[str]:
         """The sittings that ended in a check on record."""

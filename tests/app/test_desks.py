@@ -118,7 +118,7 @@ async def test_a_danger_of_an_earlier_day_is_asked_about_first(sitting: Sitting)
         assert "Is it over, and is everyone safe?" in text_of(app)
         await say(pilot, "^1", "^escape")
         assert app.screen is app.home
-        assert "told me of danger" not in text_of(app)
+        assert "Keep everyone away" not in text_of(app)
 
 
 async def test_a_choice_that_does_not_fit_at_the_start_is_said_to_be_below(sitting: Sitting) -> None:

@@ -17,6 +17,8 @@ from selfcheck.domain.judging import Case, judge
 from selfcheck.loading import content_place
 from selfcheck.loading.conversations import texts
 from selfcheck.report.page import MOST_ROWS, PageWords, household_page
+from selfcheck.report.summary import judgement_json
+from selfcheck.report.verdict_text import what_to_do
 from selfcheck.report.wording import verdict_screen
 from tests.browsing import browser, pages_of, reaching_out
 from tests.cases import build, check_of, verdict_words, written_cases
@@ -133,6 +135,16 @@ def test_a_second_tank_has_its_own_part() -> None:
     page = page_of(case)
     assert reaching_out(page) == []
     assert "guest house" in text_of(page)
+
+
+def test_a_danger_of_an_earlier_day_stands_first_with_its_day_and_what_was_told() -> None:
+    case = build(people_hurt="fell_in")
+    later = Case(*(getattr(case, name) for name in case.__slots__[:5]), case.checks[0].on + timedelta(days=40))
+    told = "Told on May 18, 2026: Someone fell in. Keep everyone away until it is over."
+    found = judge(later)
+    assert judgement_json(found, verdict_words())["headline"] == told
+    text = text_of(household_page(found, later.checks, later.pump_outs, words()))
+    assert text.index(told) < text.index(what_to_do(found, verdict_words(), "us")) < text.index("What was seen")
 
 
 def test_the_same_record_and_day_make_the_same_page() -> None:

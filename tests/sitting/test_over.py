@@ -41,7 +41,7 @@ def home(tmp_path: Path) -> Path:
 def test_a_danger_of_an_earlier_day_is_dated(home: Path) -> None:
     facts = sit(home, LATER).home()
     assert facts.danger_on == TOLD
-    assert facts.verdict_line.startswith("On June 20, 2026 you told me of danger")
+    assert facts.verdict_line == ("Told on June 20, 2026: Someone fell in. Keep everyone away until it is over.")
     assert sit(home, LATER).verdict().by == ""
 
 
