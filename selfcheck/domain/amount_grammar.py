@@ -72,7 +72,7 @@ def read_line(text: str, dimension: Dimension) -> Line:
     line = plain(text)
     if line is None:
         return Line((), "", broken=True)
-    line = re.sub(r"(?<=[a-z])\.(?=\d)", " ", line)  # `1ft.2in.`
+    line = re.sub(r"(?<=[a-z])(?<!\b[lio])\.(?=\d)", " ", line)  # `1ft.2in.`, but no letter typed for a digit, `l.5`
     line = re.sub(r"(?:(?<=\d) ?-? ?|-)ish\b(.*)", r"\1 ish", line)
     line = re.sub(r"(?<=\w) or so (?=[a-z])(.*)", r" \1 or so", line)
     if line.count('"') == 2 and line.startswith('"') and line.endswith('"'):
@@ -90,14 +90,8 @@ def read_line(text: str, dimension: Dimension) -> Line:
             words.append(token.text)
             at += 1
             continue
-        if (
-            token.kind == "number"
-            and token.glued
-            and words
-            and words[-1] not in _SIGNS
-            and not _ends_in_unit(words[-1])
-        ):
-            broken = True  # letters run into the digits, as in `x8` or `h2s`
+        if token.kind == "number" and token.glued and words and words[-1] not in _SIGNS and words[-1] != "#":
+            broken = True  # letters run into the digits, as in `x8`, `l4` or `h2s`
         if token.glued and words and words[-1] == "-" and not (len(words) > 1 and parts[at - 1].glued):
             words[-1] = "-" if len(words) > 1 and words[-2] == "#" else "minus"
         if words == ["-"]:
@@ -108,10 +102,6 @@ def read_line(text: str, dimension: Dimension) -> Line:
         if at < len(parts) and parts[at].glued and parts[at].kind == "word" and parts[at].text not in ("ish", "s", "x"):
             broken = broken or parts[at - 1].kind == "number"
     return Line(tuple(found), " ".join(words), broken)
-
-
-def _ends_in_unit(word: str) -> bool:
-    return word == "#" or word in BY_WORD
 
 
 def _text(line: list[Token], at: int) -> str:

@@ -73,7 +73,7 @@ _REACHES = re.compile(
 )
 _ANOTHER_TIME = re.compile(
     r"\b(?:last (?:time|year|check|summer|spring|fall|winter|month|week)|used to|previous(?:ly)?|ago|"
-    r"before (?:that|it|the|i|we)|yesterday|years?|"
+    r"before (?:that|it|the|i|we)|yesterday|(?<!this )years?|"
     r"antes|originally|at first|supposed to|should(?:n't)?|"
     r"would(?! (?:guess|say|call|estimate|put))|could|normally|usually|expect(?:ed|"
     r"ing)?|limit|rule|if|unless|until(?! (?:it|i|we))|next time|"

@@ -69,7 +69,7 @@ _DEFINITIONS = (
 _BASE = {"length": "metre", "volume": "metre ** 3"}
 
 _SPELLINGS: dict[Unit, str] = {
-    INCH: '" in ins inch inches inchs inche inces inchez iches incehs ich inchies pulgada pulgadas pulg',
+    INCH: '" in ins inch inches inchs inche inc inces inchez iches incehs ich inchies pulgada pulgadas pulg',
     FOOT: "' ft fts foot feet feets foots feat foet pie pies",
     YARD: "yd yds yard yards",
     MILLIMETRE: "mm mms mil millimetre millimetres millimeter millimeters milimeter milimeters milimetro milimetros",
