@@ -21,11 +21,18 @@ if TYPE_CHECKING:
 def of(sitting: Sitting, conversation: Conversation | None, words: Mapping[str, str]) -> SectionPicture:
     """The tank as the check under way has it; without one, and in other conversations, as the record has it."""
     household, checks = sitting.household, sitting.checks
+    several = len(household.tanks) > 1
     if conversation is None or conversation.script.flow.records[:1] != ("check",):
         judged = sitting.judgement() if checks else None
-        return of_record(household, checks, sitting.pump_outs, judged.rules if judged is not None else None, words)
+        tank = judged.tank.id if several and judged is not None and judged.tank in household.tanks else None
+        rules = judged.rules if judged is not None else None
+        return of_record(household, checks, sitting.pump_outs, rules, words, tank)
     rules = conversation.context.rule_sets.get(sitting.rules or household.rules)
-    return of_draft(household, checks, conversation.draft(), rules, words)
+    if not several:
+        return of_draft(household, checks, conversation.draft(), rules, words)
+    from selfcheck.sitting.several_tanks import tank_told_of, told
+
+    return of_draft(household, checks, told(conversation), rules, words, tank_told_of(conversation).id)
 
 
 def of_record(
@@ -34,9 +41,13 @@ def of_record(
     pump_outs: Sequence[PumpOut],
     rules: RuleSet | None,
     words: Mapping[str, str],
+    ident: str | None = None,
 ) -> SectionPicture:
-    """The tank as it was last measured, with the marks of the time before; not known when it was pumped out since."""
-    tank, vessel = _tank(household)
+    """The tank as it was last measured, with the marks of the time before; not known when it was pumped out since.
+
+    `ident`: which tank; None for the first.
+    """
+    tank, vessel = _tank(household, ident)
     read = _last_read(tank, vessel, checks)
     emptied = max((one.on for one in pump_outs if one.tank == tank.id), default=None)
     if read and emptied is not None and emptied >= read[0][0].on:
@@ -53,6 +64,7 @@ def of_draft(
     draft: Mapping[str, Any],
     rules: RuleSet | None,
     words: Mapping[str, str],
+    ident: str | None = None,
 ) -> SectionPicture:
     """The tank as a conversation under way has it so far, with the marks of the last check.
 
@@ -64,7 +76,7 @@ def of_draft(
     from selfcheck.domain.layers import layers
 
     household = _with(household, draft.get("household", {}))
-    tank, vessel = _tank(household)
+    tank, vessel = _tank(household, ident)
     last = next((found for _, found in _last_read(tank, vessel, checks)), None)
     try:
         readings = Readings.model_validate(draft.get("check", {}).get("seen", {}).get("readings", {}))
@@ -73,10 +85,10 @@ def of_draft(
     return _describe(vessel, layers(tank, vessel, readings), last, rules, words, tank)
 
 
-def _tank(household: Household) -> tuple[Tank, Vessel]:
+def _tank(household: Household, ident: str | None) -> tuple[Tank, Vessel]:
     from selfcheck.domain.shapes import vessel
 
-    tank = household.tank()
+    tank = household.tank(ident)
     return tank, vessel(tank, household.bedrooms)
 
 

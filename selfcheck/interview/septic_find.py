@@ -75,20 +75,20 @@ def tapes_do_not_meet(answered: Answered, context: Context) -> bool:
 @fill("find_order")
 def find_order(answered: Answered, context: Context) -> str | None:
     """The first stretches to search, likeliest first."""
-    strips = search_of(context).strips[:TOLD]
+    strips = search_of(answered, context).strips[:TOLD]
     return "; ".join(f"{_short(one.near, context)} to {_short(one.far, context)}" for one in strips)
 
 
 @fill("find_lines")
 def find_lines(answered: Answered, context: Context) -> str | None:
     """The most that lines walked across may be apart."""
-    return _step(search_of(context).line_step, context)
+    return _step(search_of(answered, context).line_step, context)
 
 
 @fill("find_points")
 def find_points(answered: Answered, context: Context) -> str | None:
     """The most that single points may be apart."""
-    return _step(search_of(context).point_step, context)
+    return _step(search_of(answered, context).point_step, context)
 
 
 @fill("find_fall")
@@ -137,12 +137,12 @@ def top_under_grass(answered: Answered, context: Context) -> bool:
     return depth is not None and under_grass(depth, context.units)
 
 
-def search_of(context: Context) -> Search:
+def search_of(answered: Answered, context: Context) -> Search:
     """Where to search for this household's tank: by its width where that is on record."""
     from selfcheck.domain.household import Box
     from selfcheck.domain.locate import search
 
-    shape = tank_of(context).shape
+    shape = tank_of(context, answered).shape
     sides = [side for side in (shape.length_m, shape.width_m) if side] if isinstance(shape, Box) else []
     return search(min(sides) if len(sides) == 2 else None)
 

@@ -2,10 +2,15 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 from selfcheck.interview.context import Answered, Context
 from selfcheck.interview.phrases import fill
 from selfcheck.interview.predicates import predicate
 from selfcheck.interview.septic_record import household_of, occupancy_of, tank_of
+
+if TYPE_CHECKING:
+    from selfcheck.domain.check import PumpOut
 
 
 @predicate("facts_on_record", reads=("which_tank",))
@@ -20,10 +25,10 @@ def facts(answered: Answered, context: Context) -> str | None:
     from selfcheck.domain.quantities import show_date, show_volume
     from selfcheck.domain.shapes import vessel
 
-    spells = occupancy_of(context)
-    if not spells or not context.pump_outs:
+    spells, emptied = occupancy_of(context), _pump_outs(answered, context)
+    if not spells or not emptied:
         return None
-    last = max(context.pump_outs, key=lambda one: one.on)
+    last = max(emptied, key=lambda one: one.on)
     people = f"{spells[-1].people:g} people" if spells[-1].people != 1 else "1 person"
     size = show_volume(vessel(tank_of(context, answered)).full_m3, context.units)
     return f"{people}, a tank of {size}, last pumped {show_date(last.on, context.units, *last.span)}"
@@ -37,16 +42,16 @@ def size_known(answered: Answered, context: Context) -> bool:
     return vessel(tank_of(context, answered)).basis in ("shape", "volume")
 
 
-@predicate("pump_out_known", reads=())
+@predicate("pump_out_known", reads=("which_tank",))
 def pump_out_known(answered: Answered, context: Context) -> bool:
-    """A pump-out is on record."""
-    return bool(context.pump_outs)
+    """A pump-out of this tank is on record."""
+    return bool(_pump_outs(answered, context))
 
 
-@predicate("pump_out_wanted", reads=("what_changed",))
+@predicate("pump_out_wanted", reads=("what_changed", "which_tank"))
 def pump_out_wanted(answered: Answered, context: Context) -> bool:
     """The date of the last pump-out is not on record, or there was a newer one."""
-    return not context.pump_outs or answered.chosen("what_changed", "pumped")
+    return not pump_out_known(answered, context) or answered.chosen("what_changed", "pumped")
 
 
 @predicate("people_wanted", reads=("what_changed",))
@@ -79,8 +84,13 @@ def disposal_wanted(answered: Answered, context: Context) -> bool:
     return answered.chosen("way_in", "closed") and bool(spells) and spells[-1].disposal is None
 
 
-@predicate("two_tanks", reads=())
-def two_tanks(answered: Answered, context: Context) -> bool:
+def _pump_outs(answered: Answered, context: Context) -> list[PumpOut]:
+    tank = tank_of(context, answered).id
+    return [one for one in context.pump_outs if one.tank == tank]
+
+
+@predicate("several_tanks", reads=())
+def several_tanks(answered: Answered, context: Context) -> bool:
     """There is more than one tank on record, so that it has to be said which one is meant."""
     return len(household_of(context).tanks) > 1
 

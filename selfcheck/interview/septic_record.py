@@ -5,8 +5,11 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from selfcheck.interview.context import Answered, Context
+from selfcheck.interview.phrases import fill
 
 WHICH = "which_tank"
+#: the answers to `WHICH`, in the order of `tanks_in_order`
+ORDINALS = ("first", "second", "third", "fourth", "fifth", "sixth")
 
 if TYPE_CHECKING:
     from selfcheck.domain.household import Household, Occupancy, Tank
@@ -30,18 +33,32 @@ def rules_of(context: Context) -> RuleSet | None:
 
 
 def tanks_in_order(household: Household) -> list[Tank]:
-    """The tanks on record, the one that the house drains into first."""
-    return sorted(household.tanks, key=lambda one: one.follows is not None)
+    """The tanks on record, each behind the one that drains into it, the one that the house drains into first."""
+    follows = {one.id: one.follows for one in household.tanks}
+
+    def behind(ident: str | None) -> int:
+        passed: set[str | None] = set()
+        while ident is not None and ident not in passed and follows.get(ident) is not None:
+            passed.add(ident)
+            ident = follows[ident]
+        return len(passed)
+
+    return sorted(household.tanks, key=lambda one: behind(one.id))
 
 
 def tank_of(context: Context, answered: Answered | None = None) -> Tank:
-    """The tank that the conversation is about: the second one where that was chosen, else the first."""
+    """The tank that the conversation is about: the one that was chosen, else the first."""
     household = household_of(context)
-    if answered is not None and answered.chosen(WHICH, "second"):
-        tanks = tanks_in_order(household)
-        return tanks[1] if len(tanks) > 1 else household.tank()
     tanks = tanks_in_order(household)
-    return tanks[0] if tanks else household.tank()
+    chosen = answered.value(WHICH) if answered is not None else None
+    place = ORDINALS.index(chosen) if isinstance(chosen, str) and chosen in ORDINALS else 0
+    return tanks[place] if place < len(tanks) else household.tank()
+
+
+@fill("tanks_on_record")
+def tanks_on_record(answered: Answered, context: Context) -> str | None:
+    """The tanks in their order, by the names they have in the record."""
+    return ", ".join(one.id for one in tanks_in_order(household_of(context))) or None
 
 
 def occupancy_of(context: Context) -> list[Occupancy]:

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Any
 from selfcheck.domain.check import Check
 from selfcheck.errors import UsageProblem
 from selfcheck.sitting.keeping import Keeper
-from selfcheck.sitting.several_tanks import of_its_tank
+from selfcheck.sitting.several_tanks import told
 from selfcheck.sitting.water import with_meter
 from selfcheck.storage.finishing import make_check, make_household, make_pump_out
 from selfcheck.storage.folder import CHECKS, HOUSEHOLD, PUMP_OUTS
@@ -29,8 +29,8 @@ def conclude(sitting: Sitting, keeper: Keeper, conversation: Conversation) -> bo
     if journal is None:
         raise UsageProblem("This conversation has been concluded already.", "Begin a new one.")
     records = conversation.script.flow.records
-    draft = {name: part for name, part in conversation.draft().items() if name in records}
-    draft = with_meter(of_its_tank(draft, conversation), sitting, conversation)
+    draft = {name: part for name, part in told(conversation).items() if name in records}
+    draft = with_meter(draft, sitting, conversation)
     keeper.forget_trouble()
     saved = keeper.writes and journal.flush()
     if not keeper.writes:

@@ -128,12 +128,9 @@ def _pumped(sitting: Sitting, conversation: Conversation) -> PartedPage:
 
 def _of_tank(sitting: Sitting, conversation: Conversation) -> Judgement:
     """The judgement of the tank that the conversation was about."""
-    from selfcheck.interview.context import Answered
-    from selfcheck.interview.septic_record import tank_of
+    from selfcheck.sitting.several_tanks import tank_told_of
 
-    answered = Answered()
-    answered.update({answer.question: answer for answer in conversation.answers})
-    about, whole = tank_of(conversation.context, answered), sitting.judgement()
+    about, whole = tank_told_of(conversation), sitting.judgement()
     return next((one for one in (whole, *whole.others) if one.tank.id == about.id), whole)
 
 
@@ -174,12 +171,14 @@ def _place(sitting: Sitting, conversation: Conversation) -> PartedPage:
     from selfcheck.drawing.sketch import as_lines, as_words, describe
     from selfcheck.loading.conversations import texts
     from selfcheck.report.place import place_page
+    from selfcheck.sitting.several_tanks import tank_told_of
 
     units, words = sitting.household.units, page_words(sitting, "place_page")
     sources = sitting.verdict_words().sources
     if conversation.ending is not None and conversation.ending.outcome != "tank_found":
         return place_page((), (), _plan(conversation), words, sources, units)
-    picture = describe(sitting.household.tank().place, texts(sitting.place, "pictures", LANGUAGE)["sketch"])
+    lid = sitting.household.tank(tank_told_of(conversation).id).place
+    picture = describe(lid, texts(sitting.place, "pictures", LANGUAGE)["sketch"])
     told = as_words(picture, units) if picture.from_first is not None or picture.from_second is not None else []
     drawn = ["".join(span.text for span in line).rstrip() for line in as_lines(picture, *SKETCH, units)]
     return place_page(told, drawn if picture.lid is not None else [], None, words, sources, units)
@@ -193,7 +192,7 @@ def _plan(conversation: Conversation) -> Plan:
 
     answered = Answered()
     answered.update({answer.question: answer for answer in conversation.answers})
-    found = search_of(conversation.context)
+    found = search_of(answered, conversation.context)
     distances = sorted({LIKELY[0], LIKELY[1], *(strip.far for strip in found.strips)})
     depths = [(far, top_at(answered, far)) for far in distances]
     return Plan(

@@ -6,14 +6,17 @@ from collections.abc import Sequence
 from functools import cache, partial
 from typing import TYPE_CHECKING, Any, NamedTuple
 
+from selfcheck.domain.household import Household, Tank
 from selfcheck.domain.shapes import vessel
 from selfcheck.domain.showing import show_length, show_volume
 from selfcheck.interview.collect import on_record
 from selfcheck.interview.context import Context
 from selfcheck.interview.recorded import recorded_answer
+from selfcheck.interview.septic_record import ORDINALS, tanks_in_order
 from selfcheck.interview.showing import show_answer
 from selfcheck.loading.conversations import script
 from selfcheck.sitting.desk import Back, Go, Page, Part, Stay, Step, Talk, Way
+from selfcheck.sitting.several_tanks import put_back, with_first
 from selfcheck.sitting.small_talks import asking
 
 if TYPE_CHECKING:
@@ -58,51 +61,78 @@ class FactPages:
     def root(self) -> Page:
         """All facts to read, and the ways to change them."""
         words, household = self._words, self._sitting.household
-        groups = (("house", HOUSE), ("tank", TANK), ("place", PLACE))
-        parts = [Part(self._lines(facts), words("facts", name), "items") for name, facts in groups]
-        shape = self._row(words("facts", "shape"), self._shape())
-        parts[1] = Part((*parts[1].lines, shape), parts[1].title, "items")
-        ways = [Way(words("facts", name), partial(Go, partial(self._group, name, facts))) for name, facts in groups]
+        parts = [Part(self._lines(HOUSE), words("facts", "house"), "items")]
+        ways = [Way(words("facts", "house"), lambda: Go(partial(self._group, words("facts", "house"), HOUSE)))]
+        for place in range(max(len(household.tanks), 1)):
+            for name, facts in (("tank", TANK), ("place", PLACE)):
+                title = self._title(name, place)
+                shape = (self._row(words("facts", "shape"), self._shape(place)),) if name == "tank" else ()
+                parts.append(Part((*self._lines(facts, place), *shape), title, "items"))
+                ways.append(Way(title, partial(Go, partial(self._group, title, facts, place))))
         named = self._row(words("facts", "name"), household.name or words("facts", "not_known"))
         units = self._row(words("facts", "units"), words("facts", f"units_{household.units}"))
+        ways += [Way(words("facts", "add_tank"), self._add_tank)] if 0 < len(household.tanks) < len(ORDINALS) else []
         ways += [Way(named, lambda: Go(self._name)), Way(units, lambda: Go(self._units))]
         return Page(words("facts", "title"), tuple(parts), tuple(ways), ask=words("facts", "ask"))
 
-    def _group(self, name: str, facts: Sequence[Fact]) -> Page:
-        ways = tuple(Way(line, partial(self._ask, fact)) for fact, line in zip(facts, self._lines(facts), strict=True))
-        return Page(self._words("facts", name), ways=ways, ask=self._words("facts", "ask"))
+    def _title(self, name: str, place: int) -> str:
+        """The title of a page about a tank; with several on record it names the tank."""
+        tanks = self._sitting.household.tanks
+        title = self._words("facts", name)
+        return title if len(tanks) < 2 else self._words("facts", "of_tank", title=title, tank=tanks[place].id)
 
-    def _lines(self, facts: Sequence[Fact]) -> tuple[str, ...]:
-        return tuple(self._row(*self._told(fact)) for fact in facts)
+    def _group(self, title: str, facts: Sequence[Fact], place: int = 0) -> Page:
+        told = zip(facts, self._lines(facts, place), strict=True)
+        ways = tuple(Way(line, partial(self._ask, fact, place)) for fact, line in told)
+        return Page(title, ways=ways, ask=self._words("facts", "ask"))
+
+    def _lines(self, facts: Sequence[Fact], place: int = 0) -> tuple[str, ...]:
+        return tuple(self._row(*self._told(fact, place)) for fact in facts)
+
+    def _add_tank(self) -> Step:
+        """One more tank behind the last one, of which nothing is known yet."""
+        household = self._sitting.household
+        known = {one.id for one in household.tanks}
+        ident = next(name for name in (f"tank-{number}" for number in range(2, 99)) if name not in known)
+        fresh = Tank(id=ident, follows=tanks_in_order(household)[-1].id)
+        self._sitting.keep_household(
+            household.model_copy(update={"tanks": [*household.tanks, fresh]}).model_dump(mode="json", by_alias=True)
+        )
+        return self._record.stay(self._words("facts", "tank_added", tank=ident))
 
     def _row(self, name: str, value: str) -> str:
         return self._words("facts", "row", name=name, value=value)
 
-    def _told(self, fact: Fact) -> tuple[str, str]:
+    def _told(self, fact: Fact, place: int = 0) -> tuple[str, str]:
         """Name and value of a fact as it is on record."""
         asked = self._script(fact.flow)
-        first, *rest = [self._value(asked, question) for question in fact.questions]
+        first, *rest = [self._value(asked, question, place) for question in fact.questions]
         if not first and fact.questions == (SIZE,):
-            first = self._worked_out_size()
+            first = self._worked_out_size(place)
         then = [self._words("facts", fact.joined, then=value) for value in rest if value]
         return asked.name_of(fact.questions[0]), (first or self._words("facts", "not_known")) + "".join(then)
 
-    def _value(self, asked: Script, question: str) -> str:
-        household = self._sitting.household
+    def _value(self, asked: Script, question: str, place: int) -> str:
+        household = self._of(place)
         node = asked.nodes[question]
         answer = recorded_answer(node, on_record(Context(self._sitting.today, household), node.writes))
         return show_answer(asked, answer, household.units) if answer is not None else ""
 
-    def _worked_out_size(self) -> str:
-        """The size that the form, or the number of bedrooms, gives; empty where neither is known."""
+    def _of(self, place: int) -> Household:
+        """The household with the tank at a place ahead of the others, where questions look for it."""
         household = self._sitting.household
+        return with_first(household, place) if place else household
+
+    def _worked_out_size(self, place: int) -> str:
+        """The size that the form, or the number of bedrooms, gives; empty where neither is known."""
+        household = self._of(place)
         body = vessel(household.tank(), household.bedrooms)
         if body.basis not in ("shape", "bedrooms"):
             return ""
         return self._words("facts", f"size_from_{body.basis}", size=show_volume(body.full_m3, household.units))
 
-    def _shape(self) -> str:
-        shape, units = self._sitting.household.tank().shape, self._sitting.household.units
+    def _shape(self, place: int) -> str:
+        shape, units = self._of(place).tank().shape, self._sitting.household.units
         unknown = self._words("facts", "not_known")
         sizes = {
             name.removesuffix("_m"): unknown if value is None else show_length(value, units)
@@ -111,17 +141,18 @@ class FactPages:
         }
         return self._words("facts", f"shape_{shape.kind}", **sizes)
 
-    def _ask(self, fact: Fact) -> Step:
-        talk = self._sitting.small_talk(asking(self._sitting.place, fact.flow, fact.questions))
-        return Talk(talk, partial(self._kept, fact, self._told(fact)[1]))
+    def _ask(self, fact: Fact, place: int) -> Step:
+        asked = asking(self._sitting.place, fact.flow, fact.questions)
+        talk = self._sitting.small_talk(asked, self._of(place))
+        return Talk(talk, partial(self._kept, fact, place, self._told(fact, place)[1]))
 
-    def _kept(self, fact: Fact, old: str, talk: Conversation) -> Step:
+    def _kept(self, fact: Fact, place: int, old: str, talk: Conversation) -> Step:
         words = self._words
         draft: dict[str, Any] = talk.draft().get("household", {})
         if talk.ending is None or talk.ending.left or talk.state.answered.hazards or not draft:
             return Stay(words("facts", "same"))
-        self._sitting.keep_household(draft)
-        name, value = self._told(fact)
+        self._sitting.keep_household(put_back(draft, place) if place else draft)
+        name, value = self._told(fact, place)
         return self._record.stay(
             words("facts", "same") if value == old else words("facts", "kept", name=name, value=value, old=old)
         )

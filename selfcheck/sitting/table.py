@@ -350,26 +350,30 @@ class Sitting:
         what = f"a day in it, {last}, lies after today, {today}."
         return [RecordProblem("The record", what, "Check the clock of this computer.")]
 
-    def small_talk(self, asked: Script) -> Conversation:
-        """A conversation of which nothing is kept as it goes; whoever began it sees to what comes of it."""
+    def small_talk(self, asked: Script, household: Household | None = None) -> Conversation:
+        """A conversation of which nothing is kept as it goes; whoever began it sees to what comes of it.
+
+        `household`: what it takes to be on record, where that is not the household as it stands.
+        """
         from selfcheck.interview.dialogue import Conversation
 
-        return Conversation(asked, self._context(), now=self._time, ask_back=self.ask_back)
+        return Conversation(asked, self._context(household), now=self._time, ask_back=self.ask_back)
 
     def _conversation(self, flow_id: str, answers: tuple[Answer, ...]) -> Conversation:
         from selfcheck.interview.dialogue import Conversation
         from selfcheck.loading.conversations import script
+        from selfcheck.sitting.several_tanks import offering
 
-        asked = script(self.place, flow_id)
+        asked = offering(script(self.place, flow_id), self.household)
         return Conversation(asked, self._context(), answers, self._keeper.keep, self._time, ask_back=self.ask_back)
 
-    def _context(self) -> Context:
+    def _context(self, household: Household | None = None) -> Context:
         from selfcheck.interview.context import Context
         from selfcheck.loading.content import rules
 
         return Context(
             today=self.today,
-            household=self.household,
+            household=self.household if household is None else household,
             checks=self.checks,
             pump_outs=self.pump_outs,
             rule_sets=rules(self.place),

@@ -18,7 +18,7 @@ from tests.content.walking import WALKS, graph, household, talk
 
 ORDINARY = [("way", "new"), ("way", "known"), ("readings", "new"), ("trouble", "new"), ("learn", "new")]
 ORDINARY += [("after_pump_out", "new"), ("look_ahead", "new"), ("find_tank", "new"), ("second", "two")]
-ORDINARY += [("pumped_of_two", "two")]
+ORDINARY += [("pumped_of_two", "two"), ("learn_of_two", "two"), ("find_of_two", "two")]
 #: every item that has to be passed before the lid comes off; two more only where they apply
 GATE = ("gate_helper", "gate_away", "gate_spark", "gate_load", "gate_lid", "gate_hands", "gate_promise", "gate_teach")
 #: words that lead a person to open, lift, lower or reach; allowed only where a step `opens`, or in a "do not"

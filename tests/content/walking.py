@@ -153,6 +153,22 @@ WALKS = {
         "after_pump_out",
         {"which_tank": ("first", "second"), "through": ("manhole",), "left": ("nothing",), "pumped_parts": ((),)},
     ),
+    "learn_of_two": Walk(
+        "learn",
+        {
+            "which_tank": ("first", "second"),
+            "my_stage": ("long_here",),
+            "sewer_or_tank": ("tank",),
+            "learn_wrong": ((),),
+            "learn_alarm": ("not_fitted",),
+            "learn_people": (3.0,),
+            "learn_size": (3.8,),
+            "learn_lid": ("not_found",),
+        },
+    ),
+    "find_of_two": Walk(
+        "find_tank", {"which_tank": ("first", "second"), "find_known": ("in_sight",), "side": ("left",)}
+    ),
     "look_ahead": Walk(
         "look_ahead",
         {

@@ -16,6 +16,7 @@ from selfcheck.sitting import Sitting
 from selfcheck.sitting.check_page import check_page
 from selfcheck.sitting.record_pages import RecordPages, desk_of
 from selfcheck.storage import folder as folders
+from selfcheck.storage.removing import bring_back
 from tests.faults.walking import lines_through
 from tests.sitting.desks import PLACE, Driven, demo, opened
 
@@ -116,6 +117,19 @@ def test_a_fact_is_put_right_by_its_own_question(sitting: Sitting, home: Path) -
     assert sitting.unfinished() is None  # nothing is left half done by it
 
 
+def test_another_tank_is_added_and_has_facts_of_its_own(sitting: Sitting, home: Path) -> None:
+    first = sitting.household.tanks[0]
+    desk = at(sitting).say("house", "add another tank")
+    assert "called tank-2" in desk.text
+    desk.say("the tank: tank-2", "number of parts")
+    assert "It was not known before" in desk.say("2").text
+    again = opened(home)
+    kept, added = again.household.tanks
+    again.close()
+    assert kept == first
+    assert (added.id, added.follows, added.compartments) == ("tank-2", first.id, 2)
+
+
 def test_people_are_added_as_of_a_day_and_the_years_before_stay(sitting: Sitting, home: Path) -> None:
     at(sitting).say("house", "people", "1", "6", "may 2025")
     rows = json.loads((home / "household.json").read_text())["occupancy"]
@@ -184,7 +198,7 @@ def test_what_is_brought_back_never_covers_a_new_record(sitting: Sitting, home: 
     desk.say("back", "back")
     assert "bring back" not in desk.text.lower()  # first the new one has to be taken away
     with pytest.raises(FolderProblem, match="already"):
-        sitting.bring_back(home.parent / "home-taken-away-2026-06-01")
+        sitting.change_files(partial(bring_back, home.parent / "home-taken-away-2026-06-01"))
 
 
 def test_a_danger_typed_on_any_page_comes_first(sitting: Sitting) -> None:

@@ -7,7 +7,9 @@ from pathlib import Path
 
 import pytest
 
+from selfcheck.domain.household import Tank
 from selfcheck.interview.dialogue import Conversation
+from selfcheck.interview.septic_record import tank_of
 from selfcheck.sitting import Sitting
 from tests.faults.walking import lines_through
 from tests.sitting.test_endings import TODAY, at
@@ -176,33 +178,82 @@ def test_after_a_break_the_second_lid_has_to_be_pushed_again(tmp_path: Path) -> 
         assert "second_lid" not in conversation.state.given
 
 
-@pytest.mark.parametrize(("which", "tank", "parts"), [("first", "front", "both"), ("second", "back", "only_one")])
+def told(conversation: Conversation, answers: dict[str, str]) -> list[str]:
+    """Goes through a conversation with these answers, else not knowing, and gives the questions it asked."""
+    conversation.start()
+    questions = []
+    for _ in range(60):
+        prompt = conversation.prompt
+        if conversation.ending is not None or prompt is None:
+            return questions
+        questions.append(prompt.question)
+        numbers = {choice.id: str(choice.number) for choice in prompt.choices}
+        wanted = answers.get(prompt.question, "i don't know" if prompt.unknown_allowed else "1")
+        conversation.hear(numbers.get(wanted, wanted))
+    raise AssertionError(conversation.prompt)
+
+
+THIRD = {"id": "last", "follows": "back", "liquid_depth_m": 1.0}
+
+
+@pytest.mark.parametrize(
+    ("which", "tank", "parts"), [("first", "front", "both"), ("second", "back", "only_one"), ("third", "last", "both")]
+)
 def test_a_pump_out_is_put_to_the_tank_it_was_of(tmp_path: Path, which: str, tank: str, parts: str) -> None:
-    with at(house(tmp_path / "home", BACK)) as sitting:
+    with at(house(tmp_path / "home", THIRD, BACK)) as sitting:
         conversation = sitting.begin("after_pump_out")
-        conversation.start()
         answers = {
             "truck": "gone", "pumped_lid": "closed", "which_tank": which, "pumped_on": "today", "left": "nothing",
             "backflow": "strong", "pumped_parts": "none", "pumped_read_back": "yes", "compartments": parts,
             "pumped_filter": "not_fitted",
         }  # fmt: skip
-        asked = []
-        for _ in range(40):
-            if conversation.ending is not None:
-                break
-            prompt = conversation.prompt
-            assert prompt is not None
-            asked.append(prompt.question)
-            numbers = {choice.id: str(choice.number) for choice in prompt.choices}
-            wanted = answers.get(prompt.question, "i don't know")
-            conversation.hear(numbers.get(wanted, wanted))
-        assert "which_tank" in asked
+        assert "which_tank" in told(conversation, answers)
+        before = {one.id: one for one in sitting.household.tanks}
         sitting.conclude(conversation)
         (pump_out,) = sitting.pump_outs
         assert pump_out.tank == tank
         whole = sitting.judgement()
         judged = {one.tank.id: {finding.id for finding in one.findings} for one in (whole, *whole.others)}
         assert [name for name, found in judged.items() if "pump_out_backflow_strong" in found] == [tank]
+        after = {one.id: one for one in sitting.household.tanks}
+        assert [name for name in after if after[name] != before[name]] == [tank]
+        assert (after[tank].filter, after[tank].compartments) == (False, 2 if parts == "both" else 1)
+
+
+def test_a_fact_of_the_second_tank_that_the_first_one_has_too_is_kept(tmp_path: Path) -> None:
+    with at(house(tmp_path / "home", {"id": "back", "follows": "front"})) as sitting:
+        conversation = sitting.begin("learn")
+        answers = {
+            "my_stage": "long_here", "sewer_or_tank": "tank", "which_tank": "second", "learn_depth": "1.22 m",
+            "learn_compartments": "two", "learn_people": "3", "learn_since": "June 2019", "learn_read_back": "yes",
+            "learn_wrong": "none", "learn_alarm": "not_fitted", "learn_last_pump_out": "May 2024",
+        }  # fmt: skip
+        assert "which_tank" in told(conversation, answers)
+        sitting.conclude(conversation)
+        front, back = sitting.household.tanks
+        assert front.model_dump() == Tank.model_validate(HOUSE["tanks"][0]).model_dump()  # type: ignore[index]
+        assert (back.id, back.liquid_depth_m, back.compartments) == ("back", pytest.approx(1.22), 2)
+        assert [one.tank for one in sitting.pump_outs] == ["back"]
+
+
+def test_the_lid_that_was_taped_is_that_of_the_tank_that_was_looked_for(tmp_path: Path) -> None:
+    with at(house(tmp_path / "home", BACK, THIRD)) as sitting:
+        conversation = sitting.begin("find_tank")
+        taped = {"corner_a": "porch", "from_a": "3 m", "corner_b": "shed", "from_b": "4 m", "corners_apart": "5 m"}
+        answers = {"which_tank": "third", "find_known": "in_sight", "side": "left", **taped}
+        assert "which_tank" in told(conversation, answers)
+        sitting.conclude(conversation)
+        assert [one.id for one in sitting.household.tanks if one.place is not None] == ["last"]
+
+
+def test_as_many_tanks_are_offered_as_there_are_each_behind_the_one_that_drains_into_it(tmp_path: Path) -> None:
+    with at(house(tmp_path / "home", THIRD, BACK)) as sitting:
+        conversation = sitting.begin("after_pump_out")
+        said = [message.text for message in conversation.start()]
+        assert conversation.prompt is not None
+        assert [choice.id for choice in conversation.prompt.choices] == ["first", "second", "third"]
+        assert any("front, back, last" in line for line in said)
+        assert tank_of(conversation.context).id == "front"
 
 
 def test_with_one_tank_nobody_asks_which_was_pumped(tmp_path: Path) -> None:
