@@ -50,7 +50,7 @@ class DistanceTable:
         """Least distance [m] for a capacity [m³] and a liquid depth [m]; None where the table gives none."""
         depths, capacities = self.liquid_depth_feet, tuple(row.gallons for row in self.rows)
         depth, capacity = depth_m / FOOT, volume_m3 / GALLON
-        if depth > depths[-1] * (1 + ROUNDING) or capacity < capacities[0] * (1 - ROUNDING):
+        if self.too_deep(depth_m) or self.too_small(volume_m3):
             return None
         column, across = _between(depths, depth)
         row, along = _between(capacities, capacity)
@@ -59,6 +59,14 @@ class DistanceTable:
             return line.inches[column] * (1 - across) + line.inches[column + 1] * across
 
         return (at(self.rows[row]) * (1 - along) + at(self.rows[row + 1]) * along) * INCH
+
+    def too_deep(self, depth_m: float) -> bool:
+        """Whether the liquid is deeper than the last depth of the table."""
+        return depth_m / FOOT > self.liquid_depth_feet[-1] * (1 + ROUNDING)
+
+    def too_small(self, volume_m3: float) -> bool:
+        """Whether the tank holds less than the first capacity of the table."""
+        return volume_m3 / GALLON < self.rows[0].gallons * (1 - ROUNDING)
 
     def least_with_error(self, vessel: Vessel) -> tuple[float | None, float]:
         """The distance for a vessel and its standard error [m] from those of capacity and depth, by small steps."""

@@ -15,7 +15,8 @@ from selfcheck.domain.forecast import Forecast
 from selfcheck.domain.household import Disposal, Household, Occupancy, Tank
 from selfcheck.domain.judging import judge
 from selfcheck.domain.limits import RuleSet
-from selfcheck.domain.shapes import vessel
+from selfcheck.domain.shapes import Vessel, vessel
+from selfcheck.domain.unjudged import has_no_figure
 from selfcheck.domain.verdict import Case, Judgement, RuleRow
 
 
@@ -47,11 +48,15 @@ class Change:
 
 @dataclass(frozen=True, slots=True)
 class Ahead:
-    """One side: by which rule set, when its first limit is reached, and when to look again."""
+    """One side: by which rule set, when its first limit is reached, and when to look again.
+
+    `no_figure`: one of its limits goes by a table that does not reach the tank, so that `due` rests on the others.
+    """
 
     rules: RuleSet
     due: Dates
     look: date
+    no_figure: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -78,7 +83,8 @@ def compare(case: Case, change: Change) -> Compared:
         return Compared(change, _empty(now.forecast, now.rules, Change()), _empty(now.forecast, rules, change))
     household = with_people(case.household, now.forecast, change)
     then = _same_tank(judge(replace(case, household=household, rules=rules.id)), now.tank.id)
-    return Compared(change, Ahead(now.rules, now.due, now.look_again), Ahead(rules, then.due, then.look_again))
+    sides = (Ahead(one.rules, one.due, one.look_again, _no_figure(one.rules, one.vessel)) for one in (now, then))
+    return Compared(change, *sides)
 
 
 def with_people(household: Household, ahead: Forecast, change: Change) -> Household:
@@ -122,7 +128,12 @@ def _empty(ahead: Forecast, rules: RuleSet, change: Change) -> Ahead:
         pumped_on=ahead.today,
         residue_m=change.residue_m or 0.0,
     )
-    return Ahead(rules, then.due(rules.limits), then.look_again(rules.limits)[0])
+    no_figure = _no_figure(rules, then.vessel)
+    return Ahead(rules, then.due(rules.limits), then.look_again(rules.limits)[0], no_figure)
+
+
+def _no_figure(rules: RuleSet, body: Vessel) -> bool:
+    return any(has_no_figure(limit, body) for limit in rules.limits)
 
 
 def _same_tank(judgement: Judgement, ident: str) -> Judgement:

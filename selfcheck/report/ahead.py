@@ -6,6 +6,8 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 
+from selfcheck.domain.conversions import FOOT, GALLON
+from selfcheck.domain.distance_table import DistanceTable
 from selfcheck.domain.findings import Dates, Finding
 from selfcheck.domain.flow import LEAST_DAYS, Flow
 from selfcheck.domain.forecast import HORIZON_YEARS
@@ -14,6 +16,7 @@ from selfcheck.domain.interval import table_interval_years
 from selfcheck.domain.limits import SHARES, Limit
 from selfcheck.domain.showing import show_day, show_length, show_length_error, show_volume
 from selfcheck.domain.sources import Source
+from selfcheck.domain.unjudged import has_no_figure
 from selfcheck.domain.verdict import Judgement, RuleRow
 from selfcheck.domain.what_if import Change, Compared
 from selfcheck.report.finding_text import Units
@@ -87,10 +90,12 @@ class _Telling:
     units: Units
 
     def headline(self) -> str:
-        due = self.judgement.due
+        due, judged = self.judgement.due, self.judgement
+        if any(has_no_figure(limit, judged.vessel) for limit in judged.rules.limits) and not self.reached(due.p50):
+            return self.words("headline", "no_figure")
         if due.p50 is None:
             return self.words("headline", "open", years=f"{HORIZON_YEARS:.0f}")
-        name = "past" if due.p50 <= self.judgement.today else "ahead"
+        name = "past" if self.reached(due.p50) else "ahead"
         return self.words("headline", name, day=self.day(due.p50))
 
     def with_change(self, compared: Compared) -> str:
@@ -102,7 +107,9 @@ class _Telling:
         return self.words("headline", "change_empty" if compared.change.starts_empty else "change", old=old, new=new)
 
     def around(self, day: date | None) -> str:
-        return self.when(day) if day is None else self.words("dates", "around", day=self.day(day))
+        if day is None or self.reached(day):
+            return self.when(day)
+        return self.words("dates", "around", day=self.day(day))
 
     def comparison(self, compared: Compared) -> tuple[Part, ...]:
         say, now, then = self.words, compared.now, compared.then
@@ -111,6 +118,8 @@ class _Telling:
             lines.append(say("what_if", "from_empty"))
         if compared.change.nothing:
             return part(say("title", "what_if"), [say("what_if", "nothing")])
+        if then.no_figure:
+            lines.append(say("what_if", "no_figure", title=then.rules.title))
         rows = (
             ("early", now.due.p10, then.due.p10),
             ("middle", now.due.p50, then.due.p50),
@@ -119,7 +128,7 @@ class _Telling:
         )
         lines += [say("what_if", name, old=self.when(old), new=self.when(new)) for name, old, new in rows]
         months = compared.months_later
-        if months is not None:
+        if months is not None and not (self.reached(now.due.p50) and self.reached(then.due.p50)):
             name = "same" if abs(months) < 1.0 else "later" if months > 0 else "sooner"
             lines.append(say("what_if", name, span=self.span(abs(months))))
         lines.append(say("what_if", "not_kept"))
@@ -140,18 +149,38 @@ class _Telling:
 
     def dates(self, rows: Sequence[RuleRow]) -> tuple[Part, ...]:
         say = self.words
-        lines = [say("dates", "rule", title=self.judgement.rules.title), *self.three(self.judgement.due)]
-        if len(rows) > 1:
-            lines += [self.limit(row.rule_set.limits[0], row.due) for row in rows]
+        lines = [say("dates", "rule", title=self.judgement.rules.title)]
+        without = [row for row in rows if row.no_figure]
+        if without:
+            lines.append(say("dates", "no_figure" if len(without) < len(rows) else "none"))
+        if not without or len(without) < len(rows):
+            lines += self.three(self.judgement.due)
+        if len(rows) > 1 or without:
+            lines += [self.limit(row.rule_set.limits[0], row.due, row.no_figure) for row in rows]
         return part(say("title", "dates"), lines)
 
     def three(self, due: Dates) -> list[str]:
         names = ("p10", "p50", "p90")
-        return [self.words("dates", name, day=self.when(day)) for name, day in zip(names, due, strict=True)]
+        return [
+            self.words("dates", f"{name}_reached" if self.reached(day) else name, day=self.when(day))
+            for name, day in zip(names, due, strict=True)
+        ]
 
-    def limit(self, limit: Limit, due: Dates) -> str:
-        days = {name: self.when(day) for name, day in zip(("p10", "p50", "p90"), due, strict=True)}
-        return self.words("limits", "row", limit=self.words("limits", limit.kind), **days)
+    def limit(self, limit: Limit, due: Dates, no_figure: bool) -> str:
+        name = self.words("limits", limit.kind)
+        if no_figure and limit.table is not None:
+            return self.off_table(name, limit.table)
+        days = {"p10": self.when(due.p10), "p50": self.around(due.p50), "p90": self.when(due.p90)}
+        return self.words("limits", "row", limit=name, **days)
+
+    def off_table(self, name: str, table: DistanceTable) -> str:
+        """Why a table has no figure for this tank: the water is too deep for it, or the tank too small."""
+        body, units = self.judgement.vessel, self.units
+        if table.too_deep(body.liquid_depth_m):
+            edge, own = (show_length(one, units) for one in (table.liquid_depth_feet[-1] * FOOT, body.liquid_depth_m))
+            return self.words("limits", "too_deep", limit=name, edge=edge, own=own)
+        edge, own = (show_volume(one, units) for one in (table.rows[0].gallons * GALLON, body.full_m3))
+        return self.words("limits", "too_small", limit=name, edge=edge, own=own)
 
     def margins(self) -> tuple[Part, ...]:
         """Every limit of every rule set: where the tank stood at the last look, and what was left, with its error."""
@@ -234,7 +263,8 @@ class _Telling:
         lines = [say("table", name, years=f"{years:.1f}", size=size, people=f"{at_home:.3g}")]
         if "pump_out_date" not in found.forecast.assumed:
             start = found.forecast.people.start
-            lines.append(say("table", "day", day=self.day(start + timedelta(days=years * DAYS_A_YEAR))))
+            day = start + timedelta(days=years * DAYS_A_YEAR)
+            lines.append(say("table", "day_reached" if self.reached(day) else "day", day=self.day(day)))
         lines += [say("table", "fitted"), self.source("interval-table")]
         return part(say("title", "table"), lines)
 
@@ -256,7 +286,13 @@ class _Telling:
     def day(self, day: date) -> str:
         return show_day(day, self.units)
 
+    def reached(self, day: date | None) -> bool:
+        """Whether a day is past or today."""
+        return day is not None and day <= self.judgement.today
+
     def when(self, day: date | None) -> str:
+        if self.reached(day):
+            return self.words("dates", "reached")
         return self.words("dates", "beyond", years=f"{HORIZON_YEARS:.0f}") if day is None else self.day(day)
 
     def span(self, months: float) -> str:

@@ -184,6 +184,37 @@ def test_a_phrase_that_is_missing_is_named() -> None:
         PageWords("words/x.toml", {})("title", "seen")
 
 
+def test_a_limit_without_a_figure_is_told_with_why_and_gives_no_date() -> None:
+    small = {"id": "main", "volume_m3": 1.9, "liquid_depth_m": 1.2}
+    deep = {"id": "main", "shape": {"kind": "box", "length_m": 2.44, "width_m": 1.27}, "liquid_depth_m": 1.83}
+    for tank, why in ((small, "begins at 750 gal"), (deep, "ends at water 5 ft")):
+        asked = case("phs-526", tanks=[tank])
+        page = ahead(asked)
+        told = lines_of(page)
+        assert "has no figure for this tank" in page.headline, why
+        assert why in told
+        assert re.search(r"Scum, .* too near the outlet: (around|more than)", told)
+        changed = lines_of(ahead(replace(asked, rules="us-epa-homeowner"), Change(rules="phs-526")))
+        assert "one limit has no figure for this tank" in changed
+    assert "no figure" not in lines_of(ahead(case("phs-526")))
+
+
+@pytest.mark.parametrize("people", [3, 40])
+def test_a_date_that_is_past_or_today_is_reached_already(people: int) -> None:
+    asked = case(occupancy=[{"from": "2016-06-01", "people": people}])
+    asked = replace(asked, today=date(2029, 6, 1))
+    page = ahead(asked, Change(people=1))
+    told = lines_of(page)
+    dates, due = lines_of(ahead(asked)), judge(asked).due
+    for name, day in zip(("Early", "Middle", "Late"), due, strict=True):
+        past = day is not None and day <= asked.today
+        assert (f"{name}: reached already" in dates) is past, name
+        assert (f"{name} date: reached already as it is" in told) is past, name
+        assert day is None or not past or show_day(day, "us") not in dates
+    assert due.p10 is not None
+    assert due.p10 <= asked.today
+
+
 @pytest.mark.parametrize("change", [Change(people=1), Change(people=8), Change(tank_m3=6.0)])
 def test_a_change_stands_in_the_headline_and_the_rest_is_marked(change: Change) -> None:
     asked = case()
