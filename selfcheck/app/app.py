@@ -16,8 +16,9 @@ from textual.screen import Screen
 from selfcheck.app import themes
 from selfcheck.app.at_home import TROUBLE, AtHome
 from selfcheck.app.screens.home import HomeScreen
-from selfcheck.app.words import FaceWords
+from selfcheck.app.words import FaceWords, waiting
 from selfcheck.errors import SelfcheckError
+from selfcheck.progress import Progress, followed
 
 if TYPE_CHECKING:
     from selfcheck.app.at_desk import AtDesk, Origin
@@ -69,6 +70,7 @@ class SelfcheckApp(App[int]):
         self._open_sitting = open_sitting
         self._play = tuple(play)
         self._play_flow = play_flow
+        self._progress = Progress()
         self._about_to_leave = False
         self._after: Callable[[], None] | None = None
         self.at_home = AtHome(self)
@@ -102,7 +104,8 @@ class SelfcheckApp(App[int]):
 
     def _still_opening(self) -> None:
         if self.sitting is None and self.fault is None:
-            self.home.note(self.words("opening"))
+            self.home.note(waiting(self.words("opening"), self._progress, self.words))
+            self.set_timer(PATIENCE, self._still_opening)
 
     @work(thread=True, exclusive=True, group="record")
     def read_record(self) -> None:
@@ -111,7 +114,8 @@ class SelfcheckApp(App[int]):
         from selfcheck.domain import units
 
         try:
-            sitting = self.sitting or self._open_sitting()
+            with followed() as self._progress:
+                sitting = self.sitting or self._open_sitting()
             facts = sitting.home()
             drawn = picture.of(sitting, None, self.words.picture)
         except Exception as error:

@@ -7,6 +7,7 @@ from typing import Any
 
 from selfcheck.content_words import filled
 from selfcheck.errors import ContentProblem
+from selfcheck.progress import Progress
 
 FILE = "words/screen.toml"
 
@@ -26,3 +27,10 @@ class FaceWords:
         if not isinstance(phrase, str):
             raise ContentProblem(FILE, "screen", name, "these words are missing.", "Add that line and start again.")
         return filled(phrase, values)
+
+
+def waiting(said: str, progress: Progress, words: FaceWords) -> str:
+    """What is said to whoever waits, with how far it has come where that is told."""
+    if not progress.of:
+        return said
+    return f"{said} {words('so_far', done=f'{progress.done:,}', of=f'{progress.of:,}')}"

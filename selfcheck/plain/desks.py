@@ -27,7 +27,7 @@ class DeskFace:
         shown: object = None
         told_of_enter = False
         while not desk.over:
-            with patience(self._out, desk.phrases("working")):
+            with patience(self._out, desk.phrases("working"), self._words):
                 page = desk.page
             if desk.said.text:
                 self._out.gap()
@@ -45,7 +45,7 @@ class DeskFace:
             if not line.strip():
                 desk.back()
                 continue
-            with patience(self._out, desk.phrases("working")):
+            with patience(self._out, desk.phrases("working"), self._words):
                 step: Step = desk.hear(line)
             if isinstance(step, Talk):
                 self._converse(desk, step)

@@ -49,8 +49,8 @@ def run(
     `begin`: the folder may be new. `fixed_day`: `today` was given, so that it stands for the clock in the record too.
     """
     place = content_place(content)
-    speaker, listener = Speaker(sys.stdout), Listener(sys.stdin)
-    with patience(speaker, Words(place)("menu", "opening")):
+    speaker, listener, words = Speaker(sys.stdout), Listener(sys.stdin), Words(place)
+    with patience(speaker, words("menu", "opening"), words):
         sitting = Sitting.open(folder, place, today, rules, begin=begin, fixed_day=fixed_day)
     face = Face(sitting, speaker, listener)
     try:
@@ -160,7 +160,7 @@ class Face:
 
     def _say_home(self) -> HomeFacts:
         say = self._words
-        with patience(self._out, say("menu", "opening")):
+        with patience(self._out, say("menu", "opening"), say):
             home = self._sitting.home()
         self._out.gap()
         self._out.say(say("menu", "hello", name=home.name) if home.name else say("menu", "no_name"))

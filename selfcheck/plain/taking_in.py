@@ -1,33 +1,25 @@
-"""Taking in past readings: what is not clear is asked, and each row is told what became of it."""
+"""Taking in past readings as a command: what is not clear is asked, and each row is told what became of it."""
 
 from __future__ import annotations
 
 import sys
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from datetime import date
 from pathlib import Path
-from typing import Any
 
-from selfcheck.domain.showing import show_day
 from selfcheck.errors import UsageProblem
-from selfcheck.interview.phrases import PLACE
 from selfcheck.loading.conversations import texts
 from selfcheck.loading.place import Place
+from selfcheck.plain.phrases import Words
 from selfcheck.plain.speaking import Speaker
+from selfcheck.plain.waiting import patience
+from selfcheck.report.parts import PageWords
+from selfcheck.sitting.table_of_readings import UNITS, Open, TableOfReadings
 from selfcheck.storage import importing
 from selfcheck.storage.folder import read
-from selfcheck.storage.import_columns import (
-    Column,
-    Table,
-    columns,
-    needs_meaning,
-    needs_unit,
-    read_table,
-    with_unit,
-)
+from selfcheck.storage.lock import alone
 from selfcheck.storage.working_copy import demo_household
 
-_UNITS = ("in", "cm", "mm", "ft", "m")
 _TRIES = 3
 
 
@@ -40,29 +32,28 @@ def take_in(file: Path, folder: Path, place: Place, today: date, given: Sequence
     record = read(folder)
     if folder.resolve() == demo_household().resolve():
         raise UsageProblem("The invented household stays as it is.", "Name the folder of a household of your own.")
-    told = _Told(texts(place, "take_in"))
-    table = read_table(file)
-    found = columns(table, told.words, _given(given))
-    found = [_clear(one, table, told) for one in found]
-    importing.all_clear(table, found)
-    order: importing.Order
+    tables = texts(place, "take_in")
+    words = PageWords("en/words/take_in.toml", tables)
+    asking = _Asking(words)
+    table = TableOfReadings(file, words, tables)
+    table.give(_given(given))
     if days:
-        order = "day_first" if days == "day-first" else "month_first"
-    else:
-        order, sample = importing.day_order(table, found)
-        if not order:
-            order = told.which_order(sample)
-    rows = importing.plan(table, found, record, today, order, file.name)
+        table.order = "day_first" if days == "day-first" else "month_first"
+    while (asked := table.open()) is not None and asking.clear(table, asked):
+        pass
+    rows = table.rows(record, today)
     taken = [row for row in rows if row.state != "left_out"]
-    told.columns(found)
-    if taken and not told.sure(len(taken)):
-        told.say("ask", "none")
+    for line in table.told():
+        asking.out.say(line)
+    asking.out.gap()
+    if taken and not asking.sure(len(taken)):
+        asking.out.say(words("ask", "none"))
         return
-    importing.write(folder, taken)
+    with alone(folder), patience(asking.out, words("ask", "working"), Words(place)):
+        importing.write(folder, taken, today, file.name)
     for row in rows:
-        told.row(row, record.household.units)
-    doubtful = sum(row.state == "questioned" for row in rows)
-    told.say("end", "taken", taken=len(taken), questioned=doubtful, left_out=len(rows) - len(taken))
+        asking.out.say(table.tell_row(row, record.household.units))
+    asking.out.say(table.summary(rows))
 
 
 def _given(said: Sequence[str]) -> dict[str, str]:
@@ -75,43 +66,42 @@ def _given(said: Sequence[str]) -> dict[str, str]:
     return found
 
 
-def _clear(column: Column, table: Table, told: _Told) -> Column:
-    """The column with what the person says of it, where its heading does not say enough."""
-    if needs_meaning(column, table):
-        kinds = list(told.words["meanings"])
-        asked = told.text("ask", "column", heading=column.heading, samples=_listed(column, table))
-        number = told.pick(asked, [told.words["meanings"][kind] for kind in kinds])
-        if number is None:
-            return column
-        named = columns(table, told.words, {column.heading: kinds[number].replace("_", " ")})
-        column = named[column.place]
-    if needs_unit(column, table):
-        asked = told.text("ask", "unit", heading=column.heading, samples=_listed(column, table))
-        number = told.pick(asked, _UNITS)
-        if number is not None:
-            column = with_unit(column, _UNITS[number])
-    return column
+class _Asking:
+    """Asks line by line. When nobody answers, a question stays open and is told as what to mend."""
 
-
-def _listed(column: Column, table: Table) -> str:
-    return ", ".join(table.samples(column.place))
-
-
-class _Told:
-    """Asks and tells, line by line. When nobody answers, a question stays open and is told as what to mend."""
-
-    def __init__(self, words: Mapping[str, Any]) -> None:
+    def __init__(self, words: PageWords) -> None:
         self.words = words
         self.out = Speaker(sys.stdout)
 
-    def text(self, table: str, name: str, /, **values: object) -> str:
-        phrase: str = self.words[table][name]
-        return PLACE.sub(lambda match: str(values.get(match[1], "")), phrase)
+    def clear(self, table: TableOfReadings, asked: Open) -> bool:
+        """Ask for what is not clear of a table. False: nobody answered. Raises UsageProblem for the days then."""
+        if asked.what == "order":
+            number = self._pick(asked.ask, [self.words("ask", name) for name in ("day_first", "month_first")])
+            if number is None:
+                raise UsageProblem("Some days can be read in two ways.", "Add --days day-first or --days month-first.")
+            table.order = "day_first" if number == 0 else "month_first"
+            return True
+        assert asked.column is not None
+        if asked.what == "unit":
+            number = self._pick(asked.ask, UNITS)
+            if number is not None:
+                table.count_in(asked.column.place, UNITS[number])
+            return number is not None
+        meanings = self.words.of("meanings")
+        number = self._pick(asked.ask, list(meanings.values()))
+        if number is not None:
+            table.mean(asked.column.place, list(meanings)[number])
+        return number is not None
 
-    def say(self, table: str, name: str, /, **values: object) -> None:
-        self.out.say(self.text(table, name, **values))
+    def sure(self, count: int) -> bool:
+        """Whether the person says yes; without a person at the keyboard it was meant as it was written."""
+        if not sys.stdin.isatty():
+            return True
+        self.out.say(self.words("ask", "sure", count=str(count)))
+        line = self._hear()
+        return line is not None and line.casefold() in ("y", "yes")
 
-    def pick(self, question: str, choices: Sequence[str]) -> int | None:
+    def _pick(self, question: str, choices: Sequence[str]) -> int | None:
         """The place of the choice that the person names by its number; None when nobody answers."""
         self.out.say(question)
         for number, label in enumerate(choices, 1):
@@ -122,45 +112,8 @@ class _Told:
                 return None
             if line.isdecimal() and 0 < int(line[:6]) <= len(choices):
                 return int(line) - 1
-            self.say("ask", "pick", most=len(choices))
+            self.out.say(self.words("ask", "pick", most=str(len(choices))))
         return None
-
-    def which_order(self, sample: str) -> importing.Order:
-        """Whether the day or the month stands first. Raises UsageProblem when nobody answers."""
-        asked = self.text("ask", "order", sample=sample)
-        number = self.pick(asked, [self.words["ask"]["day_first"], self.words["ask"]["month_first"]])
-        if number is None:
-            what = f"Days like {sample} can be read in two ways."
-            raise UsageProblem(what, "Add --days day-first or --days month-first.")
-        return "day_first" if number == 0 else "month_first"
-
-    def sure(self, count: int) -> bool:
-        """Whether the person says yes; without a person at the keyboard it was meant as it was written."""
-        if not sys.stdin.isatty():
-            return True
-        self.say("ask", "sure", count=count)
-        line = self._hear()
-        return line is not None and line.casefold() in ("y", "yes")
-
-    def columns(self, found: Sequence[Column]) -> None:
-        """What each column was taken as."""
-        for one in found:
-            meaning = self.words["meanings"].get(one.kind)
-            if meaning is not None:  # headings of our own tables say themselves what they are
-                unit = f" ({one.unit})" if one.unit else ""
-                self.say("end", "column", heading=one.heading, meaning=f"{meaning}{unit}")
-        self.out.gap()
-
-    def row(self, row: importing.Row, units: Any) -> None:
-        """What became of one row, and why."""
-        why = "; ".join(self.text("why", name, **told) for name, told in row.why)
-        day = show_day(row.day, units) if row.day else ""
-        if row.state == "left_out":
-            self.say("row", "left_out", row=row.number, why=why)
-        elif row.state == "questioned":
-            self.say("row", "questioned", row=row.number, day=day, why=why)
-        else:
-            self.say("row", "taken" if row.check is not None else "pumped", row=row.number, day=day)
 
     def _hear(self) -> str | None:
         self.out.ask()

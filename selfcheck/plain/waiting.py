@@ -7,27 +7,38 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 from functools import cache
 
+from selfcheck.plain.phrases import Words
 from selfcheck.plain.speaking import Speaker
+from selfcheck.progress import followed
 
-#: seconds after which it is said that something is being worked out. Our choice.
-PATIENCE = 0.8
+#: seconds after which it is said that something is being worked out, and between two words on how far that has come.
+#: Our choice.
+PATIENCE, AGAIN = 0.8, 3.0
 
 
 @contextmanager
-def patience(out: Speaker, words: str) -> Iterator[None]:
-    """Says `words` when what is done inside takes longer than one likes to wait."""
+def patience(out: Speaker, said: str, words: Words) -> Iterator[None]:
+    """Says `said` when what is done inside takes longer than one likes to wait, and then how far it has come."""
+    over = threading.Event()
+    with followed() as progress:
 
-    def say() -> None:
-        out.say(words)
-        out.flush()
+        def say() -> None:
+            if over.wait(PATIENCE):
+                return
+            out.say(said)
+            out.flush()
+            while not over.wait(AGAIN):
+                if progress.of:
+                    out.say(words("menu", "so_far", done=f"{progress.done:,}", of=f"{progress.of:,}"))
+                    out.flush()
 
-    timer = threading.Timer(PATIENCE, say)
-    timer.daemon = True
-    timer.start()
-    try:
-        yield
-    finally:
-        timer.cancel()
+        waiting = threading.Thread(target=say, daemon=True)
+        waiting.start()
+        try:
+            yield
+        finally:
+            over.set()
+            waiting.join()
 
 
 @cache

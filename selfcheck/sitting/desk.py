@@ -8,8 +8,10 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field, replace
+from functools import partial
 from typing import TYPE_CHECKING, Literal
 
+from selfcheck.errors import SelfcheckError
 from selfcheck.text import clean
 
 if TYPE_CHECKING:
@@ -159,7 +161,7 @@ class Desk:
         ways = self.page.ways
         if not 1 <= number <= len(ways):
             return self.take(Stay(self.phrases("pick", most=str(len(ways))), "trouble"))
-        return self.take(ways[number - 1].go())
+        return self._try(ways[number - 1].go)
 
     def hear(self, line: str) -> Step:
         """A typed line: danger first, then a number or words of a way, then what the page asks for, then a question."""
@@ -175,9 +177,9 @@ class Desk:
         number = int(bare) if bare.isascii() and bare.isdecimal() and len(bare) < 5 else 0
         if number and (page.hear is None or (page.picks and number <= len(page.ways))):
             return self.pick(number)
-        if page.hear is not None and line:
-            return self.take(page.hear(line))
-        exact = [place for place, way in enumerate(page.ways, 1) if bare == way.label.rstrip(".").casefold()]
+        exact = [place for place, way in enumerate(page.ways, 1) if _is_called(bare, way)]
+        if page.hear is not None and line and len(exact) != 1:
+            return self._try(partial(page.hear, line))
         fitting = exact or [place for place, way in enumerate(page.ways, 1) if _fits(bare, way)]
         if len(fitting) == 1:
             return self.pick(fitting[0])
@@ -194,6 +196,14 @@ class Desk:
     def ended(self, talk: Talk) -> Step:
         """A conversation that a way began has come to its end."""
         return self.take(talk.then(talk.conversation) if talk.then is not None else Stay())
+
+    def _try(self, act: Callable[[], Step]) -> Step:
+        """Take a step; one that cannot be taken stays on the page and says why."""
+        try:
+            step = act()
+        except SelfcheckError as error:
+            step = Stay(f"{error.what} {error.mend}", "trouble")
+        return self.take(step)
 
     def renew(self) -> None:
         """Make the page in view anew when it is next asked for."""
@@ -216,12 +226,13 @@ class Desk:
         return step
 
 
+def _is_called(line: str, way: Way) -> bool:
+    """Whether what was typed is the whole label of a way, or one of its other wordings."""
+    return line in (way.label.rstrip(".").casefold(), *(other.casefold() for other in way.also))
+
+
 def _fits(line: str, way: Way) -> bool:
-    """Whether what was typed is words of a way: all of them in its label, or one of its other wordings."""
-    if not line:
-        return False
-    if line in (other.casefold() for other in way.also):
-        return True
+    """Whether what was typed is words of a way, all of them in its label."""
     typed = _words(line)
     return bool(typed) and typed <= _words(way.label.casefold())
 

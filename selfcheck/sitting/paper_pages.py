@@ -71,10 +71,7 @@ class PaperPages:
     def make(self, paper: str) -> Step:
         """Make a paper as a file, and say where it is."""
         words = self._words
-        try:
-            made = papers.make(self._sitting, paper)
-        except SelfcheckError as error:
-            return Stay(f"{error.what} {error.mend}", "trouble")
+        made = papers.make(self._sitting, paper)
         said = words("papers", "made_before" if made.before else "made", path=str(made.path))
         return Stay(f"{said}\n{words('papers', NEXT[paper])}" if paper in NEXT else said)
 

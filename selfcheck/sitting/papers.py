@@ -139,9 +139,10 @@ def _note(record: Judged) -> bytes:
 def _calendar(record: Judged) -> bytes:
     from selfcheck.report.calendar import calendar
     from selfcheck.storage.earlier import earlier_households
+    from selfcheck.storage.taking_out import taken_out
 
-    before, words = earlier_households(record.folder), _tables(record.place, "calendar")
-    return calendar(record.judgement(), record.checks, record.pump_outs, words, before, unread(record)).encode()
+    before, out, words = earlier_households(record.folder), taken_out(record.folder), _tables(record.place, "calendar")
+    return calendar(record.judgement(), record.checks, record.pump_outs, words, before, unread(record), out).encode()
 
 
 def _table(record: Judged) -> bytes:

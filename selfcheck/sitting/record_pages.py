@@ -41,6 +41,7 @@ class RecordPages:
         from selfcheck.sitting.fact_pages import FactPages
         from selfcheck.sitting.paper_pages import PaperPages
         from selfcheck.sitting.removing_pages import RemovingPages
+        from selfcheck.sitting.take_in_pages import TakeInPages
 
         sitting, words = self.sitting, self.words
         rows = len(sitting.checks) + len(sitting.pump_outs)
@@ -63,6 +64,7 @@ class RecordPages:
             Way(words("record", "facts"), lambda: Go(FactPages(self).root), ("facts", "tank facts")),
             Way(words("record", "contacts"), lambda: Go(ContactPages(self).root), ("contacts", "phone")),
             Way(words("record", "papers"), lambda: Go(PaperPages(sitting, words).root), ("print", "export", "files")),
+            *TakeInPages(self).ways(),
             *RemovingPages(self).ways(),
         )
         if rows and sitting.verdict().verdict == "danger":

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from datetime import date
+from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from selfcheck.errors import SelfcheckError
 from selfcheck.sitting.desk import Back, Go, Page, Part, Stay, Step, Way
-from selfcheck.storage.removing import ours, taken_away
+from selfcheck.storage.removing import bring_back, ours, take_away, taken_away
 
 if TYPE_CHECKING:
     from selfcheck.sitting.record_pages import RecordPages
@@ -58,15 +58,9 @@ class RemovingPages:
         return Page(words("remove", "second_title"), hear=hear, ask=words("remove", "second", words=typed))
 
     def _take_away(self) -> Step:
-        try:
-            away = self._sitting.take_away()
-        except SelfcheckError as error:
-            return Stay(f"{error.what} {error.mend}", "trouble")
+        away = self._sitting.change_files(partial(take_away, today=self._sitting.today))
         return Back(1, self._words("remove", "done", folder=str(away)))
 
     def _bring_back(self, away: Path, day: date) -> Step:
-        try:
-            self._sitting.bring_back(away)
-        except SelfcheckError as error:
-            return Stay(f"{error.what} {error.mend}", "trouble")
+        self._sitting.change_files(partial(bring_back, away))
         return Stay(self._words("remove", "brought"))

@@ -9,7 +9,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import UTC, date, datetime
 from pathlib import Path
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING, Any, TypeVar
 
 from selfcheck import __version__
 from selfcheck.domain.check import Check, PumpOut
@@ -22,7 +22,7 @@ from selfcheck.sitting.verdicts import case_of, judged, verdict_words
 from selfcheck.storage import folder as folders
 from selfcheck.storage.finishing import answers_of
 from selfcheck.storage.locations import default_household
-from selfcheck.storage.removing import bring_back, ours, take_away
+from selfcheck.storage.removing import ours
 from selfcheck.storage.working_copy import working_copy
 
 if TYPE_CHECKING:
@@ -37,6 +37,7 @@ if TYPE_CHECKING:
     from selfcheck.report.wording import VerdictPage
 
 Clock = Callable[[], datetime]
+Changed = TypeVar("Changed")
 
 
 @dataclass(frozen=True)
@@ -258,21 +259,12 @@ class Sitting:
         self.forget_judged()
         return saved
 
-    def take_away(self) -> Path:
-        """Move the whole record to a folder beside its own, and begin anew. Raises FolderProblem when it cannot be."""
+    def change_files(self, change: Callable[[Path], Changed]) -> Changed:
+        """Change the files of the record as its one writer, and read it anew. Raises FolderProblem."""
         if not self._come_to_the_table():
             raise FolderProblem(self.trouble, "Close the other program, or allow writing there, and try again.")
         try:
-            return take_away(self.folder, self.today)
-        finally:
-            self._begin_anew()
-
-    def bring_back(self, away: Path) -> None:
-        """Move a record that was taken away back. Raises FolderProblem when it cannot be, or one is there already."""
-        if not self._come_to_the_table():
-            raise FolderProblem(self.trouble, "Close the other program, or allow writing there, and try again.")
-        try:
-            bring_back(away, self.folder)
+            return change(self.folder)
         finally:
             self._begin_anew()
 

@@ -20,8 +20,9 @@ from pathlib import Path, PurePosixPath
 from typing import NamedTuple
 
 from selfcheck.errors import FolderProblem, RecordProblem, UsageProblem
+from selfcheck.progress import tell
 from selfcheck.storage.folder import CHECKS, HOUSEHOLD, MOST_FILES, OPEN, PUMP_OUTS, read
-from selfcheck.storage.lock import Lock
+from selfcheck.storage.lock import alone
 from selfcheck.storage.reading import MOST_BYTES, read_bytes
 from selfcheck.storage.writing import EARLIER, make_folder, sync_folder, write_new
 
@@ -65,7 +66,9 @@ def pack(folder: Path) -> Packed:
     read(folder)  # says in words when this is no household
     files: dict[str, bytes] = {}
     left_out: list[str] = []
-    for name, path in _names(folder):
+    names = _names(folder)
+    for number, (name, path) in enumerate(names):
+        tell(number, len(names))
         if not _is_ours(name):
             left_out.append(name)
             continue
@@ -86,27 +89,22 @@ def pack(folder: Path) -> Packed:
     return Packed(whole.getvalue(), len(files), tuple(left_out))
 
 
-def unpack(file: Path, folder: Path) -> Unpacked:
+def unpack(file: Path, folder: Path, *, alone_there: bool = False) -> Unpacked:
     """Bring the record in an archive to `folder`: a new one, an empty one, or one of the same household.
 
     A file that is there already is never written over: where one differs, it is another household or another state of
-    it, and nothing is written at all. Raises UsageProblem for an archive that cannot be used, FolderProblem for a
-    folder that cannot.
+    it, and nothing is written at all. `alone_there`: this program is the one writer of the folder already. Raises
+    UsageProblem for an archive that cannot be used, FolderProblem for a folder that cannot.
     """
-    files, left_out = _contents(file)
+    files, left_out = contents(file)
     if folder.exists() and not folder.is_dir():
         raise FolderProblem(f"{folder} is a file, not a folder.", "Name a folder.")
     if not folder.exists():
         _as_new_folder(folder, files)
         return Unpacked(len(files), 0, left_out)
     fresh = _fresh(folder, files)
-    lock = Lock(folder)
-    if not lock.take():
-        raise FolderProblem(lock.reason, "Close the other one, or allow writing, and try again.")
-    try:
+    with contextlib.nullcontext() if alone_there else alone(folder):
         _into(folder, fresh)
-    finally:
-        lock.release()
     return Unpacked(len(fresh), len(files) - len(fresh), left_out)
 
 
@@ -138,8 +136,8 @@ def _is_ours(name: str) -> bool:
     return parts[1].endswith(".json") or (parts[0] == OPEN and ".json" in parts[1])
 
 
-def _contents(file: Path) -> tuple[dict[str, bytes], tuple[str, ...]]:
-    """The files of a record in an archive by their names, and what else is in it."""
+def contents(file: Path) -> tuple[dict[str, bytes], tuple[str, ...]]:
+    """The files of a record in an archive by their names, and what else is in it. Raises UsageProblem."""
     data = _archive_bytes(file)
     try:
         with zipfile.ZipFile(io.BytesIO(data)) as archive:
@@ -270,7 +268,9 @@ def _into(folder: Path, files: dict[str, bytes]) -> None:
 
 
 def _write(folder: Path, files: dict[str, bytes], written: list[Path] | None = None) -> None:
-    for name, data in sorted(files.items(), key=lambda one: one[0] == HOUSEHOLD):  # what makes it a household, last
+    # what makes it a household, last
+    for number, (name, data) in enumerate(sorted(files.items(), key=lambda one: one[0] == HOUSEHOLD)):
+        tell(number, len(files))
         target = folder / name
         if target.parent.is_symlink():
             raise OSError(f"{target.parent.name} is a link")

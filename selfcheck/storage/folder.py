@@ -20,6 +20,7 @@ from pydantic import BaseModel, ValidationError
 from selfcheck.domain.check import CHECK_FORMAT, PUMP_OUT_FORMAT, Check, PumpOut
 from selfcheck.domain.household import HOUSEHOLD_FORMAT, Household
 from selfcheck.errors import FolderProblem, RecordProblem
+from selfcheck.progress import tell
 from selfcheck.storage.migrate import migrate
 from selfcheck.storage.reading import MEND, as_utf8, read_bytes, sound, thorough
 
@@ -31,6 +32,8 @@ OPEN = "open"
 IDENT = re.compile(r"[A-Za-z0-9][A-Za-z0-9._-]{0,63}")
 #: More files than this in one folder are not read; a check a day for 270 years stays below. Our choice.
 MOST_FILES = 100_000
+#: So many files are read between two words on how far that has come.
+TELL_EACH = 100
 
 Model = TypeVar("Model", bound=BaseModel)
 
@@ -158,8 +161,10 @@ def _many(
         what = f"it holds more than {MOST_FILES} files; the oldest were left out."
         problems.append(RecordProblem(part, what, "Move the ones that are no checks elsewhere."))
         found = found[-MOST_FILES:]
-    for file, entry in found:
+    for number, (file, entry) in enumerate(found):
         name = f"{part}/{file}"
+        if number % TELL_EACH == 0:
+            tell(number, len(found))
         try:
             if entry.is_symlink() and not _stays_inside(folder, entry.path):
                 raise RecordProblem(name, "it is a link that leads out of the folder.", "Put the file itself there.")

@@ -14,10 +14,11 @@ from pathlib import Path
 from selfcheck.domain.check import Check
 from selfcheck.domain.quantities import show_length
 from selfcheck.errors import FolderProblem, UsageProblem
+from selfcheck.progress import tell
 from selfcheck.storage.folder import CHECKS, PUMP_OUTS, Folder
 from selfcheck.storage.import_columns import READINGS, Column, Table, needs_meaning, needs_unit
 from selfcheck.storage.import_rows import NUMERIC_DAY, Order, Row, far_off, length_of, made_of, without_time
-from selfcheck.storage.lock import Lock
+from selfcheck.storage.taking_out import TAKEN_IN, new_mark
 from selfcheck.storage.writing import write_check, write_pump_out
 
 __all__ = ["Order", "Row", "all_clear", "day_order", "plan", "write"]
@@ -60,25 +61,29 @@ def plan(table: Table, columns: Sequence[Column], folder: Folder, today: date, o
     return found
 
 
-def write(folder: Path, rows: Sequence[Row]) -> None:
-    """Write what was taken, all of it or nothing. Raises FolderProblem when it cannot be saved."""
-    lock = Lock(folder)
-    if not lock.take():
-        raise FolderProblem(lock.reason, "Close the other one, or allow writing, and try again.")
+def write(folder: Path, rows: Sequence[Row], today: date, file: str) -> None:
+    """Write what was taken, all of it or nothing, as the one writer of the folder. Raises FolderProblem.
+
+    Each record carries the same new mark, by which all of them can be taken out again. `file`: where they come from.
+    """
+    mark = {TAKEN_IN: new_mark(today, file)}
     written: list[Path] = []
     try:
-        for row in rows:
+        for number, row in enumerate(rows):
+            tell(number, len(rows))
             if row.check is not None:
-                written.append(folder / CHECKS / f"{write_check(folder, row.check).id}.json")
+                check = write_check(folder, row.check.model_copy(update=mark))
+                written.append(folder / CHECKS / f"{check.id}.json")
             if row.pump_out is not None:
-                written.append(folder / PUMP_OUTS / f"{write_pump_out(folder, row.pump_out)}.json")
-    except FolderProblem as problem:
+                name = write_pump_out(folder, row.pump_out.model_copy(update=mark))
+                written.append(folder / PUMP_OUTS / f"{name}.json")
+    except BaseException as problem:  # an interrupt too must leave nothing half taken in
         for path in written:
             with contextlib.suppress(OSError):
                 path.unlink()
-        raise FolderProblem(f"{problem.what} Nothing was taken in.", problem.mend) from problem
-    finally:
-        lock.release()
+        if isinstance(problem, FolderProblem):
+            raise FolderProblem(f"{problem.what} Nothing was taken in.", problem.mend) from problem
+        raise
 
 
 def all_clear(table: Table, columns: Sequence[Column]) -> None:
@@ -108,7 +113,7 @@ def _units_likely(table: Table, columns: Sequence[Column]) -> None:
         if len(far) * 2 > len(told):
             name = one.kind.replace("_", " ")
             what = f'The unit of "{one.heading}" is likely wrong: read so, it holds {show_length(far[0])}.'
-            raise UsageProblem(f"{what} Nothing was taken in.", f'Name it: --columns "{one.heading}={name} cm".')
+            raise UsageProblem(f"{what} Nothing was taken in.", f'Name its unit: --columns "{one.heading}={name} cm".')
 
 
 def _beside_the_record(rows: Sequence[Row], folder: Folder) -> None:

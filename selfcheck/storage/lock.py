@@ -4,7 +4,11 @@ from __future__ import annotations
 
 import os
 import sys
+from collections.abc import Iterator
+from contextlib import contextmanager
 from pathlib import Path
+
+from selfcheck.errors import FolderProblem
 
 LOCK = ".lock"
 
@@ -39,6 +43,18 @@ class Lock:
         if self._handle is not None:
             os.close(self._handle)
         self._handle, self.held = None, False
+
+
+@contextmanager
+def alone(folder: Path) -> Iterator[None]:
+    """As the one writer of the folder. Raises FolderProblem when that cannot be."""
+    lock = Lock(folder)
+    if not lock.take():
+        raise FolderProblem(lock.reason, "Close the other one, or allow writing, and try again.")
+    try:
+        yield
+    finally:
+        lock.release()
 
 
 if sys.platform == "win32":

@@ -23,6 +23,7 @@ from selfcheck.plain.phrases import Words
 from selfcheck.plain.speaking import Speaker
 from selfcheck.plain.talking import Gone
 from selfcheck.plain.waiting import PATIENCE, patience
+from selfcheck.progress import tell
 from selfcheck.sitting import Sitting, papers
 from selfcheck.storage.working_copy import demo_household
 
@@ -100,13 +101,19 @@ def test_danger_on_a_page_is_taken_up_at_once(home: Path) -> None:
 
 def test_whoever_waits_is_told(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr("selfcheck.plain.waiting.PATIENCE", 0.01)
-    out = io.StringIO()
-    with patience(Speaker(out, 78), "One moment."):
+    monkeypatch.setattr("selfcheck.plain.waiting.AGAIN", 0.01)
+    out, words = io.StringIO(), Words(content_place(own=False))
+    with patience(Speaker(out, 78), "One moment.", words):
         while not out.getvalue():
             time.sleep(0.001)
-    with patience(Speaker(out, 78), "Never said."):
+    with patience(Speaker(out, 78), "Never said.", words):
         pass
     assert out.getvalue() == "One moment.\n"
+    with patience(Speaker(out, 78), "One moment.", words):
+        tell(1200, 5000)
+        while "5,000" not in out.getvalue():
+            time.sleep(0.001)
+    assert "1,200 of 5,000 done." in out.getvalue()
     assert PATIENCE < 1.0
 
 

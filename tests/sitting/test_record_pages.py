@@ -215,7 +215,7 @@ def test_a_question_is_answered_and_the_page_stays(sitting: Sitting) -> None:
 
 def test_words_that_fit_nothing_or_several_ways_say_so(sitting: Sitting) -> None:
     desk = at(sitting).say("qwertz")
-    assert "Type one number from 1 to 7" in desk.desk.said.text
+    assert "Type one number from 1 to 8" in desk.desk.said.text
     assert "Type one number" in desk.say("99").desk.said.text
 
 

@@ -235,10 +235,10 @@ def test_all_is_written_or_nothing(tmp_path: Path, monkeypatch: pytest.MonkeyPat
     rows = taken(tmp_path, "date,sludge (in),pumped\n2019-05-04,8,\n2020-05-04,9,yes\n2021-05-04,10,\n", read(home))
     monkeypatch.setattr(writing.os, "write", Breaking(os.write, errno.ENOSPC, 2))
     with pytest.raises(FolderProblem, match="Nothing was taken in"):
-        importing.write(home, rows)
+        importing.write(home, rows, TODAY, "old.csv")
     monkeypatch.undo()
     assert (read(home).checks, read(home).pump_outs) == ((), ())
-    importing.write(home, rows)
+    importing.write(home, rows, TODAY, "old.csv")
     found = read(home)
     assert [check.id for check in found.checks] == ["2019-05-04", "2020-05-04", "2021-05-04"]
     assert [one.on for one in found.pump_outs] == [date(2020, 5, 4)]

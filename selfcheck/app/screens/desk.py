@@ -21,15 +21,16 @@ from selfcheck.app.widgets.lines import Block
 from selfcheck.app.widgets.rule import Across, Mark
 from selfcheck.app.widgets.stage import StageLine
 from selfcheck.app.widgets.tank import TankLine, TankPanel
-from selfcheck.app.words import FaceWords
+from selfcheck.app.words import FaceWords, waiting
+from selfcheck.progress import Progress, followed
 from selfcheck.sitting.desk import Danger, Desk, Drawn, Page, Step, Talk
 
 if TYPE_CHECKING:
     from selfcheck.app.app import SelfcheckApp
     from selfcheck.app.screens.sheet import Picture
 
-#: seconds after which it is said that something is being worked out; our choice
-PATIENCE = 0.4
+#: seconds after which it is said that something is being worked out, and how far it has come; our choice
+PATIENCE, AGAIN = 0.4, 0.3
 
 
 class DeskScreen(Screen[None]):
@@ -50,6 +51,7 @@ class DeskScreen(Screen[None]):
         self._words = words
         self._tank = tank
         self._busy = False
+        self._progress = Progress()
         self.colours = False  # it is the page that turns the colours
         self.page: Page | None = None
 
@@ -121,14 +123,16 @@ class DeskScreen(Screen[None]):
 
     def _still_busy(self) -> None:
         if self._busy:
-            self._say([(self.desk.phrases("working"), "muted")])
+            self._say([(waiting(self.desk.phrases("working"), self._progress, self._words), "muted")])
+            self.set_timer(AGAIN, self._still_busy)
 
     @work(thread=True, group="desk")
     def _act(self, act: Callable[[], Step | None]) -> None:
         """Do what was picked, and make the page that follows, away from the screen: it may take long."""
         try:
-            step = act()
-            page = None if self.desk.over or isinstance(step, (Talk, Danger)) else self.desk.page
+            with followed() as self._progress:
+                step = act()
+                page = None if self.desk.over or isinstance(step, (Talk, Danger)) else self.desk.page
         except Exception as error:
             self.app.call_from_thread(self._faulty, error)
             return

@@ -1,0 +1,100 @@
+"""Taking out again what was taken in from one table. Its files are moved to `earlier/`, so that nothing is lost."""
+
+from __future__ import annotations
+
+import contextlib
+import json
+import os
+import secrets
+from collections import Counter
+from collections.abc import Collection, Iterator, Sequence
+from dataclasses import dataclass
+from datetime import date
+from pathlib import Path
+
+from selfcheck.domain.check import Check, PumpOut
+from selfcheck.errors import FolderProblem
+from selfcheck.progress import tell
+from selfcheck.storage.folder import CHECKS, IDENT, PUMP_OUTS
+from selfcheck.storage.writing import EARLIER, make_folder, sync_folder
+
+TAKEN_IN = "taken_in"
+OUT = "out"
+_FILE_CAP = 60  # signs of the name of the table that are kept
+
+
+@dataclass(frozen=True)
+class Batch:
+    """What came from one table: the mark that its records carry, when, from which file, and how many they are."""
+
+    mark: str
+    on: date
+    file: str
+    count: int
+
+
+def new_mark(today: date, file: str) -> str:
+    """A mark for what is taken in from a table: its day, its file, and what tells it from all others."""
+    return f"{today.isoformat()} {file[:_FILE_CAP]} {secrets.token_hex(4)}"
+
+
+def batches(checks: Sequence[Check], pump_outs: Sequence[PumpOut]) -> list[Batch]:
+    """Everything on record that came from tables, the latest first."""
+    counts = Counter(str((one.model_extra or {}).get(TAKEN_IN, "")) for one in (*checks, *pump_outs))
+    found = []
+    for mark in sorted(counts, reverse=True):
+        with contextlib.suppress(ValueError):  # a mark by somebody else
+            found.append(Batch(mark, date.fromisoformat(mark[:10]), mark[11:-9], counts[mark]))
+    return found
+
+
+def take_out(folder: Path, mark: str, mended: Collection[str] = ()) -> int:
+    """Move every record with this mark to `earlier/`, and say how many they were. All of them, or none.
+
+    `mended`: the ids of checks that a later one replaces; they stay. Raises FolderProblem.
+    """
+    moved: list[tuple[Path, Path]] = []
+    try:
+        found = [path for path in _marked(folder, mark) if path.stem not in mended]
+        make_folder(folder / EARLIER)
+        for number, path in enumerate(found):
+            tell(number, len(found))
+            target = _free(folder / EARLIER, f"{OUT}-{path.parent.name}-{path.stem}")
+            os.rename(path, target)
+            moved.append((path, target))
+        for part in (CHECKS, PUMP_OUTS, EARLIER):
+            sync_folder(folder / part)
+    except OSError as error:
+        for path, target in moved:
+            with contextlib.suppress(OSError):
+                os.rename(target, path)
+        what = f"It could not be taken out ({error.strerror or error}). All of it is still there."
+        raise FolderProblem(what, "Allow writing there, and try again.") from error
+    return len(moved)
+
+
+def taken_out(folder: Path) -> int:
+    """How many records lie under `earlier/` because they were taken out."""
+    with contextlib.suppress(OSError):
+        return sum(name.startswith(f"{OUT}-") for name in os.listdir(folder / EARLIER))
+    return 0
+
+
+def _marked(folder: Path, mark: str) -> Iterator[Path]:
+    written = json.dumps(mark, ensure_ascii=False).encode()
+    for part in (CHECKS, PUMP_OUTS):
+        with contextlib.suppress(FileNotFoundError):
+            for name in sorted(os.listdir(folder / part)):
+                path = folder / part / name
+                if name.endswith(".json") and not path.is_symlink() and written in path.read_bytes():
+                    yield path
+
+
+def _free(inside: Path, stem: str) -> Path:
+    number = 1
+    while True:
+        name = stem if number == 1 else f"{stem}-{number}"
+        assert IDENT.fullmatch(name)
+        if not os.path.lexists(inside / f"{name}.json"):
+            return inside / f"{name}.json"
+        number += 1
