@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import shutil
 import sys
 from argparse import ArgumentParser, Namespace
 from collections.abc import Sequence
@@ -130,6 +131,8 @@ class _Job:
 def _made(command: str, job: _Job) -> bytes:
     from selfcheck.sitting import papers
 
+    if command == "note":
+        return papers.note_text(job, shutil.get_terminal_size().columns if sys.stdout.isatty() else None)
     if command != "sheet":
         return papers.PAPERS["page" if command == "report" else command].make(job)
     if job.chosen.to is None:

@@ -16,10 +16,13 @@ from selfcheck.domain.showing import show_date, show_day, show_length, show_leng
 from selfcheck.domain.verdict import Judgement
 from selfcheck.drawing.lengths import Units
 from selfcheck.report.finding_text import VerdictWords, limit_kind, text_of
+from selfcheck.report.verdict_text import headline
 from selfcheck.text import clean
 
 Tables = Mapping[str, Any]
 WIDTH = 78
+#: It sets itself to a terminal between these. Our choice.
+NARROWEST, WIDEST = 60, 100
 MOST_ROWS = 22
 _MOST_SIGNS = 2
 _MOST_MISSING = 4
@@ -62,7 +65,7 @@ def call_note(judgement: Judgement, pump_outs: Sequence[PumpOut], verdict_words:
     ]
     first = ""
     if judgement.verdict == "danger":
-        first = words["note"]["danger"]
+        first = f"{headline(judgement, verdict_words, units)} {words['note']['danger']}"
     elif judgement.check is None:
         first = words["note"]["unchecked"]
     elif not judgement.call_professional:
@@ -70,11 +73,14 @@ def call_note(judgement: Judgement, pump_outs: Sequence[PumpOut], verdict_words:
     return Note(words["note"]["title"], first, tuple((label, what) for label, what in said if what))
 
 
-def note_lines(note: Note) -> list[str]:
-    """The note as at most 22 lines of at most 78 signs; where a record says more than fits, the longest part is cut."""
-    most = WIDTH
+def note_lines(note: Note, columns: int = WIDTH) -> list[str]:
+    """The note as at most 22 lines, as wide as `columns` within 60 and 100 signs.
+
+    Where a record says more than fits, the longest part is cut.
+    """
+    most = max(NARROWEST, min(columns, WIDEST))
     parts = [(label, textwrap.wrap(what, most - _LABEL)) for label, what in note.said]
-    head = [note.title, *([note.first] if note.first else [])]
+    head = [note.title, *textwrap.wrap(note.first, most)]
     while len(head) + sum(len(lines) for _, lines in parts) > MOST_ROWS:
         longest = max((lines for _, lines in parts), key=len)
         longest.pop()

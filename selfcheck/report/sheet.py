@@ -12,9 +12,9 @@ from typing import Any
 
 from selfcheck.domain.household import Household, Tank
 from selfcheck.domain.marks import Marks, marks
-from selfcheck.domain.showing import show_day, show_length
+from selfcheck.domain.showing import show_day
 from selfcheck.domain.verdict import Judgement
-from selfcheck.drawing.lengths import Units, number, unit
+from selfcheck.drawing.lengths import Units, number, on_a_tape, unit
 from selfcheck.interview.nodes import Node
 from selfcheck.interview.script import Script
 from selfcheck.text import clean
@@ -26,16 +26,11 @@ _APART = {"us": "1 in", "metric": "2.5 cm"}
 
 @dataclass(frozen=True, slots=True)
 class Item:
-    """Something to tick or to circle: its name, what may be answered, and when it applies where not always.
-
-    `ask`: the question in full, with what to do for it; `whole`: the name alone would not say what to do.
-    """
+    """Something to circle: its name, what may be answered, and when it applies where not always."""
 
     name: str
     choices: tuple[str, ...]
     only: str = ""
-    ask: str = ""
-    whole: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,7 +72,7 @@ class Sheet:
     stick: tuple[str, tuple[Mark, ...]]
     gate_title: str
     gate_say: str
-    gate: tuple[Item, ...]
+    gate: tuple[str, ...]  # one box each, as something seen or done
     gate_stop: str
     open_title: str
     lid_off: str
@@ -103,7 +98,7 @@ def sheet(judgement: Judgement, script: Script, words: Words) -> Sheet:
     page, before = words["page"], words["before"]
     caution = script.cautions["fell_in"]
     title = page["title"]
-    name = clean(household.name, 60) or page["no_name"]
+    name = clean(household.name, 40) or page["no_name"]
     return Sheet(
         title=f"{title} · {name}",
         made=page["made"].format(day=show_day(judgement.today, units), rule=judgement.rules.title),
@@ -116,21 +111,21 @@ def sheet(judgement: Judgement, script: Script, words: Words) -> Sheet:
         lid=(before["lid"], _where(tank, before, units)),
         people=before["people"],
         early_signs=_early_signs(script),
-        bring=(before["bring"], _do(script, "bring")),
+        bring=(before["bring"], before["bring_all"]),
         marks_title=before["marks"],
         pole=(before["pole"], _pole_marks(found, words["marks"], units)),
         stick=(before["stick"], _stick_marks(found, words["marks"], units)),
         gate_title=words["gate"]["title"],
-        gate_say=script.words_of("gate_begin").ask,
-        gate=_gate(script, words["gate"]),
+        gate_say=words["gate"]["say"],
+        gate=_gate(script, words["ticks"]),
         gate_stop=words["gate"]["stop"],
         open_title=words["open"]["title"],
         lid_off=_do(script, "lid_off"),
-        look=(words["look"]["title"], words["look"]["circle"], _signs(script, words["look"])),
+        look=(words["look"]["title"], words["look"]["circle"], _signs(script, words["look"], tank)),
         crust=(words["crust"]["title"], _do(script, "crust_do"), words["crust"]["one_way"], _crust(script)),
         by_crust=_by_crust(found, words["marks"], units),
         pole_title=words["pole"]["title"],
-        pole_do=_do(script, "pole_do"),
+        pole_do=script.words_of("pole_do").ask,
         boxes=_boxes(script, words["pole"], units),
         close=(
             words["close"]["title"],
@@ -153,35 +148,34 @@ def _early_signs(script: Script) -> tuple[Item, ...]:
     )
 
 
-def _gate(script: Script, words: Words) -> tuple[Item, ...]:
-    """Every safety item with the answers that let a person go on.
+def _gate(script: Script, ticks: Words) -> tuple[str, ...]:
+    """Every safety item as what was seen or done, in words of the paper or else the answers that let a person go on.
 
     An answer that only leads to the same question asked another way is no such answer, and that other way is left out.
     """
     section = next(one for one in script.flow.sections if one.id == "gate")
     inside = {node.id for node in section.nodes}
     asked_again = {(one.question, option) for node in section.nodes for one in node.when for option in one.is_}
-    items = []
+    boxes: list[str] = []
     for node in section.nodes:
         if not node.gate or any(one.question in inside for one in node.when):
             continue
         good = tuple(option for option in node.passes if (node.id, option) not in asked_again)
-        only = next((str(words[one.question]) for one in node.when if one.question), "")
-        whole = node.id in words["whole"]
-        ask = script.words_of(node.id).ask
-        if node.caution and node.id in words["with_caution"]:
-            ask = f"{script.cautions[node.caution].avoid} {ask}"
-        items.append(Item(script.name_of(node.id), _labels(script, node.id, only=good), only, ask, whole))
-    return tuple(items)
+        answers = " / ".join(_labels(script, node.id, only=good))
+        boxes += ticks.get(node.id) or [f"{script.name_of(node.id)}: {answers}"]
+    return tuple(boxes)
 
 
-def _signs(script: Script, words: Words) -> tuple[Item, ...]:
+def _signs(script: Script, words: Words, tank: Tank) -> tuple[Item, ...]:
+    """What to circle; a filter only where one may be fitted."""
     section = next(one for one in script.flow.sections if one.id == "look")
     items: list[Item] = []
     for node in section.nodes:
         if node.kind not in ("choose", "choose_several") or node.id in words["leave_out"]:
             continue
-        name, choices = script.name_of(node.id), _labels(script, node.id)
+        if node.id == "filter" and tank.filter is False:
+            continue
+        name, choices = script.name_of(node.id), _labels(script, node.id, without=words["leave_out_choices"])
         only = words["if_wrong"] if _is_follow_up(node, script) else ""
         if items and items[-1].choices == choices:  # the same answers for two parts stand once
             items[-1] = Item(f"{items[-1].name}, {name}", choices, only)
@@ -263,12 +257,12 @@ def _where(tank: Tank, words: Words, units: Units) -> str:
     place, lid = tank.place, tank.lid
     parts = []
     if place is not None and place.from_a_m is not None and place.from_b_m is not None:
-        lengths = {"from_a": show_length(place.from_a_m, units), "from_b": show_length(place.from_b_m, units)}
-        parts.append(words["lid_from"].format(**lengths, a=clean(place.corner_a, 40), b=clean(place.corner_b, 40)))
+        lengths = {"from_a": on_a_tape(place.from_a_m, units), "from_b": on_a_tape(place.from_b_m, units)}
+        parts.append(words["lid_from"].format(**lengths, a=clean(place.corner_a, 30), b=clean(place.corner_b, 30)))
     if place is not None:
-        parts += [clean(one, 80) for one in (place.side, place.note) if one]
+        parts += [clean(one, 60) for one in (place.side, place.note) if one]
     if lid is not None and lid.buried_m:
-        parts.append(words["lid_deep"].format(deep=show_length(lid.buried_m, units)))
+        parts.append(words["lid_deep"].format(deep=on_a_tape(lid.buried_m, units)))
     return "; ".join(parts) or str(words["lid_not_known"])
 
 

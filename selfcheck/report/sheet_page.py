@@ -31,8 +31,6 @@ header { display: flex; justify-content: space-between; align-items: baseline; g
 .danger b { font-size: 11pt }
 .sides { display: grid; grid-template-columns: 1fr 1fr; gap: 5mm }
 section { margin-bottom: 1.4mm; break-inside: avoid }
-.item { margin-bottom: .9mm }
-.item .ask { color: #333 }
 .tick { display: block; padding-left: 5.6mm; text-indent: -5.6mm; font-weight: bold }
 .tick::before { content: ''; display: inline-block; width: 3.7mm; height: 3.7mm; border: 1pt solid #000;
   margin-right: 1.9mm; vertical-align: -.6mm }
@@ -77,7 +75,7 @@ def sheet_page(sheet: Sheet, paper: Paper = "letter") -> str:
             _marks(*sheet.pole),
             _marks(*sheet.stick),
         ),
-        _part(2, sheet.gate_title, tag("p", sheet.gate_say), *(_ticks(item) for item in sheet.gate)),
+        _part(2, sheet.gate_title, tag("p", sheet.gate_say), *(tag("p", one, class_="tick") for one in sheet.gate)),
         tag("p", sheet.gate_stop, class_="stop"),
         _part(3, sheet.open_title, tag("p", sheet.lid_off)),
     )
@@ -124,17 +122,6 @@ def _circle(item: Item) -> Html:
     only = tag("span", f"({item.only})", class_="only") if item.only else None
     name = tag("b", item.name)
     return tag("p", name, only, *(join(" ", tag("span", one)) for one in item.choices), class_="circle")
-
-
-def _ticks(item: Item) -> Html:
-    only = join(" ", tag("span", f"({item.only})", class_="only")) if item.only else None
-    return tag(
-        "div",
-        tag("span", item.ask, class_="ask"),
-        only,
-        *(tag("span", one, class_="tick") for one in item.choices),
-        class_="item",
-    )
 
 
 def _marks(name: str, marks: Iterable[Mark]) -> Html:

@@ -107,6 +107,14 @@ def note(record: Judged) -> Note:
     return call_note(record.judgement(), record.pump_outs, record.verdict_words(), _tables(record.place, "call_note"))
 
 
+def note_text(record: Judged, columns: int | None = None) -> bytes:
+    """The same as lines, set to so many columns; without them, to those of a plain page."""
+    from selfcheck.report.call_note import WIDTH, note_lines
+
+    lines = note_lines(note(record), columns or WIDTH)
+    return "\n".join((*textwrap.wrap(unread(record), columns or WIDTH), *lines, "")).encode()
+
+
 def unread(record: Judged) -> str:
     """Which parts of the record could not be read, in one line; empty when all could."""
     if not record.problems:
@@ -128,12 +136,6 @@ def _page(record: Judged) -> bytes:
     place = record.place
     words = PageWords(record.verdict_words(), _tables(place, "report_page"), _tables(place, "pictures"))
     return household_page(record.judgement(), record.checks, record.pump_outs, words, unread(record)).encode()
-
-
-def _note(record: Judged) -> bytes:
-    from selfcheck.report.call_note import WIDTH, note_lines
-
-    return "\n".join((*textwrap.wrap(unread(record), WIDTH), *note_lines(note(record)), "")).encode()
 
 
 def _calendar(record: Judged) -> bytes:
@@ -166,7 +168,7 @@ def _tables(place: Place, name: str) -> Mapping[str, Any]:
 PAPERS: dict[str, Paper] = {
     "sheet": Paper(sheet_to_print, ".html"),
     "page": Paper(_page, ".html"),
-    "note": Paper(_note, ".txt"),
+    "note": Paper(note_text, ".txt"),
     "calendar": Paper(_calendar, ".ics"),
     "table": Paper(_table, ".csv"),
     "archive": Paper(_archive, ".zip"),
