@@ -119,8 +119,8 @@ class Index:
         }
         return Heard(known, unknown)
 
-    def rank(self, heard: Heard, most: int) -> list[Match]:
-        """The topics that fit best, best first; none when no word is known."""
+    def rank(self, heard: Heard) -> list[Match]:
+        """The topics that fit at all, best first; none when no word is known."""
         known = heard.known
         if not heard.subjects():
             return []
@@ -138,7 +138,7 @@ class Index:
                 scored.append((score + _LIKENESS * likeness + _SECOND * second[topic], -topic))
         return [
             Match(-minus, score, likest[-minus], self._cover(heard, -minus))
-            for score, minus in sorted(scored, reverse=True)[:most]
+            for score, minus in sorted(scored, reverse=True)
         ]
 
     def _likest(self, heard: Heard) -> tuple[list[float], list[float]]:

@@ -15,6 +15,8 @@ _ENDINGS = (  # ending, how long the word must be, what stands in its place
     ("s", 4, ""),
 )  # fmt: skip
 _MENDED = 0.85  # how surely a word that was one slip away is the one that was meant
+_TWICE_MENDED = 0.7  # the same for two slips
+_LONG = 6  # letters from which two slips in a word, or a space left out, are looked for
 
 
 def words(text: str) -> list[str]:
@@ -95,30 +97,53 @@ class Vocabulary:
 
     def heard(self, text: str) -> list[tuple[str, float]]:
         """Terms of a typed line, each with how surely it was meant: 1 as typed, less when mended, 0 when unknown."""
-        return [self._hear(word) for word in words(text)]
+        return [term for word in words(text) for term in self._hear(word)]
 
-    def _hear(self, word: str) -> tuple[str, float]:
+    def _hear(self, word: str) -> list[tuple[str, float]]:
+        """The term of a word; of two where the space between them was left out."""
         term = self.term(word)
         if term in self._known:
-            return term, 1.0
+            return [(term, 1.0)]
         if len(word) < 3 or word in self._plain or term in self._plain_terms or word.isdigit():
-            return term, 0.0
+            return [(term, 0.0)]
         meant = self._meant(word)
-        return (self.term(meant), _MENDED) if meant else (term, 0.0)
+        if meant is None and len(word) >= _LONG:
+            for place in range(3, len(word) - 2):
+                if word[:place] in self._seen and word[place:] in self._seen:
+                    return [(self.term(word[:place]), _MENDED), (self.term(word[place:]), _MENDED)]
+            meant = self._twice_slipped(word)
+            return [(self.term(meant), _TWICE_MENDED) if meant else (term, 0.0)]
+        return [(self.term(meant), _MENDED) if meant else (term, 0.0)]
 
-    def _meant(self, word: str) -> str:
-        """The known word that this one was most likely meant to be; empty when there is none."""
+    def _meant(self, word: str) -> str | None:
+        """The known word that this one was most likely meant to be; empty when that is a plain one, None if none is."""
         if self._near is None:
             self._near = {}
             for known in {*self._seen, *self._plain}:
                 if len(known) > 3:
                     for short in _shortened(known):
                         self._near.setdefault(short, []).append(known)
+                elif len(known) == 3:  # of so short a word only two neighbours swapped
+                    for swapped in (known[1] + known[0] + known[2], known[0] + known[2] + known[1]):
+                        self._near.setdefault(swapped, []).append(known)
         candidates = {known for short in _shortened(word) for known in self._near.get(short, ()) if near(word, known)}
         if not candidates:
-            return ""
+            return None
         best = max(sorted(candidates), key=lambda known: (known[0] == word[0], _likely(known, word, self._seen)))
         return best if best in self._seen else ""
+
+    def _twice_slipped(self, word: str) -> str:
+        """The one word of the guide that a long word is two slips from, the first letter being right; else empty."""
+        found = [
+            known
+            for known in self._seen
+            if known[0] == word[0]
+            and abs(len(known) - len(word)) <= 2
+            and len(known) >= _LONG
+            and any(near(one, two) for one in _shortened(word) for two in _shortened(known))
+        ]
+        terms = {self.term(known) for known in found}
+        return max(sorted(found), key=lambda known: self._seen[known]) if len(terms) == 1 else ""
 
 
 def _likely(known: str, word: str, seen: Mapping[str, int]) -> float:
