@@ -8,11 +8,11 @@ from datetime import date
 from selfcheck.domain.check import Reading, Readings
 from selfcheck.domain.circumstances import AS_GOOD_AS_NONE_M
 from selfcheck.domain.findings import Finding, Sureness, Verdict, rank, worst
-from selfcheck.domain.history import days_after, years_between
+from selfcheck.domain.history import days_after
 from selfcheck.domain.signs import FIELDS
 from selfcheck.domain.unsafe import unsafe
 from selfcheck.domain.verdict import CLOSE_DAYS, NEXT_STEP_DAYS, SOON_DAYS, Change, Judgement
-from selfcheck.domain.weighing import KINDS, SCUM_KINDS, Scene, calls, deciding, weigh
+from selfcheck.domain.weighing import KINDS, SCUM_KINDS, calls, deciding, weigh
 
 #: surest first
 SURENESS: tuple[Sureness, ...] = ("sure", "fairly_sure", "not_very_sure", "cannot_tell")
@@ -152,15 +152,17 @@ def _is_limit(finding: Finding) -> bool:
 
 
 def _first_layer_change(judgement: Judgement, up: bool) -> Change | None:
-    """How much thicker or thinner one layer, the other as it is, turns the readings' call around: sludge, else scum."""
-    check = judgement.check
-    if check is None or judgement.layers is None or not judgement.standings:
+    """How much thicker or thinner one layer, the other as it is, turns the readings' call around: sludge, else scum.
+
+    No layer is made thicker than today's water is deep: in a tank that is still filling no stick would read that.
+    """
+    scene, given = judgement.scene, judgement.readings
+    if scene is None or given is None or judgement.layers is None or not judgement.standings:
         return None
-    last = judgement.forecast.people.start if "pump_out_date" not in judgement.forecast.assumed else None
-    years = years_between(last, judgement.today) if last else None
-    scene = Scene(judgement.tank, judgement.vessel, judgement.rules, check.seen.level, years)
-    readings = deciding(check.seen.readings)
-    of_readings = {one.id for one in weigh(scene, check.seen.readings).findings}
+    readings = deciding(given)
+    of_readings = {one.id for one in weigh(scene, given).findings}
+    depth = judgement.layers.liquid_depth
+    most = min(judgement.vessel.liquid_depth_m, depth.value) if depth is not None else judgement.vessel.liquid_depth_m
 
     def over(changed: Readings) -> bool:
         return calls(scene.stand(changed)) or bool(unsafe(scene.judged(changed), changed))
@@ -175,14 +177,14 @@ def _first_layer_change(judgement: Judgement, up: bool) -> Change | None:
     sludge, scum = judgement.layers.sludge, judgement.layers.scum
     if readings.sludge and sludge is not None:
         now = readings.sludge[0].m
-        then = _turn(lambda m: over(_with_sludge(readings, m)), now, judgement.vessel.liquid_depth_m, up)
+        then = _turn(lambda m: over(_with_sludge(readings, m)), now, most, up)
         if then is not None:
             return Change("sludge", after(_with_sludge(readings, then)), now_m=now, then_m=then)
     if scum is not None:
         now = scum.value
-        then = _turn(lambda m: over(_with_scum(readings, m)), now, judgement.vessel.liquid_depth_m, up)
+        then = _turn(lambda m: over(_with_scum(readings, m)), now, most, up)
         if then is not None:
-            return Change("scum", after(_with_scum(check.seen.readings, then)), now_m=now, then_m=then)
+            return Change("scum", after(_with_scum(given, then)), now_m=now, then_m=then)
     return None
 
 

@@ -77,6 +77,8 @@ def _judge_tank(case: Case, tank: Tank, strange: bool) -> Judgement:
     found += wrong_dates(standing(mine), [one for one in case.pump_outs if one.tank == tank.id], today)
     if strange:
         found.append(Finding("tank_not_on_record", "cannot_tell", facts={"tank": tank.id}, uses=("check.tank",)))
+    scene: Scene | None = None
+    readings: Readings | None = None
     weighed: Weighed | None = None
     second: Weighed | None = None
     better: tuple[str, ...] = ()
@@ -151,6 +153,8 @@ def _judge_tank(case: Case, tank: Tank, strange: bool) -> Judgement:
         rests_on_record=rests,
         pumped_since=pumped_since,
         better=better,
+        scene=scene,
+        readings=readings,
     )
     sure, because = sureness(judgement)
     judgement = judgement._replace(sure=sure, because=because, act_by=act_by(judgement))

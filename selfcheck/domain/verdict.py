@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from datetime import date
 from typing import Literal, NamedTuple
 
-from selfcheck.domain.check import Check, PumpOut
+from selfcheck.domain.check import Check, PumpOut, Readings
 from selfcheck.domain.findings import CannotTell, Dates, Finding, Sureness, Verdict, rank
 from selfcheck.domain.forecast import Forecast
 from selfcheck.domain.household import Household, Tank
@@ -16,6 +16,7 @@ from selfcheck.domain.limits import Call, RuleSet, Standing
 from selfcheck.domain.shapes import Vessel
 from selfcheck.domain.signs import Sign
 from selfcheck.domain.unjudged import Unread
+from selfcheck.domain.weighing import Scene
 
 DEFAULT_RULES = "us-epa-homeowner"
 
@@ -90,7 +91,8 @@ class Judgement(NamedTuple):
     `look_again`: the day to measure again and why. `detention_days`: how long water rests in the clear zone.
     `missing`: ids of what was not checked; `questionable`: ids of what does not fit. `rests_on_record`: the verdict
     leans on earlier checks or the forecast. `pumped_since`: the layers of the check are gone. `better`: ids of
-    better readings that could change the verdict (see `better_reading`). `others`: other tanks.
+    better readings that could change the verdict (see `better_reading`). `scene`, `readings`: as they were weighed,
+    with no crust where none was seen. `others`: other tanks.
     """
 
     verdict: Verdict
@@ -120,6 +122,8 @@ class Judgement(NamedTuple):
     pumped_since: bool = False
     would_change: Change | None = None
     better: tuple[str, ...] = ()
+    scene: Scene | None = None
+    readings: Readings | None = None
     others: tuple[Judgement, ...] = ()
 
     @property

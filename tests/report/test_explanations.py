@@ -18,7 +18,7 @@ from selfcheck.practice.readings import look
 from selfcheck.practice.tank import draw
 from selfcheck.report.summary import judgement_json
 from selfcheck.report.wording import verdict_screen
-from tests.cases import TODAY, all_signs, judged, rule_sets, verdict_words
+from tests.cases import INCH, TODAY, all_signs, judged, rule_sets, verdict_words
 
 SEEDS = range(40)
 
@@ -86,6 +86,41 @@ def test_the_smallest_change_turns_the_verdict(seed: int) -> None:
     seen = last.seen.model_copy(update={"readings": last.seen.readings.model_copy(update=update)})
     then = judge(laid(case, [last.model_copy(update={"seen": seen})]))
     assert then.verdict == change.verdict, (found.verdict, change)
+
+
+FILLING = {"set": {"pump_out.on": "2026-05-08", "household.tanks.0.outlet_bottom_below_surface_m": 17 * INCH}}
+
+
+@pytest.mark.parametrize("depth", [14, 24, 36])
+@pytest.mark.parametrize("sludge", [1, 8, 12])
+@pytest.mark.parametrize("rules", ["us-epa-homeowner", "mason-wa", "auckland"])
+def test_in_a_tank_that_is_still_filling_the_smallest_change_turns_it_and_less_does_not(
+    depth: float, sludge: float, rules: str
+) -> None:
+    case = {"set": {**FILLING["set"], "household.rules": rules}}
+    read: dict[str, Any] = {"level": "below_outlet", "liquid_depth": [depth], "scum_above": [0]}
+    found = judged(case, **read, sludge=[sludge, sludge])
+    assert found.scene is not None
+    assert found.scene.filling
+    change = found.would_change
+    if change is None or change.what != "sludge" or change.then_m is None:
+        return
+    then = change.then_m / INCH
+    assert then <= depth + 1e-6  # no stick would read more
+    assert judged(case, **read, sludge=[then, then]).verdict == change.verdict != found.verdict
+    less = then - 0.1 if then > sludge else then + 0.1
+    assert judged(case, **read, sludge=[less, less]).verdict == found.verdict
+
+
+def test_with_no_crust_seen_the_sludge_alone_turns_it() -> None:
+    case, blank = {"set": {"pump_out.on": "2026-02-10"}}, {"surface": "no_crust", "scum_above": [], "sludge": [1, 1]}
+    found = judged(case, **blank)
+    change = found.would_change
+    assert change is not None
+    assert change.then_m is not None
+    then = change.then_m / INCH
+    verdicts = [judged(case, **{**blank, "sludge": [one, one]}).verdict for one in (then - 1, then)]
+    assert verdicts == [found.verdict, change.verdict]
 
 
 @pytest.mark.parametrize("seed", list(SEEDS)[::6])
