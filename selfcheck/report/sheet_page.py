@@ -14,7 +14,7 @@ SIZES: dict[Paper, str] = {"letter": "8.5in 11in", "a4": "210mm 297mm"}
 _STYLE = """
 @page { size: SIZE; margin: 8mm }
 * { box-sizing: border-box }
-html { color: #000; background: #fff; font: 8.4pt/1.2 Arial, Helvetica, 'Liberation Sans', sans-serif;
+html { color: #000; background: #fff; font: 8.6pt/1.22 Arial, Helvetica, 'Liberation Sans', sans-serif;
   -webkit-print-color-adjust: exact; print-color-adjust: exact }
 body { margin: 0 auto; max-width: 200mm }
 h1 { font-size: 13pt; margin: 0; overflow: hidden; text-overflow: ellipsis; white-space: nowrap }
@@ -29,25 +29,24 @@ header { display: flex; justify-content: space-between; align-items: baseline; g
 .fill i { display: inline-block; width: 26mm; border-bottom: .7pt solid #000 }
 .danger { border: 1.6pt solid #000; padding: 1mm 2mm; margin: 1.2mm 0 1.6mm }
 .danger b { font-size: 11pt }
-.sides { display: grid; grid-template-columns: 1fr 1fr; gap: 5mm }
+.sides { display: grid; grid-template-columns: 1fr 1.06fr; gap: 5mm }
 section { margin-bottom: 1.4mm; break-inside: avoid }
-.tick { display: block; padding-left: 5.6mm; text-indent: -5.6mm; font-weight: bold }
-.tick::before { content: ''; display: inline-block; width: 3.7mm; height: 3.7mm; border: 1pt solid #000;
-  margin-right: 1.9mm; vertical-align: -.6mm }
+.tick { display: flex; gap: 1.9mm; align-items: flex-start; font-weight: bold }
+.tick::before { content: ''; flex: none; width: 3.9mm; height: 3.9mm; border: 1pt solid #000 }
 .circle b { margin-right: 1mm }
-.circle span { display: inline-block; padding: .1mm 1.3mm }
-.circle span + span { border-left: .5pt solid #999 }
+.circle span { display: inline-block; padding: 0 1.5mm; margin: .25mm 0; border: .5pt solid #aaa; border-radius: 2.4mm }
 .only { font-style: italic; color: #333; font-weight: normal }
+.circle .only { border: 0; padding: 0; margin-right: 1mm }
 .stop { border: 1.6pt solid #000; padding: 1mm 2mm; font-weight: bold; font-size: 10pt; text-align: center }
 .marks { border: .7pt solid #000; padding: .6mm 1.5mm; margin-bottom: 1mm; display: grid;
   grid-template-columns: 1fr 1fr; gap: 0 2mm }
 .marks > :first-child { grid-column: 1 / -1; font-weight: bold }
-.mark { display: grid; grid-template-columns: 19mm 1fr; gap: 1.5mm; align-items: center; font-size: 7.8pt;
+.mark { display: grid; grid-template-columns: auto 1fr; gap: 2mm; align-items: center; font-size: 7.8pt;
   line-height: 1.12 }
-.mark strong { font-size: 15.5pt; line-height: 1.2; white-space: nowrap }
+.mark strong { font-size: 18pt; line-height: 1.2; white-space: nowrap }
 .boxes { display: grid; grid-template-columns: repeat(3, 1fr); gap: 1.4mm 2mm; margin-bottom: 1.4mm }
 .box { display: flex; flex-direction: column; justify-content: flex-end }
-.box i { border: 1pt solid #000; height: 8.6mm; display: flex; justify-content: flex-end; align-items: flex-end;
+.box i { border: 1pt solid #000; height: 8.8mm; display: flex; justify-content: flex-end; align-items: flex-end;
   padding: .4mm 1mm; font-style: normal; color: #333 }
 table { border-collapse: collapse; margin: .5mm 0 1mm }
 td, th { border: .5pt solid #000; padding: .2mm 1.4mm; text-align: center; font-weight: normal }
