@@ -7,41 +7,42 @@ from __future__ import annotations
 
 BESIDE: dict[str, str] = {
     "else": (
-        "menu list one love line place price value half two step behind asleep house home kitchen bathroom "
-        "bath bathtub tub shower street woods snow mud ditch field bed past stairs storm morning afternoon "
-        "barn garage gutter sink toilet basement park forest pool pond creek river lake road driveway yard "
-        "garden lawn grass car truck box sandbox trampoline couch swing shed porch store town office school "
-        "january february march april may june july august september october november december spring summer "
-        "fall winter year last minute hurry order details next_part front back bag book water_heater records "
-        "filter window mirror fridge tv counter doorway"
+        "menu list one love line place price value half two step behind asleep house home kitchen bathroom bath "
+        "bathtub tub shower street woods snow mud ditch field bed past stairs storm morning afternoon barn garage "
+        "gutter sink toilet basement park forest pool pond creek river lake road driveway yard garden lawn grass car "
+        "truck box sandbox trampoline couch swing shed porch store town office school january february march april "
+        "may june july august september october november december spring summer fall winter year last minute hurry "
+        "order details next_part front back bag book water_heater records filter window mirror fridge tv counter "
+        "doorway jail loft attic hammock recliner stroller crib yes no"
     ),
     "else_seen": (
-        "house window kitchen yard porch garden truck car fence doorway tv phone garage mirror counter fridge "
-        "shed barn driveway room books record records filter box toilet toilets sink pool bed street answers"
+        "house window kitchen yard porch garden truck car fence doorway tv phone garage mirror counter fridge shed "
+        "barn driveway room books record records filter box toilet toilets sink pool bed street answers"
     ),
     "away": (
-        "away far off inside indoors house home not never stay stays school safe clear from helped filled "
-        "back tied leash"
+        "away far off inside indoors house home not never stay stays school safe clear from helped filled back tied "
+        "leash back_indoors house_now outta"
     ),
     "far": "away far from home house",
     "after_in": (
-        "the to for my our a an town early on back home and one side his her circles about person detail "
-        "a_few order blind before because since when now"
+        "the to for my our a an town early on back home and one side his her circles about person detail a_few order "
+        "blind before because since when now case public general law"
     ),
     "fire_other": (
-        "pit place department station wood hydrant truck ant ants alarm extinguisher ring hall code view "
-        "drawing price number risk plug plugs fighter fighters drill hazard proof retardant detector arrestor"
+        "pit place department station wood hydrant truck ant ants alarm extinguisher ring hall code view drawing "
+        "price number risk plug plugs fighter fighters drill hazard proof retardant detector arrestor messages "
+        "with_messages sale sold lit_up_my"
     ),
     "service_other": "bill tape cost costs usage off meter stove grill heater company tv box grass",
     "shock_other": "price prices cost at how bill quote absorber that to much see hear learn",
     "stays": (
-        "easily shut closed back_in back_on in_place into_place open over_to up_to off aside away out over "
-        "solid to_the off_of bolt screw seal gasket handle window fine heavy to_side"
+        "easily shut closed back_in back_on in_place into_place open over_to up_to off aside away out over solid "
+        "to_the off_of bolt screw seal gasket handle window fine heavy to_side"
     ),
     "level_change": "degrees inch level",
     "backs_other": (
-        "car truck trailer files computer drive driveway step bit data phone plan pump battery traffic mail "
-        "generator valve insurance record my_car the_car to_the question one over_the_outlet"
+        "car truck trailer files computer drive driveway step bit data phone plan pump battery traffic mail generator "
+        "valve insurance record my_car the_car to_the question one over_the_outlet"
     ),
     "elsewhere_poop": "dog cow chicken horse cat goose bird deer",
     "ache_figure": "this you what math thing such question form typing be_a",
@@ -56,10 +57,13 @@ BESIDE: dict[str, str] = {
         "inside indoors porch away house meat brisket ribs ham sign deck car garage grill turkey alarm detector never"
     ),
     "fall_other": (
-        "behind asleep off short apart ill sick in_love over_it through_the_cracks back to from on for under "
-        "quiet flat into by of free below"
+        "behind asleep off short apart ill sick in_love over_it through_the_cracks back to from on for under quiet "
+        "flat into by of free below"
     ),
-    "feel_other": "about for that asking to smell sure like it bottom",
+    "feel_other": (
+        "about for that asking to smell sure it bottom like_it like_we like_this like_that like_you like_quitting "
+        "like_stopping like_giving like_doing"
+    ),
     "feeling": "feeling in_work in_paperwork in_bills in_debt in_numbers",
     "filth_other": "smell smells odor pipe line pump tank alarm bill ejector stick field truck guy company lol",
     "fine": "fine ok okay",
@@ -71,13 +75,13 @@ BESIDE: dict[str, str] = {
     "igniter_off": "off out not_lit unlit last in_house score scores reading result record",
     "ill_figure": "candy flyers not_be the_line almost_not",
     "ill_other": (
-        "with_joy candy flyers line stain mark trace scent odor odour smell whiff hint inspection of_tree "
-        "of_interest dirt menu pole hands the_menu test wall walls lid cover ground roof pipe baffle tank "
-        "soil scum crust drain at_price"
+        "with_joy candy flyers line stain mark trace scent odor odour smell whiff hint inspection of_tree of_interest "
+        "dirt menu pole hands the_menu test wall walls lid cover ground roof pipe baffle tank soil scum crust drain "
+        "at_price handle"
     ),
     "intend_not": "not never",
     "lamp": "my_lamp on_my lamp of",
-    "lid_part": "seal gasket bolt bolts screw screws handle handles paint open smell lock",
+    "lid_part": "seal gasket bolt bolts screw screws handle handles paint open smell lock key lifter hook",
     "moved_by": "we i moved_the to_move can_move",
     "my_car": "car truck trailer i_backed we_backed files mail traffic",
     "no_fire": "no not without never quit stopped",
@@ -105,8 +109,8 @@ BESIDE: dict[str, str] = {
         "of_this of_it of_smell of_waiting of_paying of_typing of_that of_doing of_hearing of_you of_them of_all about"
     ),
     "state_other": (
-        "about tired worry death smell smelling color colour taste from_work that on concrete cost it him job "
-        "day season question tee at with_cold leave because_of water home"
+        "about tired worry death smell smelling color colour taste from_work that on concrete cost it him job day "
+        "season question tee at with_cold leave because_of water home"
     ),
     "to_air": "to_air air dry gate hose door window side over message",
     "to_do": "nap bed sleep reading numbers watch_tv",
@@ -124,7 +128,9 @@ BESIDE: dict[str, str] = {
     "rusty": "rust rusty",
     "in_other": "lid cover alarm company guy man truck area room field pump repair business store",
     "smells_like": (
-        "smells_like smell_like smelling_like smell_of whiff_of odor_of stink_of stinks_of stinks_like "
-        "reeks_of reeks_like smells_of smelled_like odor_like whiff"
+        "smells_like smell_like smelling_like smell_of whiff_of odor_of stink_of stinks_of stinks_like reeks_of "
+        "reeks_like smells_of smelled_like odor_like whiff"
     ),
+    "soggy_other": "rain rained raining sprinkler dew morning shoes",
+    "from_house": "from_house from_inside from_the_house",
 }

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from bisect import bisect_left
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator
 from dataclasses import dataclass, field
 from functools import cached_property
 
-from selfcheck.interview.hazard_lexicon import CONCEPTS, FILLERS
+from selfcheck.interview.hazard_concepts import LEXICON
+from selfcheck.interview.hazard_lexicon import FILLERS
 from selfcheck.text import words
 
 Span = tuple[int, int]
@@ -19,45 +20,6 @@ _NO_NAMES = words("what who which that where there all none nothing everything a
 _PARTS = words("couple pair bunch group one some lot part half all both most two three few piece corner side")
 _JOINTS = frozenset(("and", "then", "y"))
 _DETERMINERS = words("the my our his her their your a an this that")
-
-
-class Lexicon:
-    """Words and phrases with the concepts they stand for."""
-
-    def __init__(self, concepts: Mapping[str, str]) -> None:
-        self._single: dict[str, list[str]] = {}
-        self._stems: dict[str, list[str]] = {}
-        self._phrases: dict[tuple[str, str], list[tuple[tuple[str, ...], str]]] = {}
-        for concept, listed in concepts.items():
-            for entry in listed.split():
-                phrase = tuple(entry.split("_"))
-                if len(phrase) > 1:
-                    self._phrases.setdefault((phrase[0], phrase[1]), []).append((phrase[2:], concept))
-                elif entry.endswith("*"):
-                    self._stems.setdefault(entry[:-1], []).append(concept)
-                else:
-                    self._single.setdefault(entry, []).append(concept)
-        #: every word of the lexicon that is written out
-        self.words = frozenset(
-            word for listed in concepts.values() for word in listed.replace("_", " ").split() if not word.endswith("*")
-        )
-
-    def of(self, word: str) -> tuple[str, ...]:
-        """The concepts of a single word."""
-        stems = (concept for end in range(3, len(word) + 1) for concept in self._stems.get(word[:end], ()))
-        return (*self._single.get(word, ()), *stems)
-
-    def at(self, words: list[str], place: int) -> Iterator[tuple[str, int]]:
-        """The concepts that start at a place, each with the number of its words."""
-        for concept in self.of(words[place]):
-            yield concept, 1
-        if place + 1 < len(words):
-            for rest, concept in self._phrases.get((words[place], words[place + 1]), ()):
-                if tuple(words[place + 2 : place + 2 + len(rest)]) == rest:
-                    yield concept, 2 + len(rest)
-
-
-LEXICON = Lexicon(CONCEPTS)
 
 
 class Sentence:
@@ -74,6 +36,7 @@ class Sentence:
                 core.append(index)
         self.found: dict[str, list[Span]] = {}
         self._seen: set[tuple[str, Span]] = set()
+        self._begins: dict[int, int] = {}  # where a noun of several words begins, by its last place
         kept = [self.words[index] for index in core]
         for place in range(len(kept)):
             for concept, length in LEXICON.at(kept, place):
@@ -120,8 +83,9 @@ class Sentence:
         """What stands at each place that holds a noun: `living`, `lid`, `ground`, `thing`, `filth`, … or `it`."""
         nouns: dict[int, str] = {}
         for concept in reversed(_NOUNS):
-            for _, end in self.found.get(concept, ()):
+            for start, end in self.found.get(concept, ()):
                 nouns[end - 1] = "living" if concept in _LIVING else concept
+                self._begins[end - 1] = min(start, self._begins.get(end - 1, start))
         return nouns
 
     def clause_of(self, place: int) -> Span:
@@ -132,7 +96,7 @@ class Sentence:
 
     def governed(self, place: int) -> bool:
         """Whether a preposition governs the noun at this place."""
-        before = place - 1
+        before = self._begins.get(place, place) - 1
         while before >= 0 and (self.words[before] in _DETERMINERS or self.words[before] in FILLERS):
             before -= 1
         if before > 0 and self.words[before] == "of" and self.words[before - 1] in _PARTS:

@@ -8,12 +8,13 @@ import re
 from functools import lru_cache
 
 from selfcheck.domain.units import one_slip
+from selfcheck.interview.hazard_concepts import LEXICON, forms
 from selfcheck.interview.hazard_lexicon import CONCEPTS
 from selfcheck.interview.hazard_lookalikes import LOOKALIKES
-from selfcheck.interview.hazard_sentences import LEXICON
 from selfcheck.text import words
 
 _SHORTEST = 4
+_LEAST = 3
 _SLIPS = {
     "teh": "the", "hte": "the", "tnak": "tank", "tanck": "tank", "hol": "hole", "watr": "water", "lidd": "lid",
     "ld": "lid", "kidd": "kid", "felll": "fell", "fel": "fell", "feell": "feel", "cant": "can not", "cannot": "can not",
@@ -48,15 +49,37 @@ def _sound(word: str) -> str:
     return re.sub(r"(.)\1+", r"\1", first + rest)
 
 
-#: concepts whose words are worth mending; words of everyday talk stay as they are typed
+#: words of these concepts, other than the shortest, are worth mending; of the others only those in `_CORE`
 _CONCEPTS = (
     "ill ache fall drown no_answer breath child adult tank hole climb lean fire_sure smoke igniter shock broken "
-    "service ground sinkhole sink overflow backup fixture indoors filth pool help"
+    "service ground sinkhole sink overflow backup fixture indoors filth pool help body senses sense_hurt weak state "
+    "stuck shove_in cling stand hit limb_wheel outside sounding alarm surface up tank_over broken_act hurt"
 )
 _MENDABLE = sorted(
-    {word for name in _CONCEPTS.split() for entry in CONCEPTS[name].split() for word in entry.split("_")
-     if word.isalpha() and len(word) >= 6} | words("dizzy faint fuego fumes flame crack")
+    {word for name in _CONCEPTS.split() for entry in CONCEPTS[name].split() for form in forms(entry)
+     for word in form.split("_") if word.isalpha() and len(word) >= 6} | words("dizzy faint fuego fumes flame crack")
 )  # fmt: skip
+#: short words that tellings hang on; of two that are as near the first is meant
+_CORE = (
+    "fell tank hole cover down help fire went going head yard caved cant broke forgot feel feels wire wires over "
+    "rocks rock into gone kids moved moves split left lawn isnt shock shocked water sick wake chest smell child "
+    "edge near sparks spark blew wife inside weak loose open dirt foot stuck baby grass flame flames smoke faint "
+    "puke dizzy woozy cave caving climb jump jumped slipped tripped drop dropped ground house toilet shower sink "
+    "drain floor black brown sewer sewage septic riser lids under cable power line gas kid lid dog leak leaks "
+    "puddle wobbly wobble wobbles rocky crack cracks cracked sank sunk sinks sunken moving blue limp breath light "
+    "match alarm husband daughter toddler brother sister mother father puppy daddy grandma grandpa buddy friend "
+    "lean leans leaning standing playing back backed coming bubbling flooded pooling hissing struck electric "
+    "burning headache hurts hurt pounding throwing vomit passed blacked collapsed alone uncovered leaving drunk "
+    "shaky bath kitchen basement bathroom boots chunk broken missing hands legs arms eyes throat breathe awake "
+    "answer answering responding trapped there close reaching reach someone somebody poop crap tub stinky stinks "
+    "heel wheel tire call called cold threw throw face tilts tilt spins corner tractor mower earth rescue stomach "
+    "home come gave stay stop pale lips killing funny fall falls uncle aunt niece nephew girl girls cayo tapa "
+    "puts putting stick numb sleepy spots knocked tight sinkhole feeling breathing leaking chair truck piece "
+    "gives doesnt cannot twins spinning inhaled breathed"
+)
+_CORE_BY_START: dict[str, list[str]] = {}
+for _word in _CORE.split():
+    _CORE_BY_START.setdefault(_word[0], []).append(_word)
 _BY_START: dict[str, list[str]] = {}
 _BY_SOUND: dict[str, str] = {}
 for _word in _MENDABLE:
@@ -70,7 +93,13 @@ def mended(word: str) -> str:
     """The word itself, or the words of danger that it stands for."""
     if word in _SLIPS:
         return _SLIPS[word]
-    if not _SHORTEST <= len(word) <= 16 or word in LEXICON.words or word in LOOKALIKES:
+    if not _LEAST <= len(word) <= 16 or word in LEXICON.words or word in LOOKALIKES:
+        return word
+    near = [known for known in _CORE_BY_START.get(word[0], ()) if one_slip(word, known)]
+    swapped = [known for known in near if _same_letters(word, known)]
+    for known in (*swapped, *(known for known in near if len(known) > _LEAST)):
+        return _SLIPS.get(known, known)
+    if len(word) < _SHORTEST:
         return word
     if f"{word}g" in LEXICON.words and word.endswith("in"):
         return f"{word}g"

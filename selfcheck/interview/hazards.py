@@ -29,12 +29,13 @@ VERDICTS: dict[str, HazardVerdict] = {
     "ground_sunk": "call_now",
     "sewage_in_house": "call_now",
     "sewage_outside": "call_now",
+    "alarm_sounding": "call_now",
 }
 #: every rule, those of one hazard together, the worst first
 RULES: tuple[Rule, ...] = (
     *hazard_people.FELL_IN, *hazard_people.GOING_IN, *hazard_people.FEELING_ILL, *hazard_people.CHILD_NEAR,
     *hazard_places.FIRE, *hazard_places.STRUCK, *hazard_places.LID, *hazard_places.LEFT_OPEN, *hazard_places.GROUND,
-    *hazard_places.IN_HOUSE, *hazard_places.OUTSIDE,
+    *hazard_places.IN_HOUSE, *hazard_places.OUTSIDE, *hazard_places.ALARM,
 )  # fmt: skip
 #: a rule that matches more often in a sentence is not followed further
 _MOST = 4

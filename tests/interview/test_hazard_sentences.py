@@ -21,7 +21,7 @@ def _subject(text: str, head: str) -> str:
         ("the lid fell in", "fell", "lid"),
         ("the phone fell in", "fell", "thing"),
         ("fell in", "fell", "none"),
-        ("the landlord fell in", "fell", "unknown"),
+        ("the jeweller fell in", "fell", "unknown"),
         ("he dropped his keys and fell in", "fell", "living"),
         ("my wrench slipped and fell in", "fell", "thing"),
         ("it was 14 and then my aunt stumbled and fell in", "fell", "living"),

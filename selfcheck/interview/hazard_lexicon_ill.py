@@ -1,0 +1,199 @@
+"""Words for what gas and hurts do to a person, and for calls for help.
+
+Words are parted by spaces, the words of a phrase joined by `_`; a `*` stands for any ending. Data with no logic.
+"""
+
+from __future__ import annotations
+
+ILL: dict[str, str] = {
+    "ill": (
+        "going_to_be_sick going_to_be_ill gas_poisoning went_black went_dark dizzy dizziness dizy woozy light_headed "
+        "lightheadedness light_head queasy nauseous nauseated nausious fainty mareado mareada vertigo disoriented "
+        "disorientated threw_up vomitando dry_heaving past_out blackout knocked_out unconscious unresponsive "
+        "lost_consciousness losing_consciousness out_cold desmayo desmaye desmayado desmayada desmayando inconsciente "
+        "seizing no_pulse can_not_feel_pulse seeing_stars seeing_double seeing_spots see_spots see_stars see_double "
+        "blurry_vision tight_chest chest_tight chest_hurts chest_pain chest_pains chest_is_tight chest_feels_tight "
+        "pain_in_chest pain_in_my_chest heart_racing heart_pounding heart_is_racing heart_is_pounding heart_attack "
+        "short_breath short_of_breath shortness_breath shortness_of_breath breathless gasping choking chokin "
+        "asphyxiat* electrocution room_is_spinning everything_is_spinning world_is_spinning everything_spinning "
+        "head_spinning head_is_spinning head_swimming head_pounding head_is_pounding got_the_spins the_spins "
+        "spinning_head dying_here lips_are_blue lips_blue went_limp gone_limp is_limp goes_limp convulsing foaming "
+        "slurring_words need_a_doctor need_doctor need_medic gassed in_a_daze out_like going_numb tunnel_vision "
+        "no_respira giddy giddiness muzzy zonked_out zonked knocked_unconscious spaced_out zoning_out hallucinating "
+        "delirious incoherent reeling staggering dry_heaves upchuck* heaving chundered lost_lunch lost_breakfast "
+        "sick_as green_around poorly took_a_turn taken_ill taken_bad came_over_funny come_over_funny gone_funny "
+        "out_of_sorts not_with_it not_all_there in_and_out_of_it fading_fast eyes_rolled_back rolled_back_eyes "
+        "turned_purple no_heartbeat not_rousable out_for_the_count down_for_the_count out_for_count down_for_count "
+        "faceplant* face_planted spark_out twitching having_a_fit having_fit having_a_stroke having_stroke "
+        "heart_stopped cpr mouth_to_mouth doing_chest_compressions everything_is_going everything_going_dark "
+        "everything_going_black everything_going_gray everything_went_dark everything_went_black everything_is_blurry "
+        "everything_looks_blurry everything_is_fuzzy everything_is_dark everything_is_fading everything_getting_dark "
+        "everything_is_getting_dark going_black went_white going_dark_on going_grey going_gray vision_going "
+        "vision_is_going brain_fog mind_is_fuzzy off_balance lost_balance_and unsteady_on_feet dizzyness "
+        "woosh_in_head fallen_ill keeling dropped_dead gagging_and gag_reflex room_spinning room_spins "
+        "ground_is_spinning world_spinning stars_in_eyes black_spots spots_in_eyes spots_in_front swaying sea_sick "
+        "seasick carsick car_sick feel_unwell gasped_for wheezing_and knees_buckled legs_went_out legs_gave_out "
+        "legs_gave_way gone_white white_as white_as_sheet pale_as palpitations cold_sweat cold_sweats "
+        "breaking_out_in_sweat carbon_monoxide_poisoning monoxide_poisoning violently_ill gonna_hurl going_to_hurl "
+        "going_to_puke going_to_barf about_to_puke up_chuck blacking_in lights_went_out_for greyed_out "
+        "passed_clean_out zapped_of faint~ vomit~ pass~_out keel~_over puke~ barf~ hurl~ swoon~ throw~_up black~_out "
+        "toss~_cookies retch~ nausea~ seizure~ conk~_out chuck~_up gray~_out lighthead~ suffocate~ turn~_blue "
+        "hyperventilate~ mareo mareos fell_sick fell_ill fell_weak fell_faint fell_dizzy fell_funny fell_weird "
+        "fell_strange fell_woozy fell_bad pins_and_needles pins_needles"
+    ),
+    "ache": (
+        "headache headaches headach hedache headake migraine dolor_de_cabeza duele_la_cabeza cabeza_me_duele "
+        "duele_mucho_la_cabeza cabeza_duele"
+    ),
+    "head": "head",
+    "hurt": (
+        "killing splitting exploding swirling funny weird heavy light foggy cracking banging busting bursting "
+        "thumping hammering ringing buzzing woozy cotton fuzzy mush mushy floaty muzzy thick sore bleeding bloody "
+        "cloudy spacey hurt~ ache~ pound~ throb~ spin~ swim~"
+    ),
+    "feel": "feel feels feeling felt feelin siento siente sintiendo",
+    "weak": (
+        "funny weird wierd strange odd off rough terrible awful horrible bad drunk lousy crappy crap shit death "
+        "clammy dying sick ill weak shaky drowsy sleepy spacey loopy poisoned out_of_it not_right mal enfermo enferma "
+        "foggy floaty confused tired_and_foggy unwell hot_and_cold numb wobbly tingly groggy high heavy_headed dazed "
+        "pale sick_stomach sick_to_my_stomach stoned light hot_and yucky icky rotten grim ropey ropy iffy manky nasty "
+        "wiped wiped_out wrecked hungover tipsy buzzed loaded out_of_sorts seedy peaky floppy trembly jittery jelly "
+        "rubbery swimmy spinny spaced spaced_out zoned delirious slow fuzzy cloudy muddled dopey dopy achy feverish "
+        "chilly_and breathless dizzy half_asleep_all stupid punch_drunk punchy giddy crook bleh blah ugh green rubber "
+        "heavy_legs jello like_passing like_fainting like_throwing like_puking like_i_am_going_to_be_sick like_dying "
+        "like_collapsing not_myself like_jelly like_rubber like_death like_crap like_shit like_i_am_floating "
+        "strangely numbness squiffy been_drinking have_been_drinking had_a_few like_a_zombie"
+    ),
+    "unwell": (
+        "feel_unwell feels_unwell feeling_unwell sick_to_my_stomach sick_feeling sick_to_stomach "
+        "my_stomach_is_turning stomach_turning"
+    ),
+    "state": (
+        "sick ill unwell weak woozy shaky wobbly out_of_it confused drowsy sleepy groggy loopy spacey foggy poisoned "
+        "overcome pale grey gray blue white clammy numb short_of_breath slurring gagging coughing_bad coughing_badly "
+        "coughing_hard coughing_blood coughing_a_lot drunk disoriented wobbling swaying strange weird staggering "
+        "talking_nonsense not_making_sense making_no_sense funny nauseous green hurt_bad bleeding bleeding_badly "
+        "delirious incoherent dazed dopey muddled fuzzy faint gray_in_face white_as limp lifeless motionless purple "
+        "blue_in_face cold_and_clammy shivering shaking trembling twitching crook peaky poorly punch_drunk out_cold "
+        "knocked_out rubbery slurring_words slurring_speech babbling not_right not_himself not_herself not_with_it "
+        "glassy_eyed gasping sweaty_and hysterical stumbling unsteady dead zonked"
+    ),
+    "look": (
+        "got went gone going felt is are am was were be talking walking looking_really came act~ look~ get~ seem~ "
+        "turn~ feel~ come~ sound~ become~"
+    ),
+    "senses": (
+        "lips hands fingers face feet arms legs vision eyes throat lungs ears eye chest stomach tummy belly guts gut "
+        "insides knees tongue mouth nose skin ear balance speech sinuses windpipe airway heart sight eyesight toes"
+    ),
+    "sense_hurt": (
+        "closing ringing tight blurry blurred fuzzy going blue tingling tingly numb weak wobbly jelly giving_out "
+        "gave_out gave aching racing fluttering hammering churning upset queasy lurching heaving flipping in_knots "
+        "rubber rubbery shaky shaking trembling twitching buzzing closed_up squeezing hazy fading narrowing mush "
+        "swelling swollen raw scratchy purple like_jelly like_rubber like_lead like_noodles wont_work not_working "
+        "bleeding gone_numb going_numb noodles jello feel_heavy tearing_up watering streaming burn~ sting~ dim~ turn~ "
+        "slur~ cramp~ buckle~ tighten~ roll~_back"
+    ),
+    "breath": "breathe breathing breath breaths air respirar respira breathin",
+    "no_breath": (
+        "can_not could_not hardly barely hard trouble difficulty struggling struggle struggles hard_time unable "
+        "not_able stopped stop no_puedo having_trouble cant_catch shallow quit scarcely difficult heavy gasp gasping "
+        "gasps fighting fight battling can_hardly stops stopping labored laboured ragged rasping quitting lost losing "
+        "cannot struggled catch_my"
+    ),
+    "no_answer": (
+        "can_not_focus not_responsive no_breathing not_awake no_puede_respirar stopped_responding stopped_talking "
+        "stopped_answering not_breathing stopped_breathing quit_breathing not_moving is_not_moving not_responding "
+        "not_waking not_waking_up not_answering not_conscious not_talking not_respond not_wake not_wake_up not_get_up "
+        "not_come_to not_answer_me stopped_moving can_not_wake can_not_stand can_not_walk can_not_see_straight "
+        "can_not_think_straight can_not_feel_my can_not_stay_awake keeps_coughing keeps_vomiting keeps_throwing "
+        "keeps_gagging keeps_shaking can_not_think no_answer no_responde can_not_keep_my_eyes hardly_stand "
+        "barely_stand no_despierta not_making_sense makes_no_sense making_no_sense not_making_any_sense "
+        "not_walk_straight not_come_round not_come_around not_coming_to not_coming_round not_rouse not_rousing "
+        "can_not_rouse can_not_revive can_not_get_response can_not_get_a_response not_reacting not_react no_reaction "
+        "no_response no_sign_of_life no_signs_of_life not_open_eyes can_not_get_up can_not_sit_up can_not_stand_up "
+        "can_not_keep_balance can_not_keep_my_balance can_not_stay_upright can_not_speak can_not_talk can_not_swallow "
+        "can_not_feel_legs can_not_feel_face can_not_feel_hands can_not_feel_fingers can_not_move_arms "
+        "can_not_move_legs can_not_catch_breath can_not_focus_eyes can_not_keep_eyes_open not_talking_right "
+        "not_waking_at not_stirring not_stir has_not_moved have_not_moved not_moved_since barely_conscious "
+        "barely_awake barely_responsive hardly_conscious barely_moving not_alive not_say_anything not_said_a_word "
+        "quit_talking quit_moving quit_responding gone_quiet went_quiet went_silent gone_silent not_making_a_sound "
+        "not_hear_him not_hear_her no_answer_from stopped_yelling stopped_shouting stopped_screaming stopped_crying "
+        "not_respond_to"
+    ),
+    "down_state": (
+        "hit_the_deck face_down lying_there laying_there lying_on laying_on slumped limp hit_the_ground "
+        "dropped_to_the_ground on_the_ground on_the_floor lying_down laying_down fell_over fell_down went_down "
+        "flat_on lying_in laying_in lying_next fell_on_the_ground hit_the_grass is_lying is_laying hit_the_floor "
+        "hit_the_dirt hit_floor hit_dirt hit_ground hit_deck on_knees sprawled crumpled_up in_a_heap flopped_over "
+        "toppled_over tipped_over_and fell_backwards fell_backward fell_forward flat_out face_first fallen_over "
+        "fallen_down falls_down fell_right_over laid_out on_his_back fell_to_ground fell_to_knees falling_over "
+        "falling_down keeled went_to_ground had_to_sit_down had_to_lie_down need_to_lie_down need_to_sit_down "
+        "had_to_lay_down need_to_lay_down dropped_to_ground dropped_on_ground dropped_to_knees"
+    ),
+    "drop": "collapsed folded toppled flopped keeled buckled drop~ slump~ crumple~",
+    "is_down": (
+        "is_down are_down went_down man_down is_hurt got_hurt is_injured gets_hurt hurt_bad is_dead is_dying died "
+        "is_bleeding is_unconscious got_hurt_bad badly_hurt hurt_badly hurt_himself hurt_herself knocked_out "
+        "is_knocked_out broke_leg broke_arm broke_ankle crushed_hand crushed_foot crushed_leg crushed_fingers "
+        "hit_head hit_in_head cracked_head is_passed"
+    ),
+    "gas": (
+        "gas gases smell smells fumes fume stink stench vapor vapors vapour* odor odour methane it stuff air that "
+        "gasses sulfur sulphur"
+    ),
+    "gas_strong": "gas gases fumes fume methane sewer_gas vapors vapor gasses sewer_gases sulfide hydrogen_sulfide h2s",
+    "got_to": (
+        "got_to overcame overcoming overwhelmed knocked_me knocked_him knocked_her making_her made_me made_him "
+        "made_her made_us got_me got_him got_us gave_me got_to_me has_me had_me has_him has_her left_me leaves_me "
+        "knocked_out took_out made_my hit_him hit_her hurts_my messing_with doing_a_number is_making made choking "
+        "make~ hit~_me burn~ get~_to make~_me make~_us give~_me make~_my make~_him"
+    ),
+    "sickened": (
+        "me him her us over down back sick ill dizzy gag cough faint feel throw_up puke vomit weird funny out woozy "
+        "eyes_water throat head chest hard wrong lungs headache nauseous dopey sleepy hurt swim spin giddy poorly "
+        "stomach light_headed lightheaded loopy weak retch hurl"
+    ),
+    "breathed": "overcome whiff poisoned sniffed took_a_breath breathed_in breathed_it breathe~ inhale~",
+    "help": (
+        "help ayuda auxilio socorro sos mayday emergency emergencia ambulance paramedics 911 nine_one_one ambulancia"
+    ),
+    "collapse": "kollapsed collapse~",
+    "man_down": "man_down person_down child_down kid_down",
+    "out_of_breath": "out_of_breath",
+    "plea": (
+        "needs_ambulance needs_doctor needs_help_now need_help_now call_for_help call_for_ambulance "
+        "call_for_an_ambulance send_someone send_somebody call_help send_help get_help call_911 need_911 i_called_911 "
+        "called_911 need_an_ambulance call_an_ambulance call_ambulance get_an_ambulance send_an_ambulance "
+        "need_ambulance need_paramedics need_doctor need_a_medic this_is_an_emergency it_is_an_emergency "
+        "have_an_emergency ambulance_now is_dying he_is_dead she_is_dead is_dead call_999 dial_911 phone_911 "
+        "someone_call_911 call_the_ambulance call_paramedics call_doctor need_help_fast need_help_quick "
+        "need_urgent_help urgent_help get_ambulance send_paramedics send_police need_rescue need_fire_department "
+        "call_fire_department call_the_fire_department rescue_needed is_not_alive is_gone_blue"
+    ),
+    "drop_like": "to_ground like and unconscious on_ground next_to dead",
+    "pair": "weak shaky wobbly drowsy sleepy confused clammy sick ill groggy sweaty",
+    "cough": "coughing wheezing gagging",
+    "help_word": "help save",
+    "help_me": (
+        "anybody_help anyone_help need_help_here we_need_help_here call_somebody call_someone call_somebody_now "
+        "help_me help_us help_him help_her somebody_help someone_help need_help i_need_help we_need_help "
+        "please_help_me help_now help_quick call_911 emergency_here ayudame ayudenme ambulance_now ambulance_please "
+        "help_help it_is_emergency this_is_emergency need_911_now help_me_please i_need_an_ambulance"
+    ),
+    "of_sudden": "of_sudden all_of_a_sudden suddenly",
+    "sleepy_gas": "sleepy drowsy shaky woozy",
+    "went_wobbly": "gone_all came_over_all come_over_all gone_a_bit went_all came_over gone_wobbly going_all",
+    "odd_state": (
+        "wobbly weak shaky funny weird faint hot cold clammy sweaty white limp pale quiet strange giddy floppy green"
+    ),
+    "inner": "chest stomach tummy belly guts gut throat lungs lung ears ear heart eyes sinuses insides",
+    "pained": "hurt~ ache~ sore pain~ killing cramping",
+    "feel_fine": (
+        "fine good great ok okay better best confident sure safe happy comfortable ready tired cold hot warm wet "
+        "dirty silly lucky alone free nothing normal alright well hungry thirsty old young strong it solid bottom "
+        "resistance bump something that this smooth rough hard soft loose tight dry sad mad bored lazy stiff "
+        "sore_muscles nervous anxious relieved comfy calm proud bad_about guilty useless lost stuck dumb rushed done "
+        "the_bottom texture edge rain heat wind cool chilly clean gross able clear"
+    ),
+}

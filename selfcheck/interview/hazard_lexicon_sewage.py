@@ -1,0 +1,152 @@
+"""Words for sewage where it must not be, and for the alarm.
+
+Words are parted by spaces, the words of a phrase joined by `_`; a `*` stands for any ending. Data with no logic.
+"""
+
+from __future__ import annotations
+
+SEWAGE: dict[str, str] = {
+    "filth_weak": (
+        "sludge waste gunk filth muck black_gunk septic sewer slop sludge_water slime goop goo ooze crud nastiness "
+        "nasty"
+    ),
+    "drain_field": (
+        "drain_field drain_fields drainfield leach_field field leachfield leachbed leach_bed drain_bed "
+        "absorption_field soakaway drainage_field leaching_field mound drain_lines drain_line septic_field sand_mound "
+        "lateral laterals"
+    ),
+    "indoors": (
+        "house basement bathroom bathrooms kitchen laundry_room laundry floor floors hallway crawl_space crawlspace "
+        "downstairs indoors bedroom cellar casa carpet utility_room living_room hall pantry mudroom rooms living "
+        "dining closet hardwood carpets rug rugs tile tiles lower_level downstairs_bath half_bath guest_bath "
+        "master_bath ensuite den mobile_home trailer_home cabin shower_floor bath_floor garage"
+    ),
+    "up": (
+        "coming_through coming_from coming_in coming_into came_up came_back came_back_up came_out backup rose "
+        "overflow* over_flow over_flowing over_flowed over_flows overflowing shooting running flowing all_over "
+        "everywhere saliendo sale full desborda* rebosando vomiting squirting back_flow backflow backin_up up_through "
+        "up_thru coming into_the covering flowing_over coming_all came_flooding creeping burbling_up belching welling "
+        "shoots_up shot_up fountaining splashing backs_out trickling dripping percolating inches_of is_on "
+        "on_the_floor on_floor boiling_up blowing_back rushing reappearing up_out_of up_in up_into up_from "
+        "bubbling_out flood~ back~_up ooze~ gush~ seep~ leak~ spew~ fill~ bubble~ come~_up come~_out rise~ spill~ "
+        "pour~ surge~ erupt~ spurt~ geyser~ return~ well~_up push~_up burp~_up spit~_up come~_back gurgl~_up "
+        "bubble~_up push~_back back~_into regurgitate~ come~_back_up"
+    ),
+    "overflow": (
+        "overflow* over_flow over_flowing over_flows over_flowed coming_back_up came_up vomiting desborda* rebosando "
+        "running_over ran_over up_all_over all_over_the_floor on_the_floor onto_the_floor flood_over tapado_y_sale "
+        "overflown overfilled overflowin brimming over_the_top over_the_rim running_onto gushing_over gushing "
+        "geysering boiling_over burping_up burbling_up welling_up spilled_out about_to_overflow came_over back_flow "
+        "shot_up flooded_the ran_all_over back~_up bubble~_over spew~ flood~ overflow~ bubble~_up backflow~ rise~ "
+        "spill~ erupt~ backup~ come~_up spit~_up shoot~_up gurgl~_up come~_over flow~_over spill~_over regurgitate~ "
+        "back~_right_up"
+    ),
+    "fills": "full has covered soaked fill~ flood~",
+    "backup": (
+        "sewage_backup septic_backup sewer_backup toilet_backup drain_backup basement_backup sewage_back_up "
+        "septic_back_up sewer_back_up sewage_backing_up septic_backing_up sewer_backing_up septic_is_backed_up "
+        "sewer_is_backed_up septic_backed_up backing_up_into backed_up_into backs_up_into backup_in_the backup_into "
+        "backup_in_my sewer_backed_up sewage_backed_up backed_up_toilet backed_up_toilets backed_up_drain "
+        "backed_up_drains backed_up_sink backed_up_sinks backed_up_shower backed_up_sewage backed_up_septic "
+        "backed_up_tub septic_backs_up sewer_backs_up sewage_backs_up septic_backed sewer_backed backed_up_bathtub "
+        "backed_up_basement backed_up_commode backed_up_bathroom backed_up_pipe backed_up_plumbing backed_up_system "
+        "back_up_in_the backing_up_in backed_up_in backs_up_in backed_up_through backing_up_through backing_up_out"
+    ),
+    "system": (
+        "it everything house whole_house drains system plumbing stuff toilets pipes sewer all_drains all_the_drains "
+        "every_drain toilet drain tub shower sinks loo commode both_toilets both_bathrooms all_toilets bathrooms "
+        "bathroom"
+    ),
+    "backs": "backing_up backed_up backs_up overflowing overflowed",
+    "outside": (
+        "yard lawn grass ground outside garden driveway ditch creek surface field backyard patio street pasture woods "
+        "flower_bed hill slope road jardin drain_field leach_field drainfield well lake pond stream neighbor* suelo "
+        "outdoors leachfield tierra back_yard front_yard flowerbed drive sidewalk path walkway gutter roadside ravine "
+        "culvert swale hillside sandbox playground swing_set vegetable_garden meadow lawns front_lawn paddock "
+        "property"
+    ),
+    "pool": (
+        "lake stream river pile swamp trickle spring fountain charco mess wet_spot lagoon stream_of river_of flood "
+        "wet_patch soggy_spot soggy_area soggy_patch wet_area bog marsh soup swampy_spot swampy_area muddy_spot "
+        "squishy_spot squishy_area geyser bubbling_spring mudhole wet_place pool~ pond~ puddle~"
+    ),
+    "surface": (
+        "standing bubbling_out overflowing oozing_out running_out pouring_out gushing coming_out on_the_ground "
+        "coming_to_the_surface escaping everywhere_outside swamp leaching_out weeping_out weeping bubbling_from "
+        "bubbling_through gurgling_up trickling running_across running_down running_along running_over flowing_across "
+        "flowing_down flowing_out flowing_over spreading coming_through coming_thru geysering squirting spurting "
+        "welling_up pools_up breaking_out breakout daylighting collecting leaking_from leaking coming_from puddle~ "
+        "pool~ seep~ surface~ leak~_out ooze~ pond~ bubble~_up spill~_out seep~_out"
+    ),
+    "tank_over": (
+        "over_flowing over_flowed over_flow flowing_over bubbling_over spewing gushing coming_up coming_out "
+        "pouring_out ran_over overfull over_full overfilled brimming_over bubbling_out gushing_out welling_up burping "
+        "belching squirting geysering puking vomiting flowing_out running_out leaking_out brimming up_to_the_brim "
+        "pouring_over flooded_out overflown leaking_from overflow~ ooze~ leak~ seep~ spill~ flood~ run~_over "
+        "spill~_out spill~_over"
+    ),
+    "smell": (
+        "smell smells smelled smelling stink stinks stinking reek reeks odor odour stench whiff scent smelly reeking "
+        "reeked stank stunk pongs pong"
+    ),
+    "backs_base": "overflow* back_ups surface back~_up flood~ come~_up backup~",
+    "backup_word": "backup backups back_ups sewage",
+    "lid_word": "lid lids cover manhole riser cleanout clean_out top",
+    "outside_ground": (
+        "ground yard lawn grass field hill drain_field leach_field leach_bed lateral hillside slope soil dirt mound "
+        "pasture driveway"
+    ),
+    "septic_tank": (
+        "septic_tank tank septic manhole cleanout clean_out system cesspit cess_pit cesspool riser septic_system "
+        "drywell d_box distribution_box pump_tank pump_chamber"
+    ),
+    "up_first": "overflowing over_flowing clogged_and_overflowing overflown gurgling_over brimming flood~ back~_up",
+    "up_hard": (
+        "coming_back_up came_up overflowing coming_back up_through up_thru came_back_up bubbling_out gurgling_up "
+        "burping_up boiling_up welling_up spewing_out gushing_up gushing_out coming_out coming_up_out came_out_of "
+        "up_from up_into backing_into regurgitating surging_up rising_up pouring_out_of back~_up spew~ come~_up "
+        "push~_up bubble~_up shoot~_up come~_out_of"
+    ),
+    "around_lid": (
+        "around_lid over_lid on_lid on_top_of_lid around_cover around_riser around_tank around_the_tank over_cover "
+        "by_lid near_lid next_to_lid by_tank near_tank next_to_tank beside_tank on_tank over_tank above_tank at_tank "
+        "by_riser near_riser on_riser from_lid out_of_lid from_under_lid from_riser from_tank from_cover "
+        "around_manhole"
+    ),
+    "alarm": (
+        "alarm alarms buzzer horn siren septic_alarm pump_alarm high_water_alarm alarma warning_light warning_lamp "
+        "alarm_light alarm_box"
+    ),
+    "sounding": (
+        "going went_off rang screaming wailing on lit red is_on came_on tripped triggered loud will_not_stop "
+        "keeps_going not_stop not_shut_up not_shut not_quit suena sonando beep~ buzz~ sound~ blare~ ring~ chirp~ "
+        "flash~ blink~ go~_off"
+    ),
+    "light_on": (
+        "red_light_on red_light_is_on red_lamp_on red_light_flashing red_light_blinking red_light_lit light_is_red "
+        "red_light_came_on red_light_on_pump red_light_on_panel red_light_on_alarm red_light_on_control "
+        "light_on_panel_is_red red_light_is_flashing red_light_is_blinking red_light_has"
+    ),
+    "alarm_other": (
+        "smoke fire car clock burglar company set smoke_alarm phone_alarm alarm_clock silenced quiet off_now test "
+        "tested ticket house_alarm security door"
+    ),
+    "alarm_quiet": "off quiet silent fine working",
+    "panel": "panel pump box control controls alarm septic",
+    "beep": "beeping buzzing blaring beeps buzzes buzzer chirping",
+    "soggy": (
+        "soggy swampy squishy mushy wet boggy marshy soaked sodden saturated spongy waterlogged mucky sloppy soupy"
+    ),
+    "stinks": (
+        "smell smells smelled smelling stink stinks stinking reek reeks reeking odor odour stench whiff scent smelly "
+        "stinky rank foul ripe nasty funky smellin stank stunk pong"
+    ),
+    "sewage_word": (
+        "sewage raw_sewage sewer_water sewerwater septic_water effluent septage wastewater raw_waste human_waste "
+        "feces faeces excrement sewage_water"
+    ),
+    "place_prep": (
+        "by near on under behind beside along around across against over all_over everywhere below between outside "
+        "past at running flowing dripping spilling spraying squirting puddling"
+    ),
+}
