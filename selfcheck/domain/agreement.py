@@ -15,6 +15,11 @@ AGREE_WITHIN_M = 1 * INCH
 SCATTER_M = 3 * INCH
 ROUNDING_M = 0.0005  # lengths are kept to the millimetre or finer, so an inch apart may come out a hair more
 
+#: Standard error of the reading that counts as a share of one reading's: of two, that of their mean, over which the
+#: higher one only adds to the careful side; of three, that of a median of three normal errors. More are taken as three.
+#: By their number alone, whether or not they agree, so that a worse reading never looks surer.
+REPEATED = {1: 1.0, 2: 0.7071, 3: 0.6698}
+
 
 def sludge_that_counts(readings: Sequence[Reading]) -> tuple[Reading | None, Agreement]:
     """The sludge reading that counts, and how the readings agree.

@@ -209,7 +209,7 @@ def _turn(over: Callable[[float], bool], now: float, most: float, up: bool) -> f
 
 
 def _with_sludge(readings: Readings, metres: float) -> Readings:
-    return readings.model_copy(update={"sludge": [Reading(m=metres)]})
+    return readings.model_copy(update={"sludge": [Reading(m=metres)] * len(readings.sludge)})
 
 
 def _with_scum(readings: Readings, metres: float) -> Readings:

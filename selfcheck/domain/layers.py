@@ -5,10 +5,10 @@ Heights are measured from the tank floor where the pole went in. Metres, cubic m
 
 from __future__ import annotations
 
-from math import hypot
+from math import hypot, sqrt
 from typing import Literal, NamedTuple
 
-from selfcheck.domain.agreement import Agreement, one_of, sludge_that_counts
+from selfcheck.domain.agreement import REPEATED, Agreement, one_of, sludge_that_counts
 from selfcheck.domain.check import Reading, Readings
 from selfcheck.domain.conversions import INCH
 from selfcheck.domain.household import Tank
@@ -24,8 +24,12 @@ MARK_ERROR_M = 0.25 * INCH  # reading a mark on the pole
 STAIN_ERROR_M = 0.5 * INCH  # where the stain on the cloth ends
 FLOOR_ERROR_M = 0.5 * INCH  # uneven floor and a leaning pole
 FOOT_ERROR_M = 0.5 * INCH  # feeling the underside of the crust with a foot-stick
-#: Error of the two-thirds rule as a share of the crust's whole thickness. Our choice; the rule is `common-practice`.
+#: Error of a thickness taken as three times what stands above the water, as a share of it. Our choice; the rule is
+#: `common-practice`.
 TWO_THIRDS_ERROR = 0.20
+#: The same as an error of the share that hangs: `above / (1 - share)` is off by `1 / (1 - share)` of it. What is worked
+#: out from below, or from the whole, carries that share's error too, and less of it.
+HANGS_ERROR = TWO_THIRDS_ERROR * (1.0 - HANGS_BELOW)
 #: Error of taking the water to stand at its full depth when nobody said where it stands. Our choice.
 LEVEL_NOT_SEEN_ERROR_M = 2 * INCH
 
@@ -88,32 +92,34 @@ def layers(tank: Tank, vessel: Vessel, readings: Readings, level: str | None = N
     typed and named in `odd`; nothing is raised.
     """
     counted, agreement = sludge_that_counts(readings.sludge)
-    found = _reckon(tank, vessel, readings, level, counted, agreement)
+    found = _reckon(tank, vessel, readings, level, _sludge(counted, len(readings.sludge)), agreement)
     if agreement not in ("third_wanted", "clash"):
         return found
-    alone = [_reckon(tank, vessel, readings, level, reading, "one") for reading in readings.sludge]
+    alone = [_reckon(tank, vessel, readings, level, _sludge(reading), "one") for reading in readings.sludge]
     return found._replace(alternatives=tuple(alone))
 
 
 def thicknesses(readings: Readings) -> tuple[Measure | None, Measure | None]:
     """Sludge and scum as in `layers`, without what needs the tank."""
-    sludge, scum = _sludge(sludge_that_counts(readings.sludge)[0]), _scum(readings)
+    sludge, scum = _sludge(sludge_that_counts(readings.sludge)[0], len(readings.sludge)), _scum(readings)
     return _measure(sludge), _measure(scum.total if scum else None)
 
 
 def _reckon(
-    tank: Tank, vessel: Vessel, readings: Readings, level: str | None, counted: Reading | None, agreement: Agreement
+    tank: Tank, vessel: Vessel, readings: Readings, level: str | None, sludge: Uncertain | None, agreement: Agreement
 ) -> Layers:
     full = Uncertain.read("full depth", vessel.liquid_depth_m, vessel.depth_error_m) if vessel.depth_known else None
     depth, from_facts = _liquid_depth(readings, full, level)
-    sludge = _sludge(counted)
     scum = _scum(readings)
-    outlet, outlet_assumed = _outlet_height(tank, vessel, readings, depth, full, level)
+    line = full if full is not None else depth if _may_stand_full(level) else None
+    outlet, outlet_assumed = _outlet_height(tank, vessel, readings, depth, line)
+    # Water seen at the outlet is the line that the device hangs on: the depth below it cancels.
+    water = line if level == "at_outlet" else depth
+    from_water = depth if readings.outlet_bottom_below_surface else water
     top_edge = tank.outlet_top_above_surface_m
     above_top = None
-    base = full if full is not None else depth if _may_stand_full(level) else None
-    if scum and base and depth and top_edge is not None:
-        above_top = base + Uncertain.read("outlet top", top_edge, EDGE_ERROR_M) - depth - scum.above
+    if scum and line and water and top_edge is not None:
+        above_top = line + Uncertain.read("outlet top", top_edge, EDGE_ERROR_M) - water - scum.above
     below = scum.below if scum else None
     solids = _solids(vessel, depth, sludge, scum)
     clear = depth - sludge - below if depth and sludge and below else None
@@ -127,7 +133,7 @@ def _reckon(
         clear_zone=_measure(clear),
         outlet_height=_measure(outlet),
         sludge_to_outlet=_measure(outlet - sludge if outlet and sludge else None),
-        scum_to_outlet=_measure(depth - below - outlet if depth and below and outlet else None),
+        scum_to_outlet=_measure(from_water - below - outlet if from_water and below and outlet else None),
         scum_top_to_outlet_top=_measure(above_top),
         outlet_assumed=outlet_assumed,
         depth_from_facts=from_facts,
@@ -161,11 +167,16 @@ def _liquid_depth(readings: Readings, full: Uncertain | None, level: str | None)
     return (full if level == "at_outlet" else full.also("level not seen", LEVEL_NOT_SEEN_ERROR_M)), True
 
 
-def _sludge(counted: Reading | None) -> Uncertain | None:
+def _sludge(counted: Reading | None, times: int = 1) -> Uncertain | None:
+    """The sludge by the reading that counts, of so many.
+
+    Mark and stain are read anew each time, so their error shrinks. The floor is the same, and so is doubt in the words.
+    """
     if counted is None:
         return None
-    mark = max(MARK_ERROR_M, counted.error_m or 0.0)
-    return Uncertain.read("stain", counted.m, hypot(mark, STAIN_ERROR_M, FLOOR_ERROR_M))
+    anew = REPEATED[min(times, 3)] * hypot(MARK_ERROR_M, STAIN_ERROR_M)
+    doubt = sqrt(max((counted.error_m or 0.0) ** 2 - MARK_ERROR_M**2, 0.0))
+    return Uncertain.read("stain", counted.m, hypot(anew, doubt, FLOOR_ERROR_M))
 
 
 def _scum(readings: Readings) -> Scum | None:
@@ -180,13 +191,15 @@ def _scum(readings: Readings) -> Scum | None:
     if total and above:
         return Scum(total, above, total - above, "total", False)
     if total:
-        below = (total * HANGS_BELOW).also("two thirds", TWO_THIRDS_ERROR * total.value)
+        below = (total * HANGS_BELOW).also("two thirds", HANGS_ERROR * total.value)
         return Scum(total, total - below, below, "total", True)
     if above:
-        whole = (above * (1 / (1 - HANGS_BELOW))).also("two thirds", TWO_THIRDS_ERROR * 3 * above.value)
+        whole = above * (1 / (1 - HANGS_BELOW))
+        whole = whole.also("two thirds", HANGS_ERROR * whole.value / (1 - HANGS_BELOW))
         return Scum(whole, above, whole - above, "above", True)
     if below:
-        whole = (below * (1 / HANGS_BELOW)).also("two thirds", TWO_THIRDS_ERROR * below.value / HANGS_BELOW)
+        whole = below * (1 / HANGS_BELOW)
+        whole = whole.also("two thirds", HANGS_ERROR * whole.value / HANGS_BELOW)
         return Scum(whole, whole - below, below, "below", True)
     return None
 
@@ -197,21 +210,19 @@ def _part(cause: str, readings: list[Reading], error_m: float) -> Uncertain | No
 
 
 def _outlet_height(
-    tank: Tank, vessel: Vessel, readings: Readings, depth: Uncertain | None, full: Uncertain | None, level: str | None
+    tank: Tank, vessel: Vessel, readings: Readings, depth: Uncertain | None, line: Uncertain | None
 ) -> tuple[Uncertain | None, bool]:
     """The outlet device's bottom edge above the floor, and whether it is assumed.
 
-    A reading of this check counts from today's water line. A fact hangs on the full water line; where that is not on
-    record today's stands in, unless the water was seen to stand higher or lower.
+    A reading of this check counts from today's water line, a fact from the `line` of the full tank.
     """
     read = one_of(readings.outlet_bottom_below_surface, max, FOOT_ERROR_M)
     if read and depth:
         return depth - Uncertain.read("outlet edge", *read), False
-    base = full if full is not None else depth if _may_stand_full(level) else None
-    if base is None:
+    if line is None:
         return None, False
-    below = outlet_below_surface(tank, vessel, base.value)
-    return base - Uncertain.read("outlet edge", below.metres, below.error), below.assumed
+    below = outlet_below_surface(tank, vessel, line.value)
+    return line - Uncertain.read("outlet edge", below.metres, below.error), below.assumed
 
 
 def _solids(vessel: Vessel, depth: Uncertain | None, sludge: Uncertain | None, scum: Scum | None) -> dict[str, Measure]:

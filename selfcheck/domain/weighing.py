@@ -121,19 +121,19 @@ def weigh(scene: Scene, readings: Readings) -> Weighed:
 
 
 def deciding(readings: Readings) -> Readings:
-    """The same with the one sludge reading that decides.
+    """The same with the one sludge reading that decides in the place of each: as often read, and so as well known.
 
     Three or more: the median, of two middle ones the higher. Two: the higher, but counted at most an inch above the
     lower; beyond that the two contradict each other, which is a finding of its own.
     """
     ordered = sorted(readings.sludge, key=_height)
     if len(ordered) > 2:
-        return with_sludge(readings, [ordered[len(ordered) // 2]])
+        return with_sludge(readings, [ordered[len(ordered) // 2]] * len(ordered))
     if len(ordered) == 2 and not _near(ordered):
         low, high = ordered
         capped = high.model_copy(update={"m": min(high.m, low.m + AGREE_WITHIN_M)})
-        return with_sludge(readings, [capped])
-    return with_sludge(readings, ordered[-1:])
+        return with_sludge(readings, [capped, capped])
+    return with_sludge(readings, ordered[-1:] * len(ordered))
 
 
 def with_sludge(readings: Readings, sludge: list[Reading]) -> Readings:

@@ -39,30 +39,22 @@ def sludge_read(answered: Answered, context: Context) -> bool:
     return answered.number("sludge_1") is not None
 
 
-@predicate("third_sludge_reading_wanted", reads=SLUDGE[:2])
+@predicate("third_sludge_reading_wanted", reads=("level", "surface", *SCUM, "wet_line", *SLUDGE[:2], "which_tank"))
 def third_sludge_reading_wanted(answered: Answered, context: Context) -> bool:
-    """Two readings do not agree."""
+    """Two readings do not agree, or the middle of three could still turn the call."""
     from selfcheck.domain.agreement import sludge_that_counts
     from selfcheck.domain.check import Reading
 
     told = [length for question in SLUDGE[:2] if (length := answered.number(question)) is not None]
-    return sludge_that_counts([Reading(m=length) for length in told])[1] == "third_wanted"
+    if sludge_that_counts([Reading(m=length) for length in told])[1] == "third_wanted":
+        return True
+    return "sludge_third" in _could_turn_the_call(answered, context)
 
 
 @predicate("outlet_depth_wanted", reads=("level", "surface", *SCUM, "wet_line", *SLUDGE, "which_tank"))
 def outlet_depth_wanted(answered: Answered, context: Context) -> bool:
     """The outlet's depth is not on record, and to feel for it could still turn the call."""
-    from selfcheck.domain.better_reading import better_readings
-    from selfcheck.domain.shapes import vessel
-    from selfcheck.domain.weighing import Scene
-
-    house, tank, readings = household_of(context), tank_of(context), _readings(context)
-    rules = rules_of(context)
-    if rules is None or not readings.sludge:
-        return False
-    level = answered.value("level")
-    scene = Scene(tank, vessel(tank, house.bedrooms), rules, level if isinstance(level, str) else None, None)
-    return "outlet_depth" in better_readings(scene, readings, house.bedrooms)
+    return "outlet_depth" in _could_turn_the_call(answered, context)
 
 
 @predicate("filter_may_matter", reads=("level", "which_tank"))
@@ -70,6 +62,21 @@ def filter_may_matter(answered: Answered, context: Context) -> bool:
     """A filter is fitted, or the water stands high and one may be the cause."""
     fitted = tank_of(context, answered).filter
     return bool(fitted) or (fitted is None and answered.chosen("level", "above_outlet"))
+
+
+def _could_turn_the_call(answered: Answered, context: Context) -> tuple[str, ...]:
+    """Ids of the better readings that could; none before there is sludge read to go by."""
+    from selfcheck.domain.better_reading import better_readings
+    from selfcheck.domain.shapes import vessel
+    from selfcheck.domain.weighing import Scene
+
+    house, tank, readings = household_of(context), tank_of(context), _readings(context)
+    rules = rules_of(context)
+    if rules is None or not readings.sludge:
+        return ()
+    level = answered.value("level")
+    scene = Scene(tank, vessel(tank, house.bedrooms), rules, level if isinstance(level, str) else None, None)
+    return better_readings(scene, readings, house.bedrooms)
 
 
 def _readings(context: Context) -> Readings:

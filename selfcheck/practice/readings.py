@@ -26,12 +26,14 @@ _WRONG = hypot(STAIN_ERROR_M, MARK_ERROR_M)
 
 
 class Look(NamedTuple):
-    """One check, and what went wrong with it: ids `smeared`, `wrong_unit`, `not_read`, `not_seen`; empty when all
-    went well.
+    """One check, what went wrong with it, and how far floor and pole put every dip of the day off [m].
+
+    Ids of what went wrong: `smeared`, `wrong_unit`, `not_read`, `not_seen`; empty when all went well.
     """
 
     check: Check
     slips: tuple[str, ...]
+    tilt: float
 
 
 def look(truth: Truth, dice: Dice, *, slips: bool = True) -> Look:
@@ -65,7 +67,7 @@ def look(truth: Truth, dice: Dice, *, slips: bool = True) -> Look:
         lid_closed=True,
         seen=Seen(readings=Readings(**kept), **seen),
     )
-    return Look(check, tuple(wrong))
+    return Look(check, tuple(wrong), tilt)
 
 
 def better(first: Look, truth: Truth, wanted: Iterable[str], dice: Dice) -> Look:
@@ -77,7 +79,7 @@ def better(first: Look, truth: Truth, wanted: Iterable[str], dice: Dice) -> Look
             felt = _read(truth.outlet_below + _off(dice, FOOT_ERROR_M))
             more["outlet_bottom_below_surface"] = [Reading(m=felt)]
         elif what == "sludge_third":
-            third = _read(truth.sludge + _off(dice, hypot(_WRONG, FLOOR_ERROR_M)))
+            third = _read(truth.sludge + first.tilt + _off(dice, _WRONG))
             more["sludge"] = [*readings.sludge, Reading(m=third)]
         elif what in ("scum_below", "scum_above"):
             error = MARK_ERROR_M if what == "scum_above" else FOOT_ERROR_M

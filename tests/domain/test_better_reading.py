@@ -47,7 +47,7 @@ def test_the_outlet_is_asked_for_only_near_its_limits() -> None:
 
 
 def test_the_crust_is_asked_for_by_the_part_nobody_read() -> None:
-    # 3 in above the water stand for 6 ± 1.8 in below; 17 in less 6 in leaves 11, the limit of 6 in is far.
+    # Above the water stands 1 in for 2 in below, 2.7 to 4 at most; 17 in less that leaves 13, the limit of 6 in is far.
     near = {"scum_above": 5.0}  # 10 ± 3 in below: 7 in are left, and the limit is 6
     assert better_readings(scene("ma-310-cmr-15-351"), inches(sludge=[3, 3], liquid_depth=48, scum_above=1)) == ()
     assert "scum_below" in better_readings(scene("mason-wa"), inches(sludge=[3, 3], liquid_depth=48, **near))
@@ -58,6 +58,18 @@ def test_the_crust_is_asked_for_by_the_part_nobody_read() -> None:
 def test_a_third_sludge_reading_where_two_disagree_about_a_limit() -> None:
     assert better_readings(scene(), inches(sludge=[3, 5], scum_total=1, liquid_depth=48)) == ()
     assert better_readings(scene(), inches(sludge=[9, 13], scum_total=1, liquid_depth=48)) == ("sludge_third",)
+    # 7.4 of 48 in with a crust of 4: the higher of two is too close to 25 %, the lower is not
+    near = inches(sludge=[6.4, 7.4], scum_total=4, liquid_depth=48)
+    assert "sludge_third" in better_readings(scene(), near)
+    assert "sludge_third" not in better_readings(scene(), inches(sludge=[6.4, 7.4, 7], scum_total=4, liquid_depth=48))
+    assert better_readings(scene(), inches(sludge=[3, 4], scum_total=4, liquid_depth=48)) == ()
+
+
+def test_a_crust_is_felt_for_as_deep_as_its_share_may_hang() -> None:
+    """4 in above may be 4 of 20 in whole: the 16 in below reach where the 8 ± 2 × 2.4 in of a straight line do not."""
+    high = {"scum_above": 4.0, "liquid_depth": 48.0, "sludge": [3.0, 3.0]}
+    ne = scene("ne-title-124", outlet_bottom_below_surface_m=17.4 * INCH)
+    assert "scum_below" in better_readings(ne, inches(**high))
 
 
 def test_the_size_of_a_guessed_tank_where_a_limit_goes_by_capacity() -> None:

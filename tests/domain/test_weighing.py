@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+import random
+
 import pytest
 
 from selfcheck.domain.shapes import vessel
-from selfcheck.domain.weighing import Scene, Weighed, deciding, weigh
+from selfcheck.domain.weighing import Scene, Weighed, deciding, greatest, weigh
 from tests.cases import INCH, build, rule_sets
 
 
@@ -45,10 +47,28 @@ def test_a_higher_second_reading_never_lowers_the_one_that_decides() -> None:
     assert heights == sorted(heights)
 
 
+@pytest.mark.parametrize("count", [1, 2, 3, 4])
+def test_a_higher_reading_never_makes_the_chance_smaller(count: int) -> None:
+    chance = random.Random(count)
+    case = build()
+    scene = Scene(case.household.tank(), vessel(case.household.tank()), rule_sets()["us-epa-homeowner"], None, None)
+
+    def over(inches: list[float]) -> float:
+        return greatest(scene.stand(deciding(build(sludge=inches).checks[0].seen.readings))) or 0.0
+
+    for _ in range(25):
+        read = [chance.uniform(5, 12) for _ in range(count)]
+        higher = [one + (chance.uniform(0, 4) if chance.random() < 0.5 else 0.0) for one in read]
+        assert over(higher) >= over(read) - 1e-12, (read, higher)
+
+
 def test_a_limit_cites_what_it_rests_on_and_nothing_else() -> None:
     found = {one.id: one for one in weighed().findings}
     assert found["sludge_to_outlet_under"].uses == ("seen.readings.sludge",)
-    assert set(found["scum_to_outlet_under"].uses) == {"seen.readings.scum_above", "seen.readings.liquid_depth"}
+    assert set(found["scum_to_outlet_under"].uses) == {"seen.readings.scum_above"}
+    # nobody saw the water stand at the outlet: the crust hangs where the wet line is
+    unseen = {one.id: one for one in weighed(level="unknown").findings}
+    assert set(unseen["scum_to_outlet_under"].uses) == {"seen.readings.scum_above", "seen.readings.liquid_depth"}
     assert "seen.readings.sludge" in found["solids_by_depth_under"].uses
 
 

@@ -82,7 +82,8 @@ def test_the_smallest_change_turns_the_verdict(seed: int) -> None:
     last = case.checks[-1]
     kinds = ("scum_total", "scum_above", "scum_below") if change.what == "scum" else ("sludge",)
     update: dict[str, list[Reading]] = {kind: [] for kind in kinds}
-    update["scum_total" if change.what == "scum" else "sludge"] = [Reading(m=change.then_m)]
+    times = 1 if change.what == "scum" else len(last.seen.readings.sludge)
+    update["scum_total" if change.what == "scum" else "sludge"] = [Reading(m=change.then_m)] * times
     seen = last.seen.model_copy(update={"readings": last.seen.readings.model_copy(update=update)})
     then = judge(laid(case, [last.model_copy(update={"seen": seen})]))
     assert then.verdict == change.verdict, (found.verdict, change)

@@ -124,7 +124,7 @@ def test_old_readings_are_counted_not_dropped_without_a_word() -> None:
 def test_a_corrected_check_shows_once_and_the_units_are_the_households() -> None:
     case = build({"correct": {"sludge": [6, 6]}})
     text = text_of(page_of(with_household(case, units="metric")))
-    assert "18 May 2026 15 ± 2 cm" in text
+    assert "18 May 2026 15 ± 1.5 cm" in text
     assert text.count("18 May 2026 1") == 1
 
 
