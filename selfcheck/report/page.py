@@ -66,7 +66,7 @@ def household_page(
         tag(
             "div",
             _ahead(judgement, screen, said),
-            _open(screen, said),
+            _open(judgement, screen, said),
             _facts(judgement, pump_outs, said),
             class_="two",
         ),
@@ -114,12 +114,13 @@ def _evidence(screen: VerdictPage, said: Tables) -> Html:
     return tag("div", _part(parts["seen"], screen.seen), _part(parts["why"], screen.why), class_="two")
 
 
-def _open(screen: VerdictPage, said: Tables) -> Html:
+def _open(judgement: Judgement, screen: VerdictPage, said: Tables) -> Html:
+    looked = judgement.check is not None and judgement.check.gate == "passed"
     parts = said["parts"]
     return tag(
         "div",
         _part(parts["questionable"], screen.questionable),
-        _part(parts["not_checked"], screen.not_checked),
+        _part(parts["not_checked"], screen.not_checked or ([said["not_checked"]["none"]] if looked else [])),
         _part(parts["would_change"], screen.would_change),
         _part(parts["not_used"], screen.not_used),
     )
@@ -141,7 +142,7 @@ def _readings(found: Sequence[Row], said: Tables) -> Html:
             tag("thead", tag("tr", *(tag("th", words[one], scope="col") for one in heads))),
             tag("tbody", *body),
         ),
-        tag("p", words["older"].format(count=more), class_="quiet") if more > 0 else None,
+        tag("p", words["older" if more > 1 else "older_one"].format(count=more), class_="quiet") if more > 0 else None,
     )
 
 
@@ -186,9 +187,14 @@ def _rule_row(row: RuleRow, judgement: Judgement, said: Tables, verdict_words: V
     return tag(
         "tr",
         tag("th", row.rule_set.title, tag("small", said["own"] if own else row.rule_set.jurisdiction), scope="row"),
-        tag("td", said[row.call], tag("small", ", ".join(notes)) if notes else None),
-        tag("td", *(tag("small", line.replace(" %", "\u00a0%")) for line in limits), class_="limits"),
-        tag("td", due),
+        tag("td", said[row.call], tag("small", ", ".join(notes)) if notes else None, data_name=said["now"]),
+        tag(
+            "td",
+            *(tag("small", line.replace(" %", "\u00a0%")) for line in limits),
+            class_="limits",
+            data_name=said["limits"],
+        ),
+        tag("td", due, data_name=said["due"]),
         class_="own" if own else None,
     )
 
@@ -224,7 +230,7 @@ def _other(
         _evidence(screen, words.page),
         _readings(rows(judgement, checks, pump_outs, words.page["readings"]), words.page),
         _ahead(judgement, screen, words.page),
-        _open(screen, words.page),
+        _open(judgement, screen, words.page),
     )
 
 
@@ -273,4 +279,5 @@ def _rule_source(rule: RuleSet, said: Tables, units: Any) -> Html:
 def _source(title: str, href: str, about: Sequence[str]) -> Html:
     """One publication. The link is followed by nobody but the reader."""
     name = tag("a", title, href=href, rel="noreferrer") if href.startswith("https://") else text(title)
-    return join(name, f". {', '.join(one for one in about if one)}.")
+    told = ", ".join(one for one in about if one)
+    return join(name, f". {told[:1].upper()}{told[1:]}.")

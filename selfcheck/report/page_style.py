@@ -43,6 +43,13 @@ td { font-variant-numeric: tabular-nums }
 dl { display: grid; grid-template-columns: max-content 1fr; gap: .2rem 1rem; margin: .3rem 0 }
 dt { color: var(--quiet) } dd { margin: 0 }
 .sources { font-size: .85rem; list-style: none; padding: 0 }
+@media screen and (max-width: 46rem) {
+  .rules table, .rules caption, .rules tbody, .rules tr, .rules th, .rules td { display: block }
+  .rules thead { display: none }
+  .rules tr { border: 1px solid var(--line); border-radius: .4rem; padding: .5rem .7rem; margin: .6rem 0 }
+  .rules th, .rules td { border: 0; padding: .15rem 0 } .rules th { font-weight: 600 }
+  .rules tr.own { background: var(--own) } .own th { padding-left: 0 }
+  .rules td::before { content: attr(data-name) ": "; color: var(--quiet); font-weight: 400 } }
 @media (max-width: 30rem) { html { font-size: 16px } th, td { padding-right: .4rem } table { font-size: .9rem }
   dl { grid-template-columns: 1fr; gap: 0 } dd { margin-bottom: .3rem } }
 @media print {
@@ -60,7 +67,8 @@ dt { color: var(--quiet) } dd { margin: 0 }
   .two { display: block; columns: 2; column-gap: 6mm; margin-top: 1.6mm }
   dl + p { break-before: avoid } .two h2:first-child { margin-top: 0 }
   .pictures { grid-template-columns: repeat(3, 1fr); gap: 2mm 3mm } .pictures.by-two { grid-template-columns: 1fr 1fr }
-  .pictures svg { width: auto; max-width: 100%; max-height: 50mm; justify-self: center; break-inside: avoid }
+  .pictures svg { width: auto; max-width: 100%; max-height: 48mm; justify-self: center; break-inside: avoid }
+  .pictures.by-two svg { max-height: 60mm }
   th, td { padding: .25mm 2mm .25mm 0; line-height: 1.16; font-size: 8pt } thead { break-after: avoid }
   td small, th small { display: inline; margin-left: 1.5mm }
   td.limits small { display: block; margin: 0; font-size: 6.2pt; line-height: 1.05 } .rules td { min-width: 0 }
