@@ -32,7 +32,8 @@ class Answered(dict[str, Answer]):
     """The answers that count at one point of the conversation, by question id, and where the conversation stands.
 
     `gate`: "none" (no gate item answered yet), "passed" (all answered so far let the person go on) or "failed".
-    `open`: something dangerous may stand open. `before`: answers that a break made void, gate items and openings.
+    `open`: something dangerous may stand open. `before`: answers that a break made void, gate items and openings;
+    `resumed`: there was such a break.
     `hazards`: ids told or chosen, oldest first; `danger`: one of them is at the level of danger.
     """
 
@@ -44,6 +45,7 @@ class Answered(dict[str, Answer]):
         self.danger = False
         self.hazards: tuple[str, ...] = ()
         self.before: Mapping[str, Answer] = {}
+        self.resumed = False
 
     def value(self, question: str) -> Value:
         """The value of an answer; None when it was not asked, skipped or not known."""

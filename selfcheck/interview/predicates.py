@@ -33,6 +33,7 @@ BUILT_IN = {
     "hazard_told",
     "urgent_told",
     "may_stand_open",
+    "resumed",
 }
 
 
@@ -93,6 +94,12 @@ def urgent_told(answered: Answered, context: Context) -> bool:
 def may_stand_open(answered: Answered, context: Context) -> bool:
     """Something dangerous may stand open right now."""
     return answered.open
+
+
+@predicate("resumed", reads=())
+def resumed(answered: Answered, context: Context) -> bool:
+    """The conversation was taken up again, before everything was shut in good order."""
+    return answered.resumed
 
 
 @predicate("first_check", reads=())

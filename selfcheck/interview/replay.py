@@ -97,6 +97,7 @@ def _after_break(script: Script, state: State) -> State:
     ]
     return replace(
         state,
+        resumed=True,
         told=tuple(dict.fromkeys((*state.told, *raised))),
         given={name: answer for name, answer in state.given.items() if name not in void},
         at={name: place for name, place in state.at.items() if name not in void},

@@ -18,7 +18,7 @@ from selfcheck.interview.collect import collect
 from selfcheck.interview.context import Answered, Context
 from selfcheck.interview.nodes import Condition, Node
 from selfcheck.interview.predicates import BUILT_IN, PREDICATES
-from selfcheck.interview.replay import begin, follow
+from selfcheck.interview.replay import follow, replay
 from selfcheck.interview.routing import reviewed, true_of
 from selfcheck.interview.script import Script
 from selfcheck.interview.state import State
@@ -114,15 +114,17 @@ def explore(
     hazards: Iterable[str] = (),
     breaks: bool = False,
     skipping: bool = True,
+    given: Iterable[Answer] = (),
 ) -> Graph:
     """Every state and edge of a conversation in one context.
 
     `samples`: values to try at a question, beside "don't know" and "skip" where these are answers; without them every
     option, and for a measure a common and a high value. `leaving`, `hazards`, `breaks`: try these in every state too.
+    `given`: the answers that it starts with.
     Raises ValueError when there are more than `MOST_STATES` states.
     """
     key_of = _key_maker(script, context)
-    first = begin(script, context)
+    first = replay(script, context, given)
     graph = Graph(script, key_of(first))
     graph.states[graph.start] = first
     waiting = [graph.start]

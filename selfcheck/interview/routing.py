@@ -139,6 +139,7 @@ def _said_since_open(node: Node, state: State) -> bool:
 def _blank(state: State) -> Answered:
     answered = Answered()
     answered.open, answered.leaving, answered.before = state.open, state.leaving, state.before
+    answered.resumed = state.resumed
     answered.hazards = state.told
     return answered
 

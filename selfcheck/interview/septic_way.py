@@ -17,18 +17,25 @@ def on_paper(answered: Answered, context: Context) -> bool:
 @predicate("going_out", reads=BEFORE_GOING_OUT)
 def going_out(answered: Answered, context: Context) -> bool:
     """The check is to be done outside, and nothing was told that must be seen by a professional first."""
-    return answered.chosen("way_in", "guided") and not _wants_a_call_today(answered)
+    return answered.chosen("way_in", "guided", "hidden") and not _wants_a_call_today(answered)
+
+
+@predicate("lid_hidden", reads=(*BEFORE_GOING_OUT, "ready"))
+def lid_hidden(answered: Answered, context: Context) -> bool:
+    """The lid has to be found or bared first. After a break, only where the household stands at that moment counts."""
+    if not going_out(answered, context):
+        return False
+    return answered.chosen("ready", "lid_hidden") if answered.resumed else answered.chosen("way_in", "hidden")
 
 
 @predicate("gate_wanted", reads=(*BEFORE_GOING_OUT, "ready", "search", "utility_call", "bared"))
 def gate_wanted(answered: Answered, context: Context) -> bool:
     """The lid is in sight or bared, and the household means to go on."""
-    if not going_out(answered, context):
-        return False
-    if answered.chosen("ready", "go_out"):
-        return True
-    found = answered.chosen("search", "found_bare") or answered.was_chosen("bared", "clear")
-    return answered.chosen("ready", "lid_hidden") and found
+    if lid_hidden(answered, context):
+        return answered.chosen("search", "found_bare") or answered.was_chosen("bared", "clear")
+    if answered.resumed:
+        return going_out(answered, context) and answered.chosen("ready", "go_out")
+    return going_out(answered, context)
 
 
 @predicate("tank_uncovered", reads=("way_in", "ready", "lid_off"))

@@ -58,10 +58,13 @@ def several(script: Script, state: State, text: str, context: Context) -> Severa
 
 
 def elsewhere(script: Script, state: State, text: str, context: Context) -> Several:
-    """The answer of a line that is just an option's words of another question; none while a safety item is open."""
+    """The answer of a line that is just an option's words of another question, one to come or else one answered.
+
+    None while a safety item is open.
+    """
     if state.node is not None and state.node.gate:
         return Several()
-    answer = _by_option(script, state, text, context)
+    answer = _by_option(script, state, text, context) or _instead(script, state, text)
     return Several((answer,) if answer else ())
 
 
@@ -237,6 +240,21 @@ def _measured(node: Node, value: str, context: Context) -> Answer | None:
     if reading.answer is None and reading.meanings and node.kind == "length":
         return reading.meanings[0][1]
     return reading.answer
+
+
+def _instead(script: Script, state: State, text: str) -> Answer | None:
+    """The words of another option of the only question answered that has it: the person goes another way."""
+    if normal(text).isdecimal():
+        return None
+    found: list[Answer] = []
+    for ident, old in state.answered.items():
+        node = script.nodes[ident]
+        if node.kind != "choose" or not _free(node) or raised(script, state, ident):
+            continue
+        answer = exact(script, node, text).answer
+        if answer is not None and answer.value != old.value:
+            found.append(answer)
+    return found[0] if len(found) == 1 else None
 
 
 def _by_option(

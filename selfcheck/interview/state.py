@@ -31,17 +31,18 @@ class State:
     """A conversation after some answers; made by `replay` alone.
 
     `given`: the last answer to each question, those taken back left out. `at`: its place in the list of answers.
-    `before`: safety and opening answers that a break made void. `told`: hazards told in words. `open`: something may
-    stand open, from the moment an opening step was shown until it was said to be shut. `opened`: an opening step was
-    reached at some time, first at `first_opened`, last at `opened_at`. `close_first`: the question about shutting comes
-    before everything. `must_close`: it comes before leaving. `close_from`: answers about shutting before this place do
-    not count for that. `settled`: it was shut in the ordinary course, so that a break need not begin it again.
-    `tries`: answers about shutting that did not say that it is shut.
+    `before`: safety and opening answers that a break made void; `resumed`: there was such a break. `told`: hazards told
+    in words. `open`: something may stand open, from the moment an opening step was shown until it was said to be shut.
+    `opened`: an opening step was reached at some time, first at `first_opened`, last at `opened_at`. `close_first`: the
+    question about shutting comes before everything. `must_close`: it comes before leaving. `close_from`: answers about
+    shutting before this place do not count for that. `settled`: it was shut in the ordinary course, so that a break
+    need not begin it again. `tries`: answers about shutting that did not say that it is shut.
     """
 
     given: Mapping[str, Answer] = field(default_factory=dict)
     at: Mapping[str, int] = field(default_factory=dict)
     before: Mapping[str, Answer] = field(default_factory=dict)
+    resumed: bool = False
     told: tuple[str, ...] = ()
     length: int = 0
     leaving: bool = False
@@ -76,4 +77,5 @@ class State:
         given = {name: (answer.state, answer.value) for name, answer in self.given.items()}
         node = self.node.id if self.node else ""
         flags = (self.told, self.leaving, self.open, self.opened, self.must_close, self.close_first, self.settled)
+        flags = (*flags, self.resumed)
         return given, node, self.step.outcome, self.step.left, tuple(self.answered), flags

@@ -18,7 +18,7 @@ from tests.content.walking import WALKS, graph, household, talk
 
 ORDINARY = [("way", "new"), ("way", "known"), ("readings", "new"), ("trouble", "new"), ("learn", "new")]
 ORDINARY += [("after_pump_out", "new"), ("look_ahead", "new"), ("find_tank", "new"), ("second", "two")]
-ORDINARY += [("pumped_of_two", "two"), ("learn_of_two", "two"), ("find_of_two", "two")]
+ORDINARY += [("pumped_of_two", "two"), ("learn_of_two", "two"), ("find_of_two", "two"), ("again", "known")]
 #: every item that has to be passed before the lid comes off; two more only where they apply
 GATE = ("gate_helper", "gate_away", "gate_spark", "gate_load", "gate_lid", "gate_hands", "gate_promise", "gate_teach")
 #: words that lead a person to open, lift, lower or reach; allowed only where a step `opens`, or in a "do not"
@@ -49,7 +49,8 @@ def gate_passed(state: State, graph: Graph) -> bool:
         needed.append("gate_power")
     if answered.chosen("gate_teach", "climb_down", "reach_in"):
         needed.append("gate_teach_again")
-    if answered.chosen("ready", "lid_hidden") and answered.chosen("search", "found_covered"):
+    hidden = answered.chosen("ready", "lid_hidden") or answered.chosen("way_in", "hidden")
+    if hidden and answered.chosen("search", "found_covered"):
         needed += ["utility_call", "bared"]
     nodes = graph.script.nodes
     return all(name in answered and set(choices_of(answered[name])) <= set(nodes[name].passes) for name in needed)

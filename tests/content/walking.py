@@ -13,7 +13,7 @@ from functools import cache
 
 from selfcheck.domain.check import Check, PumpOut
 from selfcheck.domain.household import Household
-from selfcheck.interview.answers import Value
+from selfcheck.interview.answers import BREAK, Answer, Value
 from selfcheck.interview.context import Context
 from selfcheck.interview.routes import Graph, explore
 from selfcheck.interview.script import Script
@@ -29,11 +29,15 @@ FACTS = ("last_pump_out", "people", "size", "people_since", "facts_same")
 
 @dataclass(frozen=True)
 class Walk:
-    """What is tried: `samples` by question, else every option. `sure`: questions with no "don't know"."""
+    """What is tried: `samples` by question, else every option. `sure`: questions with no "don't know".
+
+    `resumed`: it is taken up again after a break.
+    """
 
     flow: str
     samples: dict[str, tuple[Value, ...]] = field(default_factory=dict)
     sure: tuple[str, ...] = ()
+    resumed: bool = False
 
 
 SEVERAL: dict[str, tuple[Value, ...]] = {
@@ -64,6 +68,23 @@ NUMBERS: dict[str, tuple[Value, ...]] = {
     "lid_thickness": (0.076,),
     "lid_material": ("concrete",),
 }
+#: the parts of a yearly check that a walk is not about
+ONE_WAY: dict[str, tuple[Value, ...]] = {
+    "way_in": ("guided", "sheet"),
+    "wrong_now": ((),),
+    "alarm": ("not_fitted",),
+    "facts_same": ("same",),
+    "lid_form": ("round",),
+    "gate_helper": ("adult_here",),
+    "gate_away": ("none_here",),
+    "gate_lid": ("firm_heavy", "cracked"),
+    "gate_teach": ("call_stay_out",),
+    "level": ("at_outlet",),
+    "surface": ("brown",),
+    "smell": ("earthy",),
+    "parts": ((),),
+    "sludge_2": (0.2,),
+}
 WALKS = {
     "way": Walk(
         "yearly",
@@ -87,7 +108,6 @@ WALKS = {
             "wrong_now": ((),),
             "alarm": ("not_fitted",),
             "facts_same": ("same",),
-            "ready": ("go_out",),
             "lid_form": ("round",),
             "gate_helper": ("adult_here",),
             "gate_away": ("none_here",),
@@ -100,51 +120,38 @@ WALKS = {
             "wall_state": ("pitted",),
             "gate_teach": ("call_stay_out",),
         },
-        ("wrong_now", "alarm", "ready", *FACTS, *LID),
+        ("wrong_now", "alarm", *FACTS, *LID),
     ),
     "path": Walk(
         "yearly",
         {
             **NUMBERS,
-            "way_in": ("guided", "sheet"),
+            **ONE_WAY,
             "wrong_now": ((), ("feeling_ill",)),
-            "alarm": ("not_fitted",),
-            "ready": ("go_out",),
-            "lid_form": ("round",),
             "gate_helper": ("adult_here", "alone"),
-            "gate_away": ("none_here",),
-            "gate_lid": ("firm_heavy", "cracked"),
-            "gate_teach": ("call_stay_out",),
-            "level": ("at_outlet",),
-            "surface": ("brown",),
-            "smell": ("earthy",),
-            "parts": ((),),
-            "sludge_2": (0.2,),
         },
-        ("wrong_now", "alarm", "ready", *FACTS, *READINGS, *LID),
+        ("wrong_now", "alarm", *FACTS, *READINGS, *LID),
+    ),
+    "again": Walk(
+        "yearly",
+        {
+            **NUMBERS,
+            **ONE_WAY,
+            "way_in": ("guided", "hidden"),
+            "wrong_now": ((), ("feeling_ill",)),
+            "gate_lid": ("firm_heavy",),
+        },
+        ("wrong_now", "alarm", *FACTS, *READINGS, *LID),
+        resumed=True,
     ),
     "second": Walk(
         "yearly",
         {
             **NUMBERS,
-            "way_in": ("guided", "sheet"),
+            **ONE_WAY,
             "which_tank": ("first", "second"),
-            "wrong_now": ((),),
-            "alarm": ("not_fitted",),
-            "facts_same": ("same",),
-            "ready": ("go_out",),
-            "lid_form": ("round",),
-            "gate_helper": ("adult_here",),
-            "gate_away": ("none_here",),
-            "gate_lid": ("firm_heavy", "cracked"),
-            "gate_teach": ("call_stay_out",),
-            "level": ("at_outlet",),
-            "surface": ("brown",),
-            "smell": ("earthy",),
-            "parts": ((),),
-            "sludge_2": (0.2,),
         },
-        ("wrong_now", "alarm", "ready", *FACTS, *READINGS, *LID),
+        ("wrong_now", "alarm", *FACTS, *READINGS, *LID),
     ),
     "trouble": Walk("trouble"),
     "learn": Walk("learn", {"learn_people": (3.0,), "learn_size": (3.8,)}),
@@ -230,4 +237,5 @@ def graph(name: str, whose: str, *, hazards: tuple[str, ...] = ()) -> Graph:
         for section in whole.flow.sections
     )
     narrowed = replace(whole, flow=replace(whole.flow, sections=sections))
-    return explore(narrowed, household(whose), walk.samples, hazards=hazards, skipping=False)
+    given = (Answer(BREAK, "value"),) if walk.resumed else ()
+    return explore(narrowed, household(whose), walk.samples, hazards=hazards, skipping=False, given=given)

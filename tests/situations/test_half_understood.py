@@ -50,3 +50,31 @@ def test_a_statement_is_not_answered_by_the_guide(line: str) -> None:
 def test_what_a_probe_is_comes_from_the_glossary() -> None:
     talk = standing_at("smell")
     assert "thin rod" in talk.hear("what is a probe")[1].text
+
+
+def test_another_way_through_is_offered_at_a_later_question_and_taken_after_a_yes() -> None:
+    talk = standing_at("lid_form", "we did it on paper")
+    assert talk.node is not None
+    assert talk.pending is not None
+    assert [one.question for one in talk.pending.offered] == ["way_in"]
+    talk.hear("yes")
+    assert talk.node.id == "sheet_lid"
+
+
+def test_where_one_stands_is_asked_after_a_break_only() -> None:
+    before = standing_at("lid_form")
+    assert "ready" not in before.state.answered
+    after = Conversation(before.script, before.context, before.answers)
+    after.start()
+    for line in ("none", "no alarm"):
+        after.hear(line)
+    assert after.node is not None
+    assert after.node.id == "ready"
+    after.hear("the sheet is filled in")
+    assert after.node.id == "sheet_lid"
+    back_out = Conversation(before.script, before.context, before.answers)
+    back_out.start()
+    for line in ("none", "no alarm", "not today"):
+        back_out.hear(line)
+    assert back_out.node is not None
+    assert back_out.node.id == "lid_look"
