@@ -15,7 +15,7 @@ from selfcheck.domain.check import Check, Reading, Readings, standing
 from selfcheck.domain.circumstances import circumstances, lately_pumped
 from selfcheck.domain.explain import act_by, sureness, would_change
 from selfcheck.domain.findings import Finding, Verdict, rank, worst
-from selfcheck.domain.flow import detention_days, flow
+from selfcheck.domain.flow import detention_days, flow, short_rest
 from selfcheck.domain.forecast import forecast
 from selfcheck.domain.gaps import disagreements, not_checked, open_answers, unread, wrong_dates
 from selfcheck.domain.history import counted, days_after, years_between
@@ -82,6 +82,7 @@ def _judge_tank(case: Case, tank: Tank, strange: bool) -> Judgement:
     weighed: Weighed | None = None
     second: Weighed | None = None
     better: tuple[str, ...] = ()
+    detention: float | None = None
     rests = False
     found += pump_out_findings(emptied, checks)
     if check is None or not record.whole:
@@ -99,6 +100,7 @@ def _judge_tank(case: Case, tank: Tank, strange: bool) -> Judgement:
                 found += [one for one in unread(("scum",), limits, ahead, today) if one.verdict == "call_soon"]
             better = better_readings(scene, readings, household.bedrooms) if not IMPOSSIBLE & {*weighed.odd} else ()
             found += disagreements(check, earlier, last)
+            detention = _detention(weighed.layers, body, household, today)
             if check.seen.second_compartment is not None:
                 second = weigh(scene, _filled(check.seen.second_compartment, readings))
                 found += [_of_second(one) for one in second.findings]
@@ -110,6 +112,8 @@ def _judge_tank(case: Case, tank: Tank, strange: bool) -> Judgement:
         found += asked_of(check, gaps.findings) if on_the_day else gaps.findings
         found += _signs(case, record, gaps.seen, facts, pumped_since)
         found += _nothing_amiss(check, found)
+        short = short_rest(detention) if detention is not None else None
+        found += [short] if short is not None else []
     view = starting(ahead, weighed, check)
     standings = weighed.standings if weighed else ()
     look, reason = look_again(view, limits, check, last, today)
@@ -144,7 +148,7 @@ def _judge_tank(case: Case, tank: Tank, strange: bool) -> Judgement:
         due=view.due(limits),
         look_again=look,
         look_reason=reason,
-        detention_days=_detention(weighed.layers, body, household, today) if weighed else None,
+        detention_days=detention,
         missing=not_checked(check, tank, rules),
         questionable=_questionable(findings, known),
         kind=next((one.kind for one in findings if one.verdict == "cannot_tell" and one.kind), None)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from datetime import date
+from math import ceil
 from typing import TYPE_CHECKING, Any, Literal, NamedTuple
 
 from selfcheck.content_words import filled
@@ -100,6 +101,8 @@ def fills_of(finding: Finding, words: VerdictWords, units: Units) -> dict[str, s
     for name, value in finding.facts.items():
         if name in _LENGTHS and isinstance(value, (int, float)):
             fills[name] = show_length(max(float(value), 0.0), units)
+        elif name.endswith("hours") and isinstance(value, (int, float)):
+            fills[name] = str(max(ceil(value), 2))  # told as "less than"; nobody knows it to the minute
         elif name == "chance" and isinstance(value, (int, float)):
             fills[name] = chance_in_words(float(value))
         elif isinstance(value, date):

@@ -125,9 +125,7 @@ def _seen(judgement: Judgement, words: VerdictWords, units: Units) -> tuple[str,
             )
         )
     days = judgement.detention_days
-    if days is not None and days < LEAST_DAYS:
-        lines.append(words.say("seen", "detention_short"))
-    elif days is not None:
+    if days is not None and days >= LEAST_DAYS:  # a shorter rest is a finding of its own
         lines.append(words.say("seen", "detention").format(days=f"{days:.1f}"))
     return tuple(dict.fromkeys(lines))
 

@@ -2,6 +2,7 @@ from __future__ import annotations
 
 import math
 from datetime import date, timedelta
+from math import ceil
 
 import pytest
 from hypothesis import given
@@ -17,6 +18,8 @@ from selfcheck.domain.flow import (
     short_rest,
 )
 from selfcheck.domain.household import MeterReading
+from selfcheck.report.wording import verdict_screen
+from tests.cases import judged, verdict_words
 
 GALLON = 0.003785411784
 START = date(2026, 1, 1)
@@ -75,6 +78,21 @@ def test_under_a_day_is_told_with_its_source() -> None:
     assert found is not None
     assert (found.source, found.facts["hours"]) == ("epa-832-f-00-079", 12.0)
     assert short_rest(1.0) is None
+
+
+def test_a_short_rest_is_a_finding_that_changes_no_verdict_and_is_told_with_what_it_may_mean() -> None:
+    crowd = {"set": {"household.occupancy.0.people": 30, "pump_out.on": "2026-03-01"}}
+    found = judged(crowd, sludge=[1, 1])
+    told = next(one for one in found.findings if one.id == "short_rest")
+    assert found.detention_days is not None
+    assert told.facts["days"] == found.detention_days < 1
+    assert told.verdict == "carry_on"
+    page = verdict_screen(found, verdict_words())
+    hours = ceil(24 * found.detention_days)
+    assert any(f"less than {hours} hours" in line and "24 hours" in line for line in page.seen)
+    assert found.verdict == "carry_on"
+    assert any("EPA 832-F-00-079" in line for line in page.why)
+    assert "short_rest" not in {one.id for one in judged(sludge=[4, 4]).findings}
 
 
 @given(st.floats(0.001, 20), st.floats(1, 5000), st.floats(1.01, 3))
