@@ -47,6 +47,7 @@ def _begin(sitting: Sitting) -> Conversation:
     from selfcheck.loading.conversations import script
 
     context = Context(today=sitting.today, household=sitting.household, units=sitting.household.units)
-    talk = Conversation(script(sitting.place, HOME), context, ask_back=sitting.ask_back)
+    asked = script(sitting.place, HOME)
+    talk = Conversation(asked, context, ask_back=sitting.ask_back, ask_near=sitting.ask_near)
     talk.start()
     return talk

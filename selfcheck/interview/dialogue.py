@@ -6,7 +6,7 @@ beside it, such as the small question "which do you mean?", is gone after a brea
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import replace
 from typing import Any, Protocol
 
@@ -45,6 +45,14 @@ class Reply(Protocol):
     def source(self) -> str:
         """Where that is said."""
 
+    @property
+    def asked(self) -> str:
+        """The question that it answers."""
+
+    @property
+    def sure(self) -> bool:
+        """Whether that is surely what was asked."""
+
 
 def _keep_nothing(answer: Answer) -> None:
     """Answers are held in memory only."""
@@ -55,7 +63,8 @@ class Conversation:
 
     `answers`: those given before a break. `keep` is called with each answer before the next question is made, and may
     raise: then the answer does not count. `now` gives the time put on answers; the day of the context stands for it
-    when it is not given. `ask_back` answers side questions.
+    when it is not given. `ask_back` answers side questions; `ask_near` gives the answers that may be meant when it
+    has none.
     """
 
     def __init__(
@@ -66,11 +75,13 @@ class Conversation:
         keep: Callable[[Answer], None] = _keep_nothing,
         now: Callable[[], str] | None = None,
         ask_back: Callable[[str], Reply | None] | None = None,
+        ask_near: Callable[[str], Sequence[Reply]] | None = None,
     ) -> None:
         self.script = script
         self.context = context
         self.phrases = Phrases(script.interface)
         self.ask_back = ask_back
+        self.ask_near = ask_near
         self.messages: list[Message] = []
         self.pending: Pending | None = None
         self.revising: str = ""  # id of a question that is asked once more, its old answer still counting

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
 from selfcheck.interview import hazards, odd
@@ -11,11 +12,11 @@ from selfcheck.interview.messages import Message
 from selfcheck.interview.nodes import Node, Term
 from selfcheck.interview.pending import Pending
 from selfcheck.interview.prompting import caution_message
-from selfcheck.interview.showing import inline
-from selfcheck.interview.understanding import MEASURES, after_opening, is_question, normal
+from selfcheck.interview.showing import at_start, inline
+from selfcheck.interview.understanding import MEASURES, after_opening, is_one_of, is_question, normal
 
 if TYPE_CHECKING:
-    from selfcheck.interview.dialogue import Conversation
+    from selfcheck.interview.dialogue import Conversation, Reply
 
 
 def asks(talk: Conversation, text: str) -> bool:
@@ -43,6 +44,8 @@ def side_question(talk: Conversation, text: str) -> list[Message] | None:
         return [caution_message(danger, talk.phrases, whole=True), *talk.question()]
     reply = talk.ask_back(text) if talk.ask_back is not None else None
     answer = [Message("help", reply.text, source=reply.source)] if reply is not None else []
+    if reply is not None and not reply.sure:
+        answer.insert(0, Message("note", talk.phrases.say("taken_as", asked=_as_question(reply))))
     if danger is not None and (reply is None or danger.level == "danger"):
         answer.insert(0, caution_message(danger, talk.phrases, whole=reply is None))
     return [*answer, *talk.question()] if answer else None
@@ -64,7 +67,10 @@ def not_understood(talk: Conversation, text: str) -> list[Message]:
     talk.record(Answer(NOTE, "value", text, said=text))
     kept = Message("note", talk.phrases.say("note_kept"))
     if asked:
-        return [Message("help", talk.phrases.say("not_in_guide")), kept, *talk.question()]
+        perhaps = talk.ask_near(text) if talk.ask_near is not None else ()
+        if perhaps:
+            return [kept, *talk.ask(_one_of_these(talk, perhaps))]
+        return [_not_in_guide(talk), kept, *talk.question()]
     if talk.node is not None and talk.node.kind == "say":
         return [kept, *talk.question()]
     near = meant(talk.script, talk.node, text) if talk.node is not None and talk.pending is None else None
@@ -74,6 +80,35 @@ def not_understood(talk: Conversation, text: str) -> list[Message]:
     if talk.misses > 2 and talk.pending is None and talk.node is not None and talk.node.kind == "date":
         return talk.ask(_ways_out(talk, talk.node))
     return [*_in_other_words(talk), *([kept] if talk.misses == 2 else []), *talk.question()]
+
+
+def _not_in_guide(talk: Conversation) -> Message:
+    return Message("help", talk.phrases.say("not_in_guide"))
+
+
+def _as_question(reply: Reply) -> str:
+    return at_start(f"{reply.asked.rstrip('?')}?")
+
+
+def _one_of_these(talk: Conversation, perhaps: Sequence[Reply]) -> Pending:
+    """The questions that may have been meant, to pick from. A yes or a no is never taken for the open question's."""
+
+    def choose(choice: str) -> list[Message]:
+        talk.drop_pending()
+        picked = next((reply for reply in perhaps if reply.asked == choice), None)
+        said = Message("help", picked.text, source=picked.source) if picked is not None else _not_in_guide(talk)
+        return [said, *talk.question()]
+
+    def other(line: str) -> list[Message] | None:
+        interface = talk.script.interface
+        if is_one_of(interface, "no", line) or is_one_of(interface, "none", line):
+            return choose("")
+        if is_one_of(interface, "yes", line):
+            return [Message("trouble", talk.phrases.say("no_match_options")), *talk.question()]
+        return None
+
+    choices = tuple((reply.asked, _as_question(reply)) for reply in perhaps)
+    return Pending(talk.phrases.say("near_ask"), (*choices, ("", talk.phrases.say("near_none"))), choose, other)
 
 
 def _ways_out(talk: Conversation, node: Node) -> Pending:

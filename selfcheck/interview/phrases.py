@@ -27,7 +27,8 @@ PHRASES: dict[str, tuple[str, ...]] = {
             "close_first", "close_leave", "echo_none", "echo_unknown", "empty", "go_on", "hazard_again", "hazard_no",
             "hazard_not", "hazard_unnamed", "hazard_yes", "help", "hint_choose", "hint_choose_several", "hint_confirm",
             "hint_date", "hint_length", "hint_note", "hint_number", "hint_say", "hint_volume", "left", "left_open",
-            "level_caution", "level_danger", "level_note", "level_stop", "no", "no_how", "no_match_again",
+            "level_caution", "level_danger", "level_note", "level_stop", "near_ask", "near_none", "no", "no_how",
+            "no_match_again",
             "no_match_free", "no_match_list", "no_match_options", "no_why", "not_asked", "not_in_guide", "not_known",
             "note_kept", "odd_again", "odd_ask", "odd_kept", "odd_no", "odd_yes", "review_right", "several",
             "offer_first", "date_ask", "date_leave", "date_today", "date_unknown", "pick_one", "one_number",
@@ -66,6 +67,7 @@ PHRASES: dict[str, tuple[str, ...]] = {
     "still_true": ("name", "value"),
 }  # fmt: skip
 
+    "taken_as": ("asked",),
 
 def fill(name: str) -> Callable[[Fill], Fill]:
     """Registers a fill under `name`; ValueError when the name is taken."""

@@ -19,10 +19,12 @@ from selfcheck.interview.nodes import STRICT
 
 _LOOKED_AT = 10  # topics that count on either side when a line is held to be of the guide or not
 _NEARLY_LISTED = 0.92  # likeness from which a line counts as one that a topic lists
+_ALIKE = 0.7  # likeness from which a close second casts no doubt on the best
 #: how much each kind of evidence in `Guide._evidence` tells, fitted on the tuned half of the tests' questions and on
 #: the guide's own lines, each held out in turn
 _TELLS = (0.33, 0.15, -0.64, -0.8, 0.37, 1.84, -0.67, -0.75, -1.61, -2.4, -0.59, -0.93, -1.98, 0.16, 1.02)
-_ENOUGH = 2.7
+_ENOUGH = 2.7  # evidence from which a line is answered
+_PERHAPS = 1.2  # evidence from which what it may have asked for is offered
 #: log-odds of a word that stands in no line of the guide; a word of other worlds counts as so many lines about them
 _STRANGE, _EVERYDAY = -1.0, 3
 _LEAST = -6.0  # a score under which a match says nothing
@@ -31,7 +33,7 @@ _TOO_CLOSE = 1.3  # lead under which a topic is not given before one that keeps 
 
 @dataclass(frozen=True, slots=True)
 class Topic:
-    """One thing a person may ask: ways of asking it, and at most three sentences of answer.
+    """One thing a person may ask: ways of asking it, the plainest first, and at most three sentences of answer.
 
     `source`: id of its source. `safety`: the answer keeps people from harm, so a line with a word of danger may get it.
     """
@@ -68,12 +70,17 @@ class Listening:
 
 @dataclass(frozen=True, slots=True)
 class Reply:
-    """An answer: topic id, text, and the title of the publication behind it or how it is known."""
+    """An answer: topic id, text, and the title of the publication behind it or how it is known.
+
+    `asked`: the question it answers, in the guide's own words. `sure`: no other topic comes close to it.
+    """
 
     topic: str
     text: str
     source: str
     score: float = 0.0
+    asked: str = ""
+    sure: bool = True
 
 
 class Guide:
@@ -107,15 +114,26 @@ class Guide:
 
     def answer(self, text: str) -> Reply | None:
         """The reply to a typed question; None when it is not in the guide."""
+        inside, sureness = self._weighed(text)
+        if sureness < _ENOUGH or self._harm_is_near(inside):
+            return None
+        lead = inside[0].score - inside[1].score if len(inside) > 1 else math.inf
+        return self._reply(inside[0], sure=lead >= _TOO_CLOSE or inside[0].likeness >= _ALIKE)
+
+    def perhaps(self, text: str, most: int = 3) -> list[Reply]:
+        """What a line without a sure answer may have asked for, best first; none when it is hardly of the guide."""
+        inside, sureness = self._weighed(text)
+        return [self._reply(match) for match in inside[:most]] if sureness >= _PERHAPS else []
+
+    def _weighed(self, text: str) -> tuple[list[Match], float]:
+        """The topics that fit, best first, and how surely the line is of the guide."""
         heard, matches = self._matches(text)
         inside = [match for match in matches if not self._elsewhere(match)]
-        if not inside or self._harm_is_near(inside):
-            return None
         outside = [match for match in matches if self._elsewhere(match)]
-        evidence = sum(
-            tells * amount for tells, amount in zip(_TELLS, self._evidence(heard, inside, outside), strict=True)
-        )
-        return self._reply(inside[0]) if evidence >= _ENOUGH else None
+        if not inside:
+            return [], -math.inf
+        evidence = self._evidence(heard, inside, outside)
+        return inside, sum(tells * amount for tells, amount in zip(_TELLS, evidence, strict=True))
 
     def nearest(self, text: str, most: int = 3) -> list[Reply]:
         """The topics that come closest, best first, whether close enough or not."""
@@ -172,9 +190,10 @@ class Guide:
             sum(shapes) / math.sqrt(len(shapes) or 1),
         )
 
-    def _reply(self, match: Match) -> Reply:
+    def _reply(self, match: Match, *, sure: bool = False) -> Reply:
         topic = self._topics[match.topic]
-        return Reply(topic.id, topic.body, self._titles.get(topic.source, topic.source), match.score)
+        source = self._titles.get(topic.source, topic.source)
+        return Reply(topic.id, topic.body, source, match.score, next(iter(topic.asked), ""), sure)
 
 
 def _together(matches: Sequence[Match]) -> float:

@@ -195,7 +195,9 @@ class Face:
         from selfcheck.interview.dialogue import Conversation
 
         context = Context(today=self._sitting.today, household=self._sitting.household)
-        conversation = Conversation(script(self._place, HOME), context, (), ask_back=self._sitting.ask_back)
+        sitting = self._sitting
+        asked = script(self._place, HOME)
+        conversation = Conversation(asked, context, ask_back=sitting.ask_back, ask_near=sitting.ask_near)
         self._talk.run(conversation, until=WHAT_NOW, before_each=_mind_danger)
         picked = [one.value for one in conversation.answers if one.question == WHAT_NOW and one.state == "value"]
         if not picked:

@@ -349,7 +349,8 @@ class Sitting:
         """
         from selfcheck.interview.dialogue import Conversation
 
-        return Conversation(asked, self._context(household), now=self._time, ask_back=self.ask_back)
+        context = self._context(household)
+        return Conversation(asked, context, now=self._time, ask_back=self.ask_back, ask_near=self.ask_near)
 
     def _conversation(self, flow_id: str, answers: tuple[Answer, ...]) -> Conversation:
         from selfcheck.interview.dialogue import Conversation
@@ -357,7 +358,8 @@ class Sitting:
         from selfcheck.sitting.several_tanks import offering
 
         asked = offering(script(self.place, flow_id), self.household)
-        return Conversation(asked, self._context(), answers, self._keeper.keep, self._time, ask_back=self.ask_back)
+        keep, guide = self._keeper.keep, (self.ask_back, self.ask_near)
+        return Conversation(asked, self._context(), answers, keep, self._time, *guide)
 
     def _context(self, household: Household | None = None) -> Context:
         from selfcheck.interview.context import Context
@@ -382,9 +384,16 @@ class Sitting:
             return marks
         if self._guide is None:
             from selfcheck.loading.guide import guide
+        return self._opened_guide().answer(text)
+
+    def ask_near(self, text: str) -> list[Reply]:
+        """The guide's answers that a line may have asked for, where none is sure."""
+        return self._opened_guide().perhaps(text)
+
+    def _opened_guide(self) -> Guide:
 
             self._guide = guide(self.place)
-        return self._guide.answer(text)
+        return self._guide
 
     def _time(self) -> str:
         return self.clock().isoformat(timespec="seconds").replace("+00:00", "Z")

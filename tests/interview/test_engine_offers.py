@@ -85,3 +85,59 @@ def test_a_word_of_the_glossary_comes_before_the_guide() -> None:
     conversation = talk(["white"], ask_back=lambda text: Told("Freeze it."))
     for line in ("what is a leaven", "what's a starter?", "what does leaven mean"):
         assert "live yeast" in words(conversation.hear(line), "help"), line
+
+
+NEAR = [Told("A week.", asked="how long does it keep"), Told("Yes, you may.", asked="can I freeze it")]
+
+
+def unsure(*lines: str) -> Conversation:
+    """One who asked what the guide is not sure of, at the question of the flour."""
+    return talk(["how about keeping it cold?", *lines], ask_back=lambda text: None, ask_near=lambda text: NEAR)
+
+
+def test_what_may_have_been_asked_is_offered_by_number() -> None:
+    conversation = unsure()
+    assert conversation.prompt is not None
+    assert [choice.label for choice in conversation.prompt.choices] == [
+        "How long does it keep?",
+        "Can I freeze it?",
+        "None of these",
+    ]
+    said = conversation.hear("2")
+    reply = next(message for message in said if message.kind == "help")
+    assert (reply.text, reply.source) == ("Yes, you may.", "the baker")
+    assert said[-1].text == "Which flour is it?"
+    assert not conversation.state.given
+
+
+@pytest.mark.parametrize("line", ["3", "no", "none", "none of these"])
+def test_none_of_what_was_offered_is_owned_up_to(line: str) -> None:
+    conversation = unsure()
+    said = conversation.hear(line)
+    assert "guide" in words(said, "help")
+    assert said[-1].text == "Which flour is it?"
+    assert not conversation.state.given
+
+
+@pytest.mark.parametrize("line", ["yes", "y", "7", ""])
+def test_no_yes_to_an_offer_of_topics_answers_the_open_question(line: str) -> None:
+    conversation = unsure()
+    conversation.hear(line)
+    assert conversation.pending is not None
+    assert not conversation.state.given
+
+
+def test_an_answer_beside_the_offer_of_topics_counts_and_a_break_asks_the_open_question() -> None:
+    conversation = unsure("white")
+    assert conversation.pending is None
+    assert conversation.state.given["flour"].value == "white"
+    resumed = talk(answers=unsure().answers)
+    assert at(resumed) == "flour"
+    assert [answer.said for answer in resumed.answers if answer.said] == ["how about keeping it cold?"]
+
+
+def test_an_answer_that_is_not_quite_sure_names_the_question_it_answers() -> None:
+    doubtful = Told("Yes, you may.", asked="can I freeze it", sure=False)
+    said = talk(ask_back=lambda text: doubtful).hear("what about the cold?")
+    assert [message.text for message in said if message.kind == "note"] == ["I take it that you ask: Can I freeze it?"]
+    assert said[-1].text == "Which flour is it?"

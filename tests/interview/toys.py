@@ -44,6 +44,8 @@ class Told:
 
     text: str
     source: str = "the baker"
+    asked: str = ""
+    sure: bool = True
 
 
 def talk(
@@ -52,9 +54,10 @@ def talk(
     answers: Iterable[Answer] = (),
     keep: Callable[[Answer], None] = lambda answer: None,
     ask_back: Callable[[str], Any] | None = None,
+    ask_near: Callable[[str], Any] | None = None,
 ) -> Conversation:
     """A conversation that has heard `lines`."""
-    conversation = Conversation(bread(), context, answers, keep, lambda: "2026-05-18T10:00:00Z", ask_back)
+    conversation = Conversation(bread(), context, answers, keep, lambda: "2026-05-18T10:00:00Z", ask_back, ask_near)
     conversation.start()
     for line in lines:
         conversation.hear(line)
