@@ -4,6 +4,7 @@ Every field of `Seen` may also be `"unknown"` (asked, could not be told) or null
 """
 
 # Annotations are left as they stand: pydantic would compile each of them from text, at every start.
+from collections.abc import Sequence
 from datetime import date, datetime, timedelta
 from typing import Annotated, Any, Literal
 
@@ -96,10 +97,13 @@ class PumpOut(Record):
     `within_days`: how wide the day was told, as in "May 2020", with `on` at its middle; null for one day.
     `sludge_left_m`: depth of residue left on the floor; null when not known. `through`: the opening the hose went in
     by. `parts`: which compartments were emptied. `backflow`: water that ran back into the tank from the outlet pipe.
+    `filter_cleaned`: of the screen in the outlet tee, where there is one. `id`: the name of its file. `replaces` names
+    the id of the pump-out that this one corrects.
     """
 
     format: Literal["selfcheck-pump-out"] = "selfcheck-pump-out"
     version: Literal[1] = 1
+    id: str = ""
     tank: str = "main"
     on: date
     within_days: Annotated[int, Field(ge=1, le=40_000)] | None = None
@@ -107,6 +111,7 @@ class PumpOut(Record):
     through: Literal["manhole", "small_pipe"] | None = None
     parts: Literal["both", "one_of_two", "only_one"] | None = None
     backflow: Literal["none", "slight", "strong"] | None = None
+    filter_cleaned: bool | None = None
     by: str = ""
     note: str = ""
     replaces: str | None = None
@@ -127,6 +132,13 @@ def standing(checks: list[Check]) -> list[Check]:
     replaced = {check.replaces for check in checks if check.replaces}
     kept = [check for check in checks if check.id not in replaced]
     return sorted(kept, key=lambda check: (check.on, _moment(check), check.id))
+
+
+def standing_pump_outs(pump_outs: Sequence[PumpOut]) -> tuple[tuple[PumpOut, ...], tuple[PumpOut, ...]]:
+    """The pump-outs that count, those that no other one replaces; and the others. Both in the order they came in."""
+    replaced = {one.replaces for one in pump_outs if one.replaces and one.replaces != one.id}
+    kept = tuple(one for one in pump_outs if one.id not in replaced)
+    return kept, tuple(one for one in pump_outs if one.id in replaced)
 
 
 def _moment(check: Check) -> str:

@@ -151,10 +151,10 @@ class History(NamedTuple):
 def counted(pump_outs: Sequence[PumpOut], tank: str, today: date) -> list[PumpOut]:
     """The pump-outs of this tank up to today that no correction replaces, one a day, oldest first."""
     mine = [one for one in pump_outs if one.tank == tank and one.on <= today]
-    replaced = {one.replaces[:10] for one in mine if one.replaces}
+    replaced = {one.replaces for one in mine if one.replaces}
     kept: dict[date, PumpOut] = {}
     for one in mine:
-        if one.replaces or one.on.isoformat() not in replaced:
+        if one.replaces or (one.id or one.on.isoformat()) not in replaced:
             earlier = kept.get(one.on)
             if earlier is None or not earlier.replaces or one.replaces:
                 kept[one.on] = one

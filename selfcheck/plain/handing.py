@@ -109,6 +109,10 @@ class _Job:
         return self.record.pump_outs
 
     @property
+    def mended_pump_outs(self) -> Sequence[PumpOut]:
+        return self.record.mended_pump_outs
+
+    @property
     def problems(self) -> Sequence[RecordProblem]:
         return self.record.problems
 

@@ -34,16 +34,16 @@ def calendar(
     words: Tables,
     earlier: Sequence[Household | None] = (),
     unread: str = "",
-    taken_out: int = 0,
+    gone: int = 0,
 ) -> str:
     """The calendar of every tank of the judged household. `words`: the tables of `calendar`.
 
     `earlier`: the versions of the household's facts that came before this one, oldest first. `unread`: which parts of
-    the record could not be read, said at each date. `taken_out`: how many records were taken out of it again. Days are
-    whole days without a time zone.
+    the record could not be read, said at each date. `gone`: how many changes of the record cannot be told from the
+    rest. Days are whole days without a time zone.
     """
     stamp = _stamp(checks, pump_outs)
-    entries = len(checks) + len(pump_outs) + len(earlier) + 2 * taken_out
+    entries = len(checks) + len(pump_outs) + len(earlier) + gone
     sequence = entries * _ENTRY + min(max((judgement.today - stamp.date()).days, 0), _ENTRY - 1)
     handed_out_before = sequence > _ENTRY  # on the day of the first entry there is nothing to take back
     name = _name_of([*earlier, judgement.household])

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import date
 
@@ -32,10 +32,10 @@ def pumped_page(pumped: Pumped, verdict: VerdictPage, words: PageWords, told: Ve
     On top stands the verdict of the record, or what was seen in the empty tank where that is more urgent. `told`: the
     words of verdicts. ContentProblem: words missing.
     """
-    found = sorted(seen_empty(pumped.seen), key=lambda one: -rank(one.verdict))
+    found = _by_urgency(pumped.seen)
     worst = found[0].verdict if found else "carry_on"
     parts = (
-        *part(words("title", "seen"), _seen(found, words)),
+        *part(words("title", "seen"), found_lines(pumped.seen, words) or [words("seen", "nothing")]),
         *_residue(pumped, words, told.sources, units),
         *part(words("title", "open"), [words("open", name) for name in _not_told(pumped.seen)]),
         *part(words("title", "when_next"), verdict.when_next),
@@ -52,15 +52,15 @@ def pumped_page(pumped: Pumped, verdict: VerdictPage, words: PageWords, told: Ve
     return PartedPage(verdict.headline, parts, lead, verdict.always, verdict.verdict)
 
 
-def _seen(found: Sequence[Finding], words: PageWords) -> list[str]:
-    """Each thing in one line: what was seen, what it may mean, the one next step."""
-    lines = []
-    for one in found:
-        if one.id.startswith("pump_out_residue"):
-            continue
-        about = words.of(one.id)
-        lines.append(" ".join(str(about[key]) for key in ("text", "means", "do") if about.get(key)))
-    return lines or [words("seen", "nothing")]
+def found_lines(seen: SeenEmpty, words: PageWords) -> list[str]:
+    """Each thing that was found, the most urgent first: what was seen, what it may mean, the one next step."""
+    found = [one for one in _by_urgency(seen) if not one.id.startswith("pump_out_residue")]
+    told = [words.of(one.id) for one in found]
+    return [" ".join(str(about[key]) for key in ("text", "means", "do") if about.get(key)) for about in told]
+
+
+def _by_urgency(seen: SeenEmpty) -> list[Finding]:
+    return sorted(seen_empty(seen), key=lambda one: -rank(one.verdict))
 
 
 def _residue(pumped: Pumped, words: PageWords, sources: Mapping[str, Source], units: Units) -> tuple[Part, ...]:

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, Any
 
 from selfcheck.domain.check import Check
 from selfcheck.errors import UsageProblem
+from selfcheck.interview.collect import observed
 from selfcheck.sitting.keeping import Keeper
 from selfcheck.sitting.several_tanks import told
 from selfcheck.sitting.water import with_meter
@@ -86,10 +87,14 @@ def _finish_household(sitting: Sitting, keeper: Keeper, draft: dict[str, Any]) -
 def _finish_pump_out(sitting: Sitting, keeper: Keeper, draft: dict[str, Any]) -> bool:
     pump_out, left_out = make_pump_out({"tank": sitting.household.tank().id, **draft})
     _name_left_out(keeper, PUMP_OUTS, left_out)
-    if pump_out is None or pump_out in sitting.pump_outs:
+    known = [one.model_copy(update={"id": ""}) for one in sitting.pump_outs]
+    if pump_out is None or pump_out in known:
         return True
-    sitting.pump_outs = tuple(sorted((*sitting.pump_outs, pump_out), key=lambda one: one.on))
-    return keeper.save(lambda: write_pump_out(sitting.folder, pump_out))
+    written: list[str] = []
+    saved = keeper.save(lambda: written.append(write_pump_out(sitting.folder, pump_out)))
+    fresh = pump_out.model_copy(update={"id": written[0]}) if written else pump_out
+    sitting.pump_outs = tuple(sorted((*sitting.pump_outs, fresh), key=lambda one: one.on))
+    return saved
 
 
 def _finish_check(sitting: Sitting, keeper: Keeper, draft: dict[str, Any], conversation: Conversation) -> bool:
@@ -97,7 +102,7 @@ def _finish_check(sitting: Sitting, keeper: Keeper, draft: dict[str, Any], conve
     header = keeper.journal.header
     check, left_out = make_check(
         {"tank": sitting.household.tank().id, **draft},
-        conversation.answers,
+        observed(conversation.script, conversation.state.answered, conversation.answers),
         _day(header.about.get("day")) or sitting.today,
         sitting.clock(),
         header.sitting,

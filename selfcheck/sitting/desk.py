@@ -195,7 +195,7 @@ class Desk:
 
     def ended(self, talk: Talk) -> Step:
         """A conversation that a way began has come to its end."""
-        return self.take(talk.then(talk.conversation) if talk.then is not None else Stay())
+        return self._try(partial(talk.then, talk.conversation) if talk.then is not None else Stay)
 
     def _try(self, act: Callable[[], Step]) -> Step:
         """Take a step; one that cannot be taken stays on the page and says why."""

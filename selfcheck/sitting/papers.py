@@ -42,6 +42,8 @@ class Judged(Protocol):
     @property
     def pump_outs(self) -> Sequence[PumpOut]: ...
     @property
+    def mended_pump_outs(self) -> Sequence[PumpOut]: ...
+    @property
     def problems(self) -> Sequence[RecordProblem]: ...
     def judgement(self) -> Judgement: ...
     def verdict_words(self) -> VerdictWords: ...
@@ -143,8 +145,9 @@ def _calendar(record: Judged) -> bytes:
     from selfcheck.storage.earlier import earlier_households
     from selfcheck.storage.taking_out import taken_out
 
-    before, out, words = earlier_households(record.folder), taken_out(record.folder), _tables(record.place, "calendar")
-    return calendar(record.judgement(), record.checks, record.pump_outs, words, before, unread(record), out).encode()
+    before, words = earlier_households(record.folder), _tables(record.place, "calendar")
+    gone = 2 * taken_out(record.folder) + len(record.mended_pump_outs)
+    return calendar(record.judgement(), record.checks, record.pump_outs, words, before, unread(record), gone).encode()
 
 
 def _table(record: Judged) -> bytes:

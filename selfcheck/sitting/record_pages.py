@@ -11,6 +11,7 @@ from selfcheck.domain.showing import show_day
 from selfcheck.sitting.check_page import check_page
 from selfcheck.sitting.desk import Desk, Go, Page, Part, Stay, Talk, Way
 from selfcheck.sitting.endings import page_words
+from selfcheck.sitting.pump_out_page import pump_out_page
 
 if TYPE_CHECKING:
     from selfcheck.report.parts import PageWords
@@ -44,7 +45,7 @@ class RecordPages:
         from selfcheck.sitting.take_in_pages import TakeInPages
 
         sitting, words = self.sitting, self.words
-        rows = len(sitting.checks) + len(sitting.pump_outs)
+        rows = len(sitting.checks) + len(sitting.pump_outs) + len(sitting.mended_pump_outs)
         parts = []
         if rows:
             verdict = sitting.verdict()
@@ -76,7 +77,8 @@ class RecordPages:
     def listing(self, start: int = 0) -> Page:
         """Checks and pump-outs, the newest first, each check with its verdict. `start`: how many are passed over."""
         words = self.words
-        records: list[Check | PumpOut] = [*self.sitting.checks, *self.sitting.pump_outs]
+        sitting = self.sitting
+        records: list[Check | PumpOut] = [*sitting.checks, *sitting.pump_outs, *sitting.mended_pump_outs]
         rows = sorted(records, key=_newest_first, reverse=True)
         here = rows[start : start + ROWS]
         ways = [self._row(record) for record in here]
@@ -94,30 +96,14 @@ class RecordPages:
     def _row(self, record: Check | PumpOut) -> Way:
         words, day = self.words, self.day(record.on)
         if isinstance(record, PumpOut):
-            return Way(words("list", "pump_out", day=day), partial(Go, partial(self.pump_out, record)))
+            stands = record in self.sitting.pump_outs
+            label = words("list", "pump_out" if stands else "pump_out_mended", day=day)
+            return Way(label, partial(Go, partial(pump_out_page, self, record.id, stands)))
         if record.id in {check.replaces for check in self.sitting.checks}:
             label = words("list", "corrected", day=day)
         else:
             label = words("list", "check", day=day, verdict=self.sitting.verdict_then(record).headline)
         return Way(label, partial(Go, partial(check_page, self, record)), slow=True)
-
-    def pump_out(self, record: PumpOut) -> Page:
-        """One pump-out whole."""
-        words = self.words
-        units = self.sitting.household.units
-        left = record.sludge_left_m
-        if left is None:
-            lines = [words("pump_out", "left_unknown")]
-        else:
-            from selfcheck.domain.showing import show_length
-
-            lines = [words("pump_out", "left", length=show_length(left, units))]
-        for field in ("through", "parts", "backflow"):
-            value = getattr(record, field)
-            lines += [words("pump_out", f"{field}_{value}")] if value else []
-        lines += [words("pump_out", name, **{name: text}) for name in ("by", "note") if (text := getattr(record, name))]
-        lines += [words("pump_out", "tank", tank=record.tank)] if len(self.sitting.household.tanks) > 1 else []
-        return Page(words("pump_out", "title", day=self.day(record.on)), (Part(tuple(lines), kind="items"),))
 
     def history(self) -> Page:
         """Both layers over the years, as a picture and in words."""

@@ -60,6 +60,8 @@ def place_of(household: Household, ident: str) -> int:
 
 def with_first(household: Household, place: int) -> Household:
     """The household with the tank at a place moved to the head of the list, where flows write."""
+    if not household.tanks:
+        return household
     tanks = list(household.tanks)
     return household.model_copy(update={"tanks": [tanks.pop(place), *tanks]})
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
-from selfcheck.interview.nodes import Flow, Section
+from selfcheck.interview.nodes import Condition, Flow, Node, Section
 from selfcheck.interview.script import Script
 from selfcheck.loading.conversations import script
 from selfcheck.loading.place import Place
@@ -15,11 +15,14 @@ DANGER = "danger"
 
 
 def asking(place: Place, flow_id: str, questions: Sequence[str]) -> Script:
-    """These questions of one conversation, whatever was answered before them, and its way out of danger."""
+    """These questions of one conversation, whatever was answered before them, and its way out of danger.
+
+    One that hangs on another of them is asked where that one's answer calls for it.
+    """
     whole = script(place, flow_id)
     sections: list[Section] = []
     for section in whole.flow.sections:
-        nodes = tuple(replace(node, when=()) for node in section.nodes if node.id in questions)
+        nodes = tuple(replace(node, when=_among(node, questions)) for node in section.nodes if node.id in questions)
         if section.id == DANGER:
             sections.append(section)
         elif nodes:
@@ -29,3 +32,7 @@ def asking(place: Place, flow_id: str, questions: Sequence[str]) -> Script:
         for section in sections
     }
     return replace(whole, flow=Flow(flow_id, tuple(sections), ("household",)), words=words)
+
+
+def _among(node: Node, questions: Sequence[str]) -> tuple[Condition, ...]:
+    return tuple(one for one in node.when if one.question in questions)

@@ -232,7 +232,8 @@ class TakeInPages:
     def _out(self, batch: Batch) -> Page:
         """Take out again what one table brought in, after one more yes."""
         words, sitting = self._words, self._sitting
-        mended = {one.replaces for one in sitting.checks if one.replaces}
+        mended = {f"{CHECKS}/{one.replaces}" for one in sitting.checks if one.replaces}
+        mended |= {f"{PUMP_OUTS}/{one.replaces}" for one in sitting.pump_outs if one.replaces}
 
         def out() -> Step:
             count = sitting.change_files(lambda folder: take_out(folder, batch.mark, mended))

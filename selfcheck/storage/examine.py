@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 import os
+from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
 
-from selfcheck.domain.check import Check
+from selfcheck.domain.check import Check, PumpOut
 from selfcheck.errors import RecordProblem
 from selfcheck.storage import journal
 from selfcheck.storage.folder import CHECKS, HOUSEHOLD, OPEN, PUMP_OUTS, Folder, read
@@ -34,17 +35,18 @@ def examine(folder: Path, today: date) -> Examined:
     found = read(folder)
     opened, damaged = journal.find(folder)
     problems = [*found.problems, *damaged, *(problem for one in opened for problem in one.problems)]
-    problems += _odd_chains(found.checks) + odd_values(found)
+    problems += _odd_chains(found.checks, CHECKS)
+    problems += _odd_chains((*found.pump_outs, *found.mended_pump_outs), PUMP_OUTS) + odd_values(found)
     notes = _loose_files(folder) + _odd_days(found, today) + before_the_household(found) + _strangers(found)
     return Examined(len(found.checks), len(found.pump_outs), len(opened), tuple(problems), tuple(notes))
 
 
-def _odd_chains(checks: tuple[Check, ...]) -> list[RecordProblem]:
+def _odd_chains(checks: Sequence[Check | PumpOut], part: str) -> list[RecordProblem]:
     """Corrections that point nowhere, at themselves or in a ring."""
     by_id = {check.id: check for check in checks}
     problems = []
     for check in checks:
-        name = f"{CHECKS}/{check.id}.json"
+        name = f"{part}/{check.id}.json"
         if check.replaces is None:
             continue
         if check.replaces not in by_id:
@@ -52,7 +54,7 @@ def _odd_chains(checks: tuple[Check, ...]) -> list[RecordProblem]:
             problems.append(RecordProblem(name, what, "Put that check back, or mend the id."))
             continue
         seen = {check.id}
-        before: Check | None = by_id[check.replaces]
+        before: Check | PumpOut | None = by_id[check.replaces]
         while before is not None and before.id not in seen:
             seen.add(before.id)
             before = by_id.get(before.replaces or "")

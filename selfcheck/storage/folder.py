@@ -17,7 +17,7 @@ from typing import Any, NamedTuple, TypeVar
 
 from pydantic import BaseModel, ValidationError
 
-from selfcheck.domain.check import CHECK_FORMAT, PUMP_OUT_FORMAT, Check, PumpOut
+from selfcheck.domain.check import CHECK_FORMAT, PUMP_OUT_FORMAT, Check, PumpOut, standing_pump_outs
 from selfcheck.domain.household import HOUSEHOLD_FORMAT, Household
 from selfcheck.errors import FolderProblem, RecordProblem
 from selfcheck.progress import tell
@@ -46,6 +46,7 @@ class Folder(NamedTuple):
     pump_outs: tuple[PumpOut, ...]
     problems: tuple[RecordProblem, ...]
     household_read: bool = True  # False: there was no household.json that could be used, and an empty one stands in
+    mended_pump_outs: tuple[PumpOut, ...] = ()  # each of them replaced by one that counts
 
 
 def read(folder: Path) -> Folder:
@@ -59,7 +60,8 @@ def read(folder: Path) -> Folder:
     with _without_collecting():
         household = _one(folder / HOUSEHOLD, HOUSEHOLD, Household, HOUSEHOLD_FORMAT, problems, HOUSEHOLD in names)
         checks = _checks(folder, problems)
-        pump_outs = [found for _, found in _many(folder, PUMP_OUTS, PumpOut, PUMP_OUT_FORMAT, problems)]
+        named = _many(folder, PUMP_OUTS, PumpOut, PUMP_OUT_FORMAT, problems)
+        pump_outs = [found.model_copy(update={"id": stem}) for stem, found in named]
     if household is None and not checks and not pump_outs and not problems:
         if _holds(folder / OPEN):
             return Folder(Household(), (), (), (), False)
@@ -72,7 +74,8 @@ def read(folder: Path) -> Folder:
     checks.sort(key=lambda check: (check.on, check.id))
     pump_outs.sort(key=lambda pump_out: pump_out.on)
     kept = household if household is not None else Household()
-    return Folder(kept, tuple(checks), tuple(pump_outs), tuple(problems), household is not None)
+    emptied, mended = standing_pump_outs(pump_outs)
+    return Folder(kept, tuple(checks), emptied, tuple(problems), household is not None, mended)
 
 
 def holds_record(folder: Path) -> bool:

@@ -51,11 +51,11 @@ def batches(checks: Sequence[Check], pump_outs: Sequence[PumpOut]) -> list[Batch
 def take_out(folder: Path, mark: str, mended: Collection[str] = ()) -> int:
     """Move every record with this mark to `earlier/`, and say how many they were. All of them, or none.
 
-    `mended`: the ids of checks that a later one replaces; they stay. Raises FolderProblem.
+    `mended`: what a later one replaces, as "checks/2024-05-18"; it stays. Raises FolderProblem.
     """
     moved: list[tuple[Path, Path]] = []
     try:
-        found = [path for path in _marked(folder, mark) if path.stem not in mended]
+        found = [path for path in _marked(folder, mark) if f"{path.parent.name}/{path.stem}" not in mended]
         make_folder(folder / EARLIER)
         for number, path in enumerate(found):
             tell(number, len(found))

@@ -38,8 +38,12 @@ def write_check(folder: Path, check: Check) -> Check:
 
 
 def write_pump_out(folder: Path, pump_out: PumpOut) -> str:
-    """Write a new pump-out under its day, and say the name of its file. Raises FolderProblem."""
-    return _write_dated(folder, PUMP_OUTS, pump_out.on, lambda _: as_json(pump_out))
+    """Write a new pump-out under its day, and say the name of its file, which is its id. Raises FolderProblem."""
+
+    def numbered(name: str) -> bytes:
+        return as_json(pump_out.model_copy(update={"id": name}))
+
+    return _write_dated(folder, PUMP_OUTS, pump_out.on, numbered)
 
 
 def write_household(folder: Path, household: Household, today: date) -> None:

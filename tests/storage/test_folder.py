@@ -47,7 +47,7 @@ def again(name: str = "2027-05-18", **changes: Any) -> dict[str, Any]:
 
 
 def test_a_sound_folder_has_no_problems(home: Path) -> None:
-    household, checks, pump_outs, problems, household_read = read(home)
+    household, checks, pump_outs, problems, household_read, _ = read(home)
     assert (household.name, [check.id for check in checks], [p.on for p in pump_outs]) == (
         "Juniper Lane",
         ["2026-05-18"],
