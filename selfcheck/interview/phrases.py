@@ -65,9 +65,9 @@ PHRASES: dict[str, tuple[str, ...]] = {
     "several_rest": ("rest",),
     "slip_ask": ("value",),
     "still_true": ("name", "value"),
+    "taken_as": ("asked",),
 }  # fmt: skip
 
-    "taken_as": ("asked",),
 
 def fill(name: str) -> Callable[[Fill], Fill]:
     """Registers a fill under `name`; ValueError when the name is taken."""
