@@ -78,6 +78,7 @@ class Sitting:
         self.household = Household()
         self.checks: tuple[Check, ...] = ()
         self.pump_outs: tuple[PumpOut, ...] = ()
+        self.mended_pump_outs: tuple[PumpOut, ...] = ()  # each of them replaced by one that counts
         self.problems: tuple[RecordProblem, ...] = ()
         self.demonstration = False
         self.clock = clock
@@ -270,7 +271,7 @@ class Sitting:
 
     def _begin_anew(self) -> None:
         self.household = self.began_with = Household()
-        self.checks, self.pump_outs, self.problems = (), (), ()
+        self.checks, self.pump_outs, self.mended_pump_outs, self.problems = (), (), (), ()
         self.household_read, self.demonstration = True, False
         self.forget_judged()
         self._read(begin=True)
@@ -309,6 +310,7 @@ class Sitting:
             raise
         self.household = self.began_with = found.household
         self.checks, self.pump_outs, self.problems = found.checks, found.pump_outs, found.problems
+        self.mended_pump_outs = found.mended_pump_outs
         self.household_read = found.household_read or not (self.folder / folders.HOUSEHOLD).exists()
         self.demonstration = found.household.demonstration
         self.forget_judged()
