@@ -29,7 +29,7 @@ class Answer:
     `question`: node id. `value`: option id, ids of several options, metres, cubic metres, number, date or words by the
     node's kind; None unless `state` is "value". `said`: what was typed. `error`: one standard deviation in the value's
     unit, where the words carried one ("about", a range). `at`: ISO time when it was given; `observed`: ISO day when it
-    was seen, where that differs (readings typed from paper).
+    was seen, where that differs (readings typed from paper); set when the record is made, since the day may be mended.
     """
 
     question: str

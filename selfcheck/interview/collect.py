@@ -9,7 +9,8 @@ elsewhere; what was skipped or not asked is not written.
 from __future__ import annotations
 
 import copy
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
+from dataclasses import replace
 from datetime import date
 from typing import Any
 
@@ -43,6 +44,20 @@ def collect(script: Script, context: Context, answered: Answered) -> dict[str, A
         for path, value in (caution.writes if caution else {}).items():
             draft.put(path, value)
     return draft.records
+
+
+def observed(script: Script, answered: Answered, answers: Iterable[Answer], typed: date) -> list[Answer]:
+    """The answers, each with the day it was seen, where a date tells that and it is not the day they were `typed`."""
+    dated = [script.order[name] for name in answered if script.nodes[name].of_the_rest]
+    day = next((answered.value(name) for name in answered if script.nodes[name].of_the_rest), None)
+    if not isinstance(day, date) or day == typed:
+        return list(answers)
+
+    def seen(answer: Answer) -> str:
+        behind = script.order.get(answer.question, -1) > dated[0] and script.nodes[answer.question].kind != "confirm"
+        return day.isoformat() if behind else ""
+
+    return [replace(answer, observed=seen(answer)) for answer in answers]
 
 
 def on_record(context: Context, path: str) -> Any:

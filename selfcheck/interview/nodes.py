@@ -59,6 +59,7 @@ class Node:
     #: the question was answered without that option, so that one look-over can settle several things that are in order
     implies: dict[str, dict[str, str | bool | float | tuple[str, ...] | None]] = field(default_factory=dict)
     width_writes: str = ""  # date: path of how many days wide it was told, where it was wider than a day
+    of_the_rest: bool = False  # date: what is answered behind it was seen on that day
     tags: tuple[Tag, ...] = ()  # why it is asked: at least one for every node that asks
     gate: bool = False  # a safety item: must be answered with one of `passes` before anything that `opens`
     passes: tuple[str, ...] = ()  # gate: option ids that let the person go on

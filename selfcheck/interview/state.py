@@ -76,6 +76,6 @@ class State:
         """Everything that later questions and the records can depend on, but not the history by which it came about."""
         given = {name: (answer.state, answer.value) for name, answer in self.given.items()}
         node = self.node.id if self.node else ""
-        flags = (self.told, self.leaving, self.open, self.opened, self.must_close, self.close_first, self.settled)
-        flags = (*flags, self.resumed)
+        shut = (self.opened, self.must_close, self.close_first, self.settled)
+        flags = (self.told, self.leaving, self.open, *shut, self.resumed)
         return given, node, self.step.outcome, self.step.left, tuple(self.answered), flags

@@ -34,6 +34,8 @@ def check_node(file: str, node: Node) -> None:
         raise ContentProblem(file, node.id, "kind", "a stop asks nothing, so it can't open, close, pass or write.")
     if node.carries and not node.writes:
         raise ContentProblem(file, node.id, "carries", "what is carried over is found by writes, which is missing.")
+    if node.of_the_rest and node.kind != "date":
+        raise ContentProblem(file, node.id, "of_the_rest", "only a date tells when the rest was seen.", "Take it out.")
     if not node.unknown_allowed and node.kind in (*AMOUNTS, "date"):
         what = "\"I don't know\" can't be switched off for a measure or a date."
         raise ContentProblem(file, node.id, "unknown_allowed", what, "Take it out.")

@@ -102,7 +102,7 @@ def _finish_check(sitting: Sitting, keeper: Keeper, draft: dict[str, Any], conve
     header = keeper.journal.header
     check, left_out = make_check(
         {"tank": sitting.household.tank().id, **draft},
-        observed(conversation.script, conversation.state.answered, conversation.answers),
+        observed(conversation.script, conversation.state.answered, conversation.answers, sitting.today),
         _day(header.about.get("day")) or sitting.today,
         sitting.clock(),
         header.sitting,
