@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from bisect import bisect_right
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from typing import TYPE_CHECKING
 
@@ -105,7 +105,7 @@ def describe(
         today=today,
         last=last,
         liquid_depth=vessel.liquid_depth_m,
-        readings=_thinned(readings),
+        readings=_thinned(readings, MOST_DRAWN),
         emptied=emptied,
         people=tuple(dict(people).items()),
         bands=tuple(ahead.bands(sorted(days))),
@@ -116,11 +116,17 @@ def describe(
     )
 
 
-def _thinned(readings: Sequence[DatedReading]) -> tuple[DatedReading, ...]:
-    """As many as can be told apart in a picture, evenly picked."""
-    if len(readings) <= MOST_DRAWN:
+def thinner(picture: HistoryPicture, most: int) -> HistoryPicture:
+    """The same with `most` readings at most, where there is no room to tell more of them apart."""
+    kept = _thinned(picture.readings, max(2, most))
+    return replace(picture, readings=kept, left_out=picture.left_out + len(picture.readings) - len(kept))
+
+
+def _thinned(readings: Sequence[DatedReading], most: int) -> tuple[DatedReading, ...]:
+    """As many as can be told apart in a picture, evenly picked, with the first and the newest."""
+    if len(readings) <= most:
         return tuple(readings)
-    return tuple(readings[round(at * (len(readings) - 1) / (MOST_DRAWN - 1))] for at in range(MOST_DRAWN))
+    return tuple(readings[round(at * (len(readings) - 1) / (most - 1))] for at in range(most))
 
 
 def reading_name(picture: HistoryPicture, name: str) -> str:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import date, timedelta
 
-from selfcheck.drawing.history import HistoryPicture, count, due_lines, reading_name
+from selfcheck.drawing.history import HistoryPicture, count, due_lines, reading_name, thinner
 from selfcheck.drawing.layer_cells import scum_cell, sludge_cell
 from selfcheck.drawing.lengths import Units, number, unit
 from selfcheck.drawing.section_picture import Band as Layer
@@ -13,26 +13,32 @@ from selfcheck.drawing.words import say
 
 _LEFT = 7  # cells for the depths
 _LEAST_WIDTH, _LEAST_ROWS, _MOST_ROWS = 30, 5, 16
-_AROUND = 5  # lines around the plot: marks above it, years, people, due, key
+_AROUND = 4  # lines around the plot, before the key: marks above it, years, people, due
+_EACH = 3  # columns for a reading; where they stand closer, fewer are drawn. Our choice
 AHEAD, DOUBT, DOTS, READING, PUMPED = "▒", ":", "┄", "●", "▼"
 
 
 def as_lines(picture: HistoryPicture, width: int, height: int, units: Units = "us") -> list[Line]:
     """The history as at most `height` lines of exactly `width` cells; without the room for it, when it is due."""
-    rows = min(height - _AROUND, _MOST_ROWS)
+    picture = thinner(picture, (width - _LEFT - 1) // _EACH)
+    key = _key(picture, width)
+    rows = min(height - _AROUND - len(key), _MOST_ROWS)
     if width < _LEAST_WIDTH or rows < _LEAST_ROWS:
         grid = Grid(width, max(0, min(height, len(due_lines(picture)))))
         for y, text in enumerate(due_lines(picture)):
             grid.put(0, y, text, "label")
         return grid.lines()
-    return _Plot(picture, width, rows, units).lines()
+    return _Plot(picture, width, rows, key, units).lines()
+
+
+_Named = tuple[str, str, Role]  # a sign, what it is called, how it is drawn
 
 
 class _Plot:
-    def __init__(self, picture: HistoryPicture, width: int, rows: int, units: Units) -> None:
-        self.picture, self.rows, self.units = picture, rows, units
+    def __init__(self, picture: HistoryPicture, width: int, rows: int, key: list[list[_Named]], units: Units) -> None:
+        self.picture, self.rows, self.key, self.units = picture, rows, key, units
         self.columns = width - _LEFT - 1
-        self.grid = Grid(width, rows + _AROUND)
+        self.grid = Grid(width, rows + _AROUND + len(key))
         self.top = picture.liquid_depth * 1.12
         self.step = self.top / rows
 
@@ -42,10 +48,11 @@ class _Plot:
         self._depths()
         self._moments()
         self._readings()
+        self._limit_names()
         self._years()
         self._people(self.rows + 2)
         self._due(self.rows + 3)
-        self._key(self.rows + 4)
+        self._put_key(self.rows + 4)
         return self.grid.lines()
 
     def _x(self, day: date) -> int:
@@ -97,7 +104,10 @@ class _Plot:
             for x in range(_LEFT, _LEFT + self.columns):
                 if self.grid.role_at(x, line) in ("clear", "air", "water"):
                     self.grid.put(x, line, DOTS, "limit_line")
-            self.grid.put(_LEFT + 1, line, f" {limit.name} "[: self.columns - 2], "limit")
+
+    def _limit_names(self) -> None:
+        for limit in self.picture.limits:
+            self.grid.put(_LEFT + 1, self._row(limit.height), f" {limit.name} "[: self.columns - 2], "limit")
 
     def _depths(self) -> None:
         for height in (self.picture.liquid_depth, self.picture.liquid_depth / 2, 0.0):
@@ -171,17 +181,28 @@ class _Plot:
         if due.p50 is not None and picture.first <= due.p50 <= picture.last:
             self.grid.put(self._x(due.p50), line, "◆", "limit")
 
-    def _key(self, line: int) -> None:
-        words = self.picture.words
-        x = 1
-        for sign, name, role in (
-            ("░", "crust", "scum"), ("▓", "sludge", "sludge"), (READING, "reading_short", "label"),
-            (DOUBT, "ahead_short", "unknown"),
-        ):  # fmt: skip
-            text = reading_name(self.picture, name) if name == "reading_short" else say(words, name)
-            if x + 3 + len(text) > self.grid.width:
-                text = text[: max(0, self.grid.width - x - 3)]
-            if text:
-                self.grid.put(x, line, sign, role)  # type: ignore[arg-type]
-                self.grid.put(x + 2, line, text, "plain")
-            x += len(text) + 4
+    def _put_key(self, line: int) -> None:
+        for below, named in enumerate(self.key):
+            x = 1
+            for sign, text, role in named:
+                self.grid.put(x, line + below, sign, role)
+                self.grid.put(x + 2, line + below, text, "plain")
+                x += len(text) + 4
+
+
+def _key(picture: HistoryPicture, width: int) -> list[list[_Named]]:
+    """What the signs are, in as many lines as it takes."""
+    signs: tuple[tuple[str, str, Role], ...] = (
+        ("░", "crust", "scum"), ("▓", "sludge", "sludge"), (READING, "reading_short", "label"),
+        (DOUBT, "ahead_short", "unknown"),
+    )  # fmt: skip
+    lines: list[list[_Named]] = []
+    free = 0
+    for sign, name, role in signs:
+        text = reading_name(picture, name) if name == "reading_short" else say(picture.words, name)
+        if not lines or free + 2 + len(text) > width:
+            lines.append([])
+            free = 1
+        lines[-1].append((sign, text[: width - 3], role))
+        free += len(text) + 4
+    return lines

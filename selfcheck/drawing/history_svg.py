@@ -15,6 +15,7 @@ from selfcheck.drawing.words import say
 _LEFT, _RIGHT = 40.0, WIDTH - 8
 _TOP, _FLOOR = 30.0, 236.0
 _ABOVE = 1.1  # drawn height as a share of the liquid depth
+_CROWDED = 30  # more readings than this stand closer than their marks are wide. Our choice
 _TICKS_M = {"us": 12 * METRES_PER_INCH, "metric": 0.25}
 
 Points = list[tuple[float, float]]
@@ -25,6 +26,7 @@ class _History:
         self.picture, self.units, self.words = picture, units, picture.words
         self.sheet = Sheet(prefix, say(self.words, "title"), as_words(picture, units))
         self.scale = (_FLOOR - _TOP) / (picture.liquid_depth * _ABOVE)
+        self.crowded = len(picture.readings) > _CROWDED
 
     def x(self, day: date) -> float:
         return _LEFT + (_RIGHT - _LEFT) * min(1.0, max(0.0, self.picture.share(day)))
@@ -134,6 +136,8 @@ class _History:
             self.sheet.text(start, _TOP - 5, words, size=SMALL)
 
     def _readings(self) -> None:
+        """Each with its error; crowded ones as thin lines, so that the layers stay to be seen."""
+        self.crowded = len(self.picture.readings) > _CROWDED
         for one in self.picture.readings:
             x = self.x(one.on)
             if one.sludge is not None:
@@ -143,6 +147,10 @@ class _History:
 
     def _reading(self, x: float, height: float, error: float) -> None:
         high, low = self.y(height + error), self.y(height - error)
+        if self.crowded:
+            self.sheet.line([(x, high), (x, low)], INK, 0.7)
+            self.sheet.add("circle", cx=x, cy=self.y(height), r=1.6, fill=INK, stroke=AIR, stroke_width=0.7)
+            return
         for colour, width in ((AIR, 3.6), (INK, 1.4)):
             self.sheet.line([(x - 3.5, high), (x + 3.5, high)], colour, width)
             self.sheet.line([(x - 3.5, low), (x + 3.5, low)], colour, width)

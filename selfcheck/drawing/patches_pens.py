@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from selfcheck.drawing.patches import Mark, Patch, PatchesPicture, as_words
 from selfcheck.drawing.spans import Grid, Line, Role
-from selfcheck.drawing.svg import SMALL, WIDTH, Sheet, path, text_width, wrap
+from selfcheck.drawing.svg import SMALL, WIDTH, Sheet, path, wrap
 from selfcheck.drawing.tones import INK, LIMIT, QUIET
 from selfcheck.drawing.words import say
 
@@ -62,14 +62,11 @@ def _patch(sheet: Sheet, picture: PatchesPicture, patch: Patch, y: float) -> Non
         "rect", x=_LEFT, y=y, width=_WIDE, height=_HIGH, rx=5.0, fill=sheet.fill(patch.id),
         stroke=INK if patch.seen else QUIET, stroke_width=3.0 if patch.seen else 1.0,
     )  # fmt: skip
-    sheet.text(_TEXT, y + 14, say(words, patch.id), size=14.0, bold=True)
+    name = f"{say(words, patch.id)} · {say(words, 'seen')}" if patch.seen else say(words, patch.id)
+    sheet.text(_TEXT, y + 14, name, size=14.0, bold=True)
     colour = LIMIT if patch.mark == "call" else INK
     _sign(sheet, patch.mark, _TEXT + 6, y + 27, colour)
-    mark = say(words, patch.mark)
-    sheet.text(_TEXT + 18, y + 31, mark, size=SMALL, colour=colour)
-    if patch.seen:
-        start = _TEXT + 26 + text_width(mark, SMALL)
-        sheet.text(start, y + 31, f"· {say(words, 'seen')}", size=SMALL, bold=True)
+    sheet.text(_TEXT + 18, y + 31, say(words, patch.mark), size=SMALL, colour=colour)
     for number, line in enumerate(wrap(say(words, f"{patch.id}_means"), WIDTH - _TEXT - 4, SMALL, 2)):
         sheet.text(_TEXT, y + 47 + 14 * number, line, size=SMALL, colour=QUIET)
 

@@ -105,6 +105,7 @@ def end_view(frame: Frame, top: float) -> float:
         sheet.add("rect", group, x=middle - widest * scale, y=floor - high * scale, width=2 * widest * scale,
                   height=max(0.0, high - low) * scale, fill=fill)  # fmt: skip
     sheet.add("path", d=path(points, True), fill="none", stroke=WALL_EDGE, stroke_width=1.0)
-    for number, line in enumerate(wrap(frame.words.end_view, WIDTH - LABELS - 2, SMALL, 2)):
-        sheet.text(LABELS, floor - 16 + 16 * number, line, size=SMALL, colour=QUIET)
+    beside = middle + widest * scale + 16
+    for number, line in enumerate(wrap(frame.words.end_view, WIDTH - beside - 2, SMALL, 2)):
+        sheet.text(beside, floor - 16 + 16 * number, line, size=SMALL, colour=QUIET)
     return floor + 10

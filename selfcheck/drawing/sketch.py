@@ -83,7 +83,8 @@ def remarks(picture: SketchPicture, units: Units) -> list[str]:
     """What is said below the picture: which of two places it is, how sure, the household's note."""
     words = picture.words
     if picture.lid is None:
-        return [say(words, "not_known" if picture.meets else "not_meeting"), *_note(picture)]
+        side = [say(words, "lid_side", side=picture.side)] if picture.side else []
+        return [*side, say(words, _why_not_drawn(picture)), *_note(picture)]
     lines = []
     if not picture.two_places:
         lines.append(say(words, "on_the_line"))
@@ -102,6 +103,13 @@ def lid_name(picture: SketchPicture) -> str:
     if picture.two_places and picture.side:
         return say(picture.words, "lid_on", side=picture.side)
     return say(picture.words, "lid")
+
+
+def _why_not_drawn(picture: SketchPicture) -> str:
+    if not picture.meets:
+        return "not_meeting"
+    both = picture.from_first is not None and picture.from_second is not None
+    return "not_apart" if both and picture.apart is None else "not_known"
 
 
 def _note(picture: SketchPicture) -> list[str]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from selfcheck.domain.locate import Point
 from selfcheck.drawing.lengths import Units, on_a_tape
 from selfcheck.drawing.sketch import SketchPicture, as_words, lid_name, remarks, tapes
-from selfcheck.drawing.svg import SMALL, WIDTH, Sheet, text_width, wrap
+from selfcheck.drawing.svg import SMALL, TEXT, WIDTH, Sheet, text_width, wrap
 from selfcheck.drawing.tones import AIR, INK, LIMIT, PAPER, PIPE, QUIET, WALL_EDGE
 from selfcheck.drawing.words import say
 
@@ -36,8 +36,9 @@ class _Sketch:
         y = 4.0
         for told in tapes(self.picture, self.units):
             if told is not None:
-                y += 18
-                self.sheet.text(8, y, told, bold=True)
+                for line in wrap(told, (WIDTH - 16) / 1.08, TEXT, 3):
+                    y += 18
+                    self.sheet.text(8, y, line, bold=True)
         return y
 
     def _plan(self, lid: Point, apart: float) -> float:
@@ -113,7 +114,11 @@ class _Sketch:
         self.sheet.add("circle", cx=x, cy=y, r=11.0, fill=WALL_EDGE if sure else AIR, stroke=INK, stroke_width=1.6)
         if sure:
             self.sheet.add("circle", cx=x, cy=y, r=7.0, fill="none", stroke=PIPE, stroke_width=1.2)
-            self._beside(x, y, wrap(lid_name(self.picture), WIDTH / 2, SMALL, 1)[0], INK)
+            name = wrap(lid_name(self.picture), WIDTH / 2, SMALL, 1)[0]
+            if self.picture.two_places:
+                self._beside(x, y, name, INK)
+            else:  # the tapes lie at both sides of it
+                self.sheet.text(x, y + 26, name, size=SMALL, anchor="middle", bold=True)
         else:
             self.sheet.text(x, y + 5, "?", anchor="middle", bold=True)
             self._beside(x, y, say(self.words, "either"), INK)

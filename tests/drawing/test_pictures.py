@@ -72,7 +72,7 @@ def the_history() -> history.HistoryPicture:
             history.DatedReading(day, Measure(sludge * INCH, 0.75 * INCH), Measure(scum * INCH, 0.5 * INCH))
             for day, sludge, scum in read
         ),
-        emptied=emptied, people=((emptied[0], 2.0), (date(2022, 9, 1), 4.5)), bands=tuple(map(band, days)),
+        emptied=emptied, emptied_within=tuple((day, day) for day in emptied), people=((emptied[0], 2.0), (date(2022, 9, 1), 4.5)), bands=tuple(map(band, days)),
         due=Dates(date(2028, 2, 1), date(2028, 11, 1), date(2030, 1, 1)),
         limits=(section.LimitLine("crust limit", 37 * INCH), section.LimitLine("sludge limit", 11 * INCH)),
         words=WORDS["history"],
@@ -303,11 +303,35 @@ def test_a_long_record_is_thinned_and_the_picture_says_so() -> None:
     assert picture.left_out == 2900
     svg = history.as_svg(picture)
     assert len(svg) < 300_000
-    for told in (svg, " ".join(history.as_words(picture)), " ".join(as_text(history.as_lines(picture, 100, 24)))):
+    for told in (svg, " ".join(history.as_words(picture))):
         assert "100 of 3000 drawn" in told
+
+
+@pytest.mark.parametrize("width", [60, 80, 120])
+def test_in_a_terminal_readings_leave_the_layers_and_the_names_to_be_seen(width: int) -> None:
+    days = [date(1990, 1, 1) + timedelta(days=30 * step) for step in range(400)]
+    checks = [given_.check_on(str(day), 9, 1.5) for day in days]
+    picture = history.describe(given_.judged(), checks, given_.PUMP_OUTS, WORDS["history"])
+    lines = as_text(history.as_lines(picture, width, 20))
+    said = re.search(r"\((\d+) of 400 drawn\)", "".join(lines))
+    assert said is not None
+    assert width // 4 <= int(said[1]) <= width // 3
+    for name in ("crust limit", "sludge limit", "likely from here on"):
+        assert any(name in line for line in lines), name
 
 
 def test_a_short_record_is_drawn_whole() -> None:
     picture = history.describe(given_.judged(), given_.CHECKS, given_.PUMP_OUTS, WORDS["history"])
     assert picture.left_out == 0
     assert "drawn" not in " ".join([history.as_svg(picture), *history.as_words(picture)])
+
+
+def test_a_sketch_without_the_distance_of_the_corners_says_which_length_is_missing_and_keeps_the_rest() -> None:
+    corner = "the far north corner of the old stone barn by the orchard gate"
+    place = Place(corner_a=corner, corner_b="gate post", from_a_m=15, from_b_m=3.5, side="up the hill", note="a stone")
+    picture = sketch.describe(place, WORDS["sketch"])
+    svg = " ".join(re.findall(r"<text[^>]*>([^<]*)", sketch.as_svg(picture)))
+    for told in (svg, " ".join(sketch.as_words(picture))):
+        assert WORDS["sketch"]["not_apart"] in told
+        for part in (corner, "up the hill", "a stone"):
+            assert part in told
