@@ -5,8 +5,13 @@
 Each tank is read by a household once now, and up to twice in years before, with honest errors and now and then a slip.
 It takes the better readings that it is offered. A verdict is *milder* only when the truth is past a limit by more than
 two standard errors of the reading, or shows a fault that the verdict passes over; closer misses are counted beside it,
-as `within_error`: a rule that calls from one chance in ten on must have some (see `selfcheck.practice.grading`). *Good
-readings* are checks without a slip.
+as `within_error`: a rule that calls from one chance in ten on must have some (see `selfcheck.practice.grading`). Both
+figures are printed. *Good readings* are checks without a slip, however close the truth lies to a limit; *not close* are
+those of them where it lies two standard errors or more from every limit.
+
+The last lines hold the errors that readings are said to have against those they had: root mean square of margin less
+true margin over its standard error, 1 where the two agree. It lies over 1 as one reading in twenty is twice as far off
+as the rest, and under 1 for an outlet that is assumed, whose whole published half-span is taken for one standard error.
 """
 
 from __future__ import annotations
@@ -15,10 +20,12 @@ import sys
 from collections import Counter
 from collections.abc import Iterable
 from datetime import date, timedelta
+from math import sqrt
 from typing import NamedTuple
 
 from selfcheck.domain.findings import Verdict, rank
 from selfcheck.domain.judging import Case, judge
+from selfcheck.domain.limits import Kind
 from selfcheck.domain.verdict import Judgement
 from selfcheck.loading import content_place, rules, signs
 from selfcheck.practice.dice import Dice
@@ -72,6 +79,22 @@ def share(part: Iterable[Graded], *wanted: Grade) -> float:
     return 100 * sum(grades[grade] for grade in wanted) / max(sum(grades.values()), 1)
 
 
+def spread(part: Iterable[Graded], *kinds: Kind) -> float:
+    """How far margins lay from the true ones, in the standard errors they were given with: root mean square."""
+    off = []
+    for one in part:
+        true = dict(one.true.margins)
+        for told in one.judged.standings:
+            if told.limit.kind in kinds and told.margin is not None and told.error:
+                off.append((told.margin - true[told.limit]) / told.error)
+    return sqrt(sum(z * z for z in off) / max(len(off), 1))
+
+
+def outlet_known(one: Graded) -> bool:
+    """Whether the outlet's height is on record or was felt."""
+    return one.judged.layers is not None and not one.judged.layers.outlet_assumed
+
+
 def summary(found: list[Graded]) -> list[str]:
     """The lines of the table."""
     good = [one for one in found if not one.last.slips]
@@ -89,9 +112,16 @@ def summary(found: list[Graded]) -> list[str]:
     for name, part in (("all", found), ("good readings", good), ("not close", settled)):
         well = [one for one in part if one.true.verdict == "carry_on"]
         lines.append(f"carry_on where the truth is, {name}: {share(well, 'exact'):.1f} %")
+    for name, known in (("outlet known", True), ("outlet assumed", False)):
+        part = [one for one in good if outlet_known(one) is known]
+        told = ", ".join(f"{kind} {spread(part, kind):.2f}" for kind in MEASURED)
+        lines.append(f"error had / error said, {name}: {told}")
     return lines
 
 
+MEASURED: tuple[Kind, ...] = (
+    "sludge_to_outlet", "scum_to_outlet", "scum_top_to_outlet_top", "solids_by_depth", "solids_by_volume",
+)  # fmt: skip
 GRADES: tuple[Grade, ...] = ("exact", "too_urgent", "cannot_tell", "within_error", "on_record", "milder")
 
 if __name__ == "__main__":
