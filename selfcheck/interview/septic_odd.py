@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from datetime import date
 from typing import Any
 
 from selfcheck.interview.context import Answered, Context
@@ -12,6 +13,8 @@ from selfcheck.interview.septic_record import tank_of
 
 #: A sludge layer that lost more than this since last time is questioned. Our choice.
 SHRINKS_M = 0.05
+#: Longer after a pump-out nobody is asked how its worker left the lid. Our choice.
+LATELY_DAYS = 14
 
 
 @predicate("sludge_over_water", reads=("wet_line", "level", *SLUDGE, "which_tank"))
@@ -44,6 +47,16 @@ def sludge_shrank(answered: Answered, context: Context) -> bool:
 def pumped_today(answered: Answered, context: Context) -> bool:
     """The pump-out may be going on now: it is of today, or its day is not known."""
     return answered.value("pumped_on") in (None, context.today)
+
+
+@predicate("pumped_lately", reads=("pumped_on",))
+def pumped_lately(answered: Answered, context: Context) -> bool:
+    """What the lid is like now may still be the work of that day: its day is not known, or lies weeks back at most."""
+    day = answered.value("pumped_on")
+    if not isinstance(day, date):
+        return True
+    half_width = (answered["pumped_on"].error or 0.0) * 3**0.5
+    return (context.today - day).days - half_width <= LATELY_DAYS
 
 
 @predicate("pump_out_ahead", reads=())

@@ -31,7 +31,7 @@ def conclude(sitting: Sitting, keeper: Keeper, conversation: Conversation) -> bo
         raise UsageProblem("This conversation has been concluded already.", "Begin a new one.")
     records = conversation.script.flow.records
     draft = {name: part for name, part in told(conversation).items() if name in records}
-    draft = with_meter(draft, sitting, conversation)
+    draft = with_meter(_seen_that_day(draft) if records[:1] == ("pump_out",) else draft, sitting, conversation)
     keeper.forget_trouble()
     saved = keeper.writes and journal.flush()
     if not keeper.writes:
@@ -69,6 +69,12 @@ def keep_check(sitting: Sitting, keeper: Keeper, raw: dict[str, Any]) -> bool:
     saved = keeper.save(lambda: written.append(write_check(sitting.folder, check)))
     sitting.checks = (*sitting.checks, written[0] if written else check)
     return saved
+
+
+def _seen_that_day(draft: dict[str, Any]) -> dict[str, Any]:
+    """What the empty tank showed was seen on the day it was pumped; a danger told is one of the day it is told."""
+    check, day = draft.get("check", {}), draft.get("pump_out", {}).get("on")
+    return {**draft, "check": {"on": day, **check}} if check and day and not check.get("hazards") else draft
 
 
 def _finish_household(sitting: Sitting, keeper: Keeper, draft: dict[str, Any]) -> bool:
