@@ -88,10 +88,10 @@ def back(talk: Conversation) -> list[Message]:
         return [Message("note", talk.phrases.say("back_none")), *talk.question()]
 
     def taken_back() -> list[Message]:
+        if last == HAZARD:
+            return standing.taken_back(talk)
         talk.misses = 0
         talk.take_back(last)
-        if last == HAZARD:
-            return [Message("note", talk.phrases.say("stay")), *talk.present()]
         note = Message("note", talk.phrases.say("back_to", name=talk.script.name_of(last)))
         return [note, *talk.present()]
 

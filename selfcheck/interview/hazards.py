@@ -13,6 +13,7 @@ from typing import Literal
 from selfcheck.interview import hazard_people, hazard_places
 from selfcheck.interview.hazard_sentences import Rule, Sentence
 from selfcheck.interview.hazard_telling import is_doubtful, is_question, is_told
+from selfcheck.interview.hazard_telling_words import QUESTION
 from selfcheck.interview.hazard_words import normal
 
 HazardVerdict = Literal["danger", "call_now"]
@@ -84,6 +85,16 @@ def asked(text: str) -> str | None:
         if any(next(rule.matches(sentence), None) is not None for sentence in sentences):
             return rule.hazard
     return None
+
+
+def denied(text: str) -> str | None:
+    """The danger that a line speaks of only to say that it is not so; None when it speaks of none, or asks."""
+    line = normal(text)
+    if "??" in line or QUESTION.match(line) or find(text) is not None:
+        return None
+    sentences = [Sentence(part) for part in line.split("||", _SENTENCES)]
+    told = (rule for rule in RULES if not rule.asked)
+    return next((rule.hazard for rule in told if any(any(rule.matches(one)) for one in sentences)), None)
 
 
 def _outranks(rule: Rule, best: Hazard) -> bool:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from selfcheck.interview import closing, commands, correcting, missing, odd
+from selfcheck.interview import closing, commands, correcting, missing, odd, standing
 from selfcheck.interview.answers import NOTE, Answer
 from selfcheck.interview.context import choices_of
 from selfcheck.interview.hazards import Hazard, find
@@ -48,7 +48,7 @@ def hear(talk: Conversation, text: str) -> list[Message]:
         return closing.hazard_perhaps(talk, hazard, text)
     if talk.pending is not None:
         return to_pending(talk, talk.pending, text)
-    return ordinary(talk, text)
+    return standing.misheard(talk, text) or ordinary(talk, text)
 
 
 def ordinary(talk: Conversation, text: str) -> list[Message]:

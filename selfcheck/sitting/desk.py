@@ -91,12 +91,15 @@ Step = Go | Talk | Stay | Back | Danger
 
 @dataclass(frozen=True, slots=True)
 class Way:
-    """One way on: its words, other words for it, and what it does. `slow`: it may take over a second."""
+    """One way on: its words, other words for it, and what it does. `slow`: it may take over a second; `takes`: tells
+    whether any other line means it.
+    """
 
     label: str
     go: Callable[[], Step]
     also: tuple[str, ...] = ()
     slow: bool = False
+    takes: Callable[[str], bool] | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -228,7 +231,8 @@ class Desk:
 
 def _is_called(line: str, way: Way) -> bool:
     """Whether what was typed is the whole label of a way, or one of its other wordings."""
-    return line in (way.label.rstrip(".").casefold(), *(other.casefold() for other in way.also))
+    named = line in (way.label.rstrip(".").casefold(), *(other.casefold() for other in way.also))
+    return named or (way.takes is not None and way.takes(line))
 
 
 def _fits(line: str, way: Way) -> bool:

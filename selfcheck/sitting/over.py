@@ -1,13 +1,15 @@
-"""A danger that was told on an earlier day: asking whether it is over, and keeping that it is.
+"""A danger that was told: asking whether it is over, or never was, and keeping that.
 
 What was told stays on record as it is. That it is over is a check of its own, with nothing looked at.
 """
 
 from __future__ import annotations
 
+from functools import partial
 from typing import TYPE_CHECKING, Any
 
 from selfcheck.interview.answers import Answer
+from selfcheck.loading.conversations import script
 from selfcheck.sitting.desk import Desk, Go, Page, Part, Step, Talk, Way
 from selfcheck.sitting.endings import page_words
 from selfcheck.storage.finishing import kept
@@ -34,6 +36,22 @@ def over_desk(sitting: Sitting) -> Desk:
     return desk_of(sitting, lambda: over_page(sitting), page_words(sitting, "record"))
 
 
+def way_out(sitting: Sitting) -> tuple[Way, ...]:
+    """The way from a page that tells of danger to the one that asks if it is so; none where the record has none."""
+    from selfcheck.interview.hazards import denied
+
+    if sitting.judgement().verdict != "danger":
+        return ()
+
+    def not_so(line: str) -> bool:
+        plain = f" {line.casefold()} "
+        listen = script(sitting.place, TROUBLE).interface.listen.get("misheard", ())
+        return denied(line) is not None or any(f" {words} " in plain for words in listen)
+
+    label = page_words(sitting, "record")("over", "not_so")
+    return (Way(label, lambda: Go(partial(over_page, sitting)), ("over", "it is over"), takes=not_so),)
+
+
 def over_page(sitting: Sitting) -> Page:
     """What was told and when, with the two answers."""
     from selfcheck.domain.showing import show_day
@@ -48,15 +66,16 @@ def over_page(sitting: Sitting) -> Page:
         Part(lines, words("over", "told", day=show_day(day, units)), "strong"),
         Part((words("over", "still"),)),
     )
-    yes, no = words("over", "yes"), words("over", "no")
+    yes, no, never = words("over", "yes"), words("over", "no"), words("over", "never")
 
-    def end() -> Step:
-        saved = sitting.danger_over(yes)
+    def end(said: str) -> Step:
+        saved = sitting.danger_over(said)
         done = Part((words("over", "kept"),)) if saved else Part((sitting.trouble,), kind="trouble")
         return Go(lambda: Page(words("over", "title"), (done,)), replace=True)
 
     ways = (
-        Way(yes, end, ("yes", "it is over"), slow=True),
+        Way(yes, partial(end, yes), ("yes", "it is over"), slow=True),
         Way(no, lambda: Talk(sitting.begin(TROUBLE)), ("no", "not sure")),
+        Way(never, partial(end, never), ("it never happened",), slow=True),
     )
     return Page(words("over", "title"), parts, ways, ask=words("over", "ask"))

@@ -10,6 +10,7 @@ from selfcheck.loading.conversations import texts
 from selfcheck.sitting import papers
 from selfcheck.sitting.desk import Go, Page, Part, Stay, Step, Way
 from selfcheck.sitting.endings import page_words
+from selfcheck.sitting.over import way_out
 
 if TYPE_CHECKING:
     from selfcheck.loading.place import Place
@@ -46,7 +47,11 @@ class PaperPages:
         ways = [Way(words("papers", "show_note"), lambda: Go(self.note), ("call note", "phone"), slow=True)]
         ways += [self._making(paper) for paper in ("calendar", "sheet") if paper in papers.PAPERS]
         ways.append(Way(words("record", "history"), lambda: Go(self._history), ("history", "picture"), slow=True))
-        return Page(self._sitting.household.name or words("record", "title"), first, tuple(ways), verdict=found)
+        not_so = way_out(self._sitting) if found.verdict == "danger" else ()
+        if found.verdict == "danger" and not not_so:
+            return Page(words("over", "title"), (Part((words("over", "kept"),)),), tuple(ways))
+        title = self._sitting.household.name or words("record", "title")
+        return Page(title, first, (*ways, *not_so), verdict=found)
 
     def sheet(self) -> Page:
         """The sheet to read, and to make as a file."""

@@ -122,3 +122,17 @@ def test_no_echo_doubles_a_mark_or_shouts_in_the_middle_of_a_line() -> None:
     assert "?." not in echoes
     assert ".." not in echoes
     assert "white wheat flour" in echoes
+
+
+def test_what_was_told_of_late_is_not_taken_back_in_passing() -> None:
+    conversation = talk(["smoke comes out of the oven", "white"])
+    told = conversation.state.told
+    conversation.hear("actually rye")
+    assert conversation.state.told == told
+
+
+def test_at_the_end_a_danger_stands() -> None:
+    ended = talk(["there is a fire"])
+    assert ended.ending is not None
+    assert "It counts as told" in words(ended.hear("that was a joke"), "note")
+    assert ended.state.told == ("fire",)

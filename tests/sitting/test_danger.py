@@ -76,3 +76,52 @@ def test_what_was_answered_at_the_gate_stays_when_a_hazard_is_told(tmp_path: Pat
         assert conversation.draft()["check"]["gate"] == "not_confirmed"
     finally:
         sitting.close()
+
+
+TO_THE_OPEN_TANK = (
+    "1", "none", "no alarm", "May 2024", "3", "1000 gallons", "", "skip", "", "adult here", "indoors", "none near",
+    "beside it", "firm and heavy", "gloves and goggles on", "we said it", "call and stay out", "",
+)  # fmt: skip
+
+
+@pytest.mark.parametrize("line", ["that was a joke", "no, I meant the stick", "he did not fall in", "nobody is hurt"])
+def test_a_danger_that_was_taken_wrong_is_taken_back_once_all_are_well(tmp_path: Path, line: str) -> None:
+    sitting = Sitting.open(tmp_path / "home", content_place(own=False), TODAY, begin=True, fixed_day=True)
+    try:
+        talk = sitting.begin("yearly")
+        talk.start()
+        for typed in (*TO_THE_OPEN_TANK, "he fell in"):
+            talk.hear(typed)
+        assert talk.prompt is not None
+        assert talk.prompt.question == "danger_lid"
+        said = talk.hear(line)
+        assert any(message.kind == "caution" for message in said)  # it stays on the screen
+        talk.hear("3 inches")  # the question waits
+        talk.hear("no")
+        assert talk.state.told == ("fell_in",)
+        talk.hear(line)
+        talk.hear("yes")
+        assert talk.state.told == ()
+        assert talk.state.open  # and is still treated as open
+        assert [one.question for one in talk.answers].count("_hazard") == 1  # both stand in the list
+        assert any(one.question == "_note" and one.said == line for one in talk.answers)
+    finally:
+        sitting.close()
+
+
+def test_after_a_break_a_danger_stands(tmp_path: Path) -> None:
+    place = content_place(own=False)
+    sitting = Sitting.open(tmp_path / "home", place, TODAY, begin=True, fixed_day=True)
+    talk = sitting.begin("yearly")
+    talk.start()
+    for typed in (*TO_THE_OPEN_TANK, "he fell in"):
+        talk.hear(typed)
+    sitting.close()
+    again = Sitting.open(tmp_path / "home", place, TODAY, begin=True, fixed_day=True)
+    try:
+        talk = again.resume()
+        talk.start()
+        talk.hear("that was a joke")
+        assert talk.state.told == ("fell_in",)
+    finally:
+        again.close()

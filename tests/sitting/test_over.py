@@ -13,6 +13,7 @@ from selfcheck.plain.listening import Listener
 from selfcheck.plain.speaking import Speaker
 from selfcheck.plain.talking import Gone
 from selfcheck.sitting import Sitting
+from selfcheck.sitting.opening import verdict_desk
 from selfcheck.sitting.over import over_desk
 from selfcheck.sitting.record_pages import RecordPages
 from tests.sitting.desks import PLACE, Driven, demo
@@ -79,3 +80,22 @@ def test_line_by_line_it_is_asked_once_at_the_start(home: Path) -> None:
     sitting.close()
     assert out.getvalue().count("Is it over, and is everyone safe?") == 1
     assert "What do you want to do?" in out.getvalue()
+
+
+def test_the_page_that_a_danger_ends_in_lets_it_be_said_that_it_was_not_so(tmp_path: Path) -> None:
+    sitting = sit(demo(tmp_path / "home"), TOLD)
+    talk = sitting.begin("trouble")
+    talk.start()
+    talk.hear("my husband fell in")
+    talk.hear("that was a joke")
+    page = sitting.conclude(talk)
+    assert not isinstance(page, str)
+    desk = Driven(verdict_desk(sitting, page)).say("nobody fell in, I was joking")
+    assert "Stay out" in desk.text.replace("stay out", "Stay out")
+    assert sitting.judgement().verdict == "danger"
+    desk.say("3")
+    assert sitting.judgement().verdict != "danger"
+    assert [check.hazards for check in sitting.checks[-2:]] == [["fell_in"], []]
+    assert "never happened" in str(sitting.checks[-1].model_dump())
+    assert "not so" not in desk.say("back").text
+    sitting.close()
