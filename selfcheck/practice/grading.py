@@ -20,6 +20,7 @@ from selfcheck.domain.history import years_between
 from selfcheck.domain.limits import LENGTHS, SHARES, Limit, RuleSet
 from selfcheck.domain.signs import Observed, Sign, matching
 from selfcheck.domain.verdict import Judgement
+from selfcheck.practice.readings import Look
 from selfcheck.practice.tank import PracticeTank, Truth
 
 #: Past a limit by less than this many standard errors of the reading is within what a reading can miss.
@@ -28,6 +29,9 @@ WITHIN = 2.0
 GOOD_M, FAIR_M = 1.0 * INCH, 2.0 * INCH
 
 _NEXT_TO_NOTHING = frozenset({"no_layers", "no_sludge"})
+
+#: An error smaller than this is no more than how figures are rounded [m]. Our choice.
+ROUNDED_M = 0.25 * INCH
 
 Grade = Literal["exact", "too_urgent", "cannot_tell", "within_error", "on_record", "milder"]
 
@@ -44,6 +48,17 @@ class TrueVerdict(NamedTuple):
     plain: Verdict
     fields: frozenset[str]
     margins: tuple[tuple[Limit, float], ...]
+
+
+class StripError(NamedTuple):
+    """One error that was drawn into a strip, and by how much it is off for it [m, signed].
+
+    `pole`: it leaned, or stood on a high spot; `stain`: it was smeared up the cloth, or washed off; `foot`: of the
+    stick, below the crust or inside of it; `mark`: the stick itself, read aslant or pressed down.
+    """
+
+    cause: Literal["pole", "stain", "foot", "mark"]
+    off_m: float
 
 
 class ReadingGrade(NamedTuple):
@@ -135,6 +150,22 @@ def grade_readings(truth: Truth, readings: Readings) -> tuple[ReadingGrade, ...]
             how = "good" if abs(off) <= GOOD_M else "fair" if abs(off) <= FAIR_M else "off"
             graded.append(ReadingGrade(kind, reading.m, value, off, how))
     return tuple(graded)
+
+
+def drawn_in(look: Look, truth: Truth) -> dict[str, list[tuple[StripError, ...]]]:
+    """What was drawn into each strip of a look, by kind of reading, the largest error first."""
+    found: dict[str, list[tuple[StripError, ...]]] = {}
+    for one in grade_readings(truth, look.check.seen.readings):
+        match one.kind:
+            case "sludge":
+                errors = [StripError("pole", look.tilt), StripError("stain", one.off_m - look.tilt)]
+            case "scum_above":
+                errors = [StripError("mark", one.off_m)]
+            case _:
+                errors = [StripError("foot", one.off_m)]
+        told = sorted((error for error in errors if abs(error.off_m) >= ROUNDED_M), key=lambda error: -abs(error.off_m))
+        found.setdefault(one.kind, []).append(tuple(told))
+    return found
 
 
 def near(true: TrueVerdict, errors: Mapping[Limit, float]) -> bool:

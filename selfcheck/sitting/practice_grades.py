@@ -5,19 +5,32 @@ from __future__ import annotations
 from functools import partial
 from typing import TYPE_CHECKING
 
+from selfcheck.domain.agreement import AGREE_WITHIN_M
 from selfcheck.domain.check import Check, Readings
 from selfcheck.domain.findings import rank
-from selfcheck.domain.showing import show_length
+from selfcheck.domain.showing import show_length, show_length_error
 from selfcheck.loading.content import rules as all_rules
 from selfcheck.loading.content import signs as all_signs
-from selfcheck.practice.grading import ReadingGrade, TrueVerdict, grade_readings, near, true_verdict
+from selfcheck.practice.grading import (
+    ROUNDED_M,
+    ReadingGrade,
+    TrueVerdict,
+    drawn_in,
+    grade_readings,
+    near,
+    true_verdict,
+)
 from selfcheck.practice.tank import SOUND, PracticeTank, Truth
 from selfcheck.sitting.desk import Drawn, Go, Page, Part, Way
 from selfcheck.sitting.verdicts import judged
 
 if TYPE_CHECKING:
+    from collections.abc import Sequence
+
     from selfcheck.domain.verdict import Judgement
+    from selfcheck.drawing.lengths import Units
     from selfcheck.interview.dialogue import Conversation
+    from selfcheck.practice.readings import Look
     from selfcheck.sitting.practice_pages import PracticePages
 
 #: what may be named as wrong → the fields of a check that it stands for
@@ -25,13 +38,14 @@ GROUPS = {
     "level": ("level",), "tees": ("inlet_tee", "outlet_tee"), "wall": ("wall",), "lid": ("lid", "under_lid"),
     "inside": ("smell", "surface", "inflow", "roots"), "outside": ("yard", "house"),
 }  # fmt: skip
+SCUM = ("scum_total", "scum_above", "scum_below")
 #: what is as it should be beside what a sound tank shows
 FINE = {"smell": ("none", "earthy"), "surface": ("brown", "no_crust")}
 
 
-def graded(pages: PracticePages, tank: PracticeTank, check: Check, talk: Conversation) -> Page:
-    """The page with the grades. `check`: what was to be read; `talk`: what was said to it."""
-    words, place = pages.words, pages.sitting.place
+def graded(pages: PracticePages, tank: PracticeTank, looked: Look, talk: Conversation) -> Page:
+    """The page with the grades. `looked`: what was to be read; `talk`: what was said to it."""
+    words, place, check = pages.words, pages.sitting.place, looked.check
     truth = tank.truth(check.on)
     rules = all_rules(place)[tank.household.rules]
     true = true_verdict(tank, truth, rules, all_signs(place))
@@ -39,6 +53,7 @@ def graded(pages: PracticePages, tank: PracticeTank, check: Check, talk: Convers
     found = judged(place, tank.household, [typed], tank.pump_outs, check.on)
     parts = (
         Part(_readings(pages, check, typed, truth), words("grade", "readings"), "items"),
+        Part(_strips(pages, tank, looked, truth), words("grade", "strips"), "items"),
         Part((_signs(pages, truth, talk),), words("grade", "signs"), "items"),
         Part(_verdict(pages, found, true, talk), words("grade", "verdict"), "items"),
         Part(_why(pages, found), words("grade", "why"), "items"),
@@ -74,9 +89,7 @@ def wrong(truth: Truth) -> set[str]:
 
 def _readings(pages: PracticePages, check: Check, typed: Check, truth: Truth) -> tuple[str, ...]:
     words, units = pages.words, pages.units
-    by_kind: dict[str, list[ReadingGrade]] = {}
-    for one in grade_readings(truth, typed.seen.readings):
-        by_kind.setdefault(one.kind, []).append(one)
+    by_kind = _by_kind(grade_readings(truth, typed.seen.readings))
     lines = []
     for kind in ("sludge", "scum_total", "scum_above", "scum_below"):
         shown = getattr(check.seen.readings, kind)[:2]
@@ -94,6 +107,51 @@ def _readings(pages: PracticePages, check: Check, typed: Check, truth: Truth) ->
                 words("grade", "reading", name=label, read=read, shown=drawn, true=true, how=words("grade", how))
             )
     return tuple(lines)
+
+
+def _strips(pages: PracticePages, tank: PracticeTank, looked: Look, truth: Truth) -> tuple[str, ...]:
+    """Why each strip differs from what is in the tank, and what an expert takes from all of them."""
+    from selfcheck.domain.layers import layers
+
+    words, units, readings = pages.words, pages.units, looked.check.seen.readings
+    lines = []
+    for grades in _by_kind(grade_readings(truth, readings)).values():
+        errors = drawn_in(looked, truth).get(grades[0].kind, [])
+        names = ("first", "second") if grades[0].kind == "sludge" else (grades[0].kind,)
+        for name, grade, causes in zip(names, grades, errors, strict=False):
+            label = words("look", name)
+            if not causes or abs(grade.off_m) < ROUNDED_M:
+                lines.append(words("grade", "strip_true", name=label))
+                continue
+            said = [words("error", f"{one.cause}_{_way(one.off_m)}", by=_size(one.off_m, units)) for one in causes]
+            strip = words("grade", f"strip_{_way(grade.off_m)}", name=label, by=_size(grade.off_m, units))
+            lines.append(" ".join([strip, *said]))
+    found = layers(tank.household.tank(), tank.vessel, readings)
+    taken = {
+        name: show_length_error(layer.value, layer.error, units)
+        for name, layer in (("sludge", found.sludge), ("scum", found.scum))
+        if layer is not None
+    }
+    lines += [words("grade", "expert", **taken), words("grade", "nobody_sees")] if len(taken) == 2 else []
+    if len(readings.sludge) > 1 and abs(readings.sludge[0].m - readings.sludge[1].m) > AGREE_WITHIN_M:
+        lines.append(words("grade", "apart", by=_size(readings.sludge[0].m - readings.sludge[1].m, units)))
+    return tuple(lines)
+
+
+def _by_kind(grades: Sequence[ReadingGrade]) -> dict[str, list[ReadingGrade]]:
+    found: dict[str, list[ReadingGrade]] = {}
+    for one in grades:
+        if one.kind in ("sludge", *SCUM):
+            found.setdefault(one.kind, []).append(one)
+    return found
+
+
+def _way(off_m: float) -> str:
+    return "high" if off_m > 0 else "low"
+
+
+def _size(off_m: float, units: Units) -> str:
+    return show_length(round(abs(off_m) / ROUNDED_M) * ROUNDED_M if units == "us" else abs(off_m), units)
 
 
 def _signs(pages: PracticePages, truth: Truth, talk: Conversation) -> str:

@@ -18,6 +18,7 @@ from selfcheck.sitting.endings import page_words
 if TYPE_CHECKING:
     from selfcheck.domain.check import Check
     from selfcheck.drawing.ruled import Strip
+    from selfcheck.practice.readings import Look
     from selfcheck.sitting.table import Sitting
 
 #: The day on which every pretend tank is first looked at, so that a number means the same tank on any day.
@@ -59,10 +60,10 @@ class PracticePages:
 
     def _number(self) -> Page:
         def hear(line: str) -> Step:
-            number = line.strip().rstrip(".")
-            if not (number.isascii() and number.isdecimal() and 1 <= int(number[:6]) <= MOST_NUMBER):
+            number = whole_number(line, MOST_NUMBER)
+            if number is None:
                 return Stay(self.words("start", "number_odd", most=str(MOST_NUMBER)), "trouble")
-            return self._take(int(number), replace=True)
+            return self._take(number, replace=True)
 
         return Page(self.words("start", "title"), hear=hear, ask=self.words("start", "ask_number"))
 
@@ -105,31 +106,43 @@ class PracticePages:
             words("story", "rule", rule=all_rules(self.sitting.place)[tank.household.rules].title),
         ]
         ways = [Way(words("story", "read"), partial(self._look, tank, day), ("read", "look"))]
-        if (day - FIRST_DAY) / YEAR < MOST_YEARS:
-            ways.append(Way(words("story", "year"), partial(self._pass, tank, day, pump=False), ("year", "wait")))
-            ways.append(Way(words("story", "pump"), partial(self._pass, tank, day, pump=True), ("pump",)))
-        title = words("story", "title", number=str(tank.seed))
+        if _years_left(day):
+            ways.append(Way(words("story", "year"), partial(self._pass, tank, day), ("year", "wait")))
+            ways.append(Way(words("story", "years"), lambda: Go(partial(self._years, tank, day)), ("years",)))
+            ways.append(Way(words("story", "pump"), partial(self._pass, tank.pumped(day).mended(day), day), ("pump",)))
+        title = words("story", "title", number=str(tank.seed), years=str(MOST_YEARS - _years_left(day)))
         return Page(title, (Part(tuple(lines), kind="items"),), tuple(ways))
 
     def day(self, day: date) -> str:
         """A day as the household writes it."""
         return show_day(day, self.units)
 
-    def _pass(self, tank: PracticeTank, day: date, *, pump: bool) -> Step:
-        later = day + YEAR
-        then = tank.pumped(day).mended(day) if pump else tank
-        return Go(partial(self.story, then, later), replace=True)
+    def _pass(self, tank: PracticeTank, day: date, years: int = 1) -> Step:
+        return Go(partial(self.story, tank, day + years * YEAR), replace=True)
+
+    def _years(self, tank: PracticeTank, day: date) -> Page:
+        """How many years pass."""
+        words, most = self.words, _years_left(day)
+
+        def hear(line: str) -> Step:
+            said = whole_number(line, most)
+            if said is None:
+                return Stay(words("story", "years_odd", most=str(most)), "trouble")
+            return self._pass(tank, day, said)
+
+        return Page(words("story", "years"), hear=hear, ask=words("story", "ask_years", most=str(most)))
 
     def _look(self, tank: PracticeTank, day: date) -> Step:
         """One look: what is drawn and told, and the conversation that takes the readings in."""
-        seen = look(tank.truth(day), Dice(tank.seed * 100 + (day - FIRST_DAY).days), slips=False).check
+        looked = look(tank.truth(day), Dice(tank.seed * 100 + (day - FIRST_DAY).days), slips=False)
+        seen = looked.check
         strips = self._strips(seen)
         talk = self.sitting.small_talk(script(self.sitting.place, "practice_read"))
         before = (
             self.words("look", "seen", seen=_sentence("; ".join(self.signs(seen)))),
             self.words("look", "depth", depth=show_length(seen.seen.readings.liquid_depth[0].m, self.units)),
         )
-        return Talk(talk, partial(self._grade, tank, seen), self._drawn(strips), before)
+        return Talk(talk, partial(self._grade, tank, looked), self._drawn(strips), before)
 
     def signs(self, check: Check) -> list[str]:
         """What is to be seen at a look, thing by thing; nothing of what this tank does not have."""
@@ -158,18 +171,30 @@ class PracticePages:
             lambda width, height: as_lines(strips, width, height, units), tuple(as_words(strips, words, units))
         )
 
-    def _grade(self, tank: PracticeTank, check: Check, talk: object) -> Step:
+    def _grade(self, tank: PracticeTank, looked: Look, talk: object) -> Step:
         from selfcheck.interview.dialogue import Conversation
         from selfcheck.sitting.practice_grades import graded
 
         assert isinstance(talk, Conversation)
         if talk.ending is None or talk.ending.left or talk.ending.outcome == "danger":
             return Stay()
-        return Go(partial(graded, self, tank, check, talk))
+        return Go(partial(graded, self, tank, looked, talk))
 
 
 def _sentence(text: str) -> str:
     return text[:1].upper() + text[1:]
+
+
+def whole_number(line: str, most: int) -> int | None:
+    """The number from 1 to `most` that a line is; None for anything else."""
+    number = line.strip().rstrip(".")
+    if not (number.isascii() and number.isdecimal() and 1 <= int(number[:6]) <= most):
+        return None
+    return int(number)
+
+
+def _years_left(day: date) -> int:
+    return MOST_YEARS - round((day - FIRST_DAY) / YEAR)
 
 
 def scum_way(check: Check) -> str:

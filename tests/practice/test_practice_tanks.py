@@ -12,7 +12,7 @@ from selfcheck.domain.conversions import INCH
 from selfcheck.domain.findings import rank
 from selfcheck.domain.limits import Limit
 from selfcheck.practice.dice import Dice
-from selfcheck.practice.grading import grade_readings, true_margin, true_verdict
+from selfcheck.practice.grading import ROUNDED_M, drawn_in, grade_readings, true_margin, true_verdict
 from selfcheck.practice.readings import look
 from selfcheck.practice.tank import draw
 from tests.benchmarks.practice import MEASURED, RULES, SIGNS, TODAY, graded, outlet_known, share, spread
@@ -87,6 +87,20 @@ def test_readings_are_graded_against_the_truth() -> None:
         ("liquid_depth", "fair"),
     ]
     assert graded_ones[1].off_m == pytest.approx(5 * INCH)
+
+
+def test_the_errors_drawn_into_a_strip_add_up_to_what_it_is_off() -> None:
+    told = set()
+    for number in range(1, 120):
+        truth = draw(number, TODAY).truth(TODAY)
+        seen = look(truth, Dice(number), slips=False)
+        found = drawn_in(seen, truth)
+        both = zip(found.get("sludge", []), seen.check.seen.readings.sludge, strict=False)
+        for errors, read in both:
+            assert abs(sum(error.off_m for error in errors) - (read.m - truth.sludge)) <= 2 * ROUNDED_M
+            assert list(errors) == sorted(errors, key=lambda error: -abs(error.off_m))
+            told |= {(error.cause, error.off_m > 0) for error in errors}
+    assert told == {(cause, more) for cause in ("pole", "stain") for more in (True, False)}
 
 
 def test_readings_are_as_far_off_as_they_are_said_to_be() -> None:

@@ -96,3 +96,25 @@ def test_the_strips_can_be_read_off() -> None:
     for width in range(0, 60, 7):
         for height in range(0, 20, 3):
             assert all(len("".join(span.text for span in line)) == width for line in as_lines(strips, width, height))
+
+
+def test_what_was_drawn_into_a_strip_is_told_and_what_an_expert_takes(sitting: Sitting) -> None:
+    for number, units, unit in ((7, "us", " in "), (7, "metric", " cm "), (3, "us", " in ")):
+        sitting.household = sitting.household.model_copy(update={"units": units})
+        desk = at(sitting).say("number", str(number), "look", "10 in", "10 in", "2 in", "none", "carry on")
+        part = next(part for part in desk.desk.page.parts if part.title == "What was drawn into the strips")
+        strips = [line for line in part.lines if line.startswith(("1st", "2nd", "crust"))]
+        assert len(strips) == 3
+        assert any("which adds" in line or "which takes off" in line for line in strips)
+        (expert,) = (line for line in part.lines if line.startswith("From these strips an expert takes "))
+        assert expert.count("±") == 2
+        assert unit in expert
+
+
+def test_several_years_pass_at_once_and_no_more_than_there_are(sitting: Sitting) -> None:
+    desk = at(sitting).say("number", "42", "let more than one pass")
+    assert "whole number from 1 to 30" in desk.say("31").text
+    assert desk.say("12").title == "Pretend tank 42, year 12"
+    one_by_one = at(sitting).say("number", "42", *["let a year pass"] * 12)
+    assert one_by_one.title == "Pretend tank 42, year 12"
+    assert "whole number from 1 to 18" in desk.say("let more than one pass", "19").text
