@@ -91,7 +91,10 @@ class Lid(Record):
 
 
 class Place(Record):
-    """Where the lid is: distances from two fixed corners, and on which side of the line between them it lies."""
+    """Where the lid is: distances from two fixed corners, and on which side of the line between them it lies.
+
+    `from_truck_m`: along the way of the hose, from where a truck can stand.
+    """
 
     corner_a: Words = ""
     corner_b: Words = ""
@@ -99,6 +102,7 @@ class Place(Record):
     from_a_m: Metres | None = None
     from_b_m: Metres | None = None
     side: Words = ""
+    from_truck_m: Metres | None = None
     note: Words = ""
 
 
@@ -114,6 +118,7 @@ class Tank(Record):
     first_compartment_share: float | None = Field(default=None, gt=0, lt=1)
     outlet_bottom_below_surface_m: Metres | None = None
     outlet_top_above_surface_m: Metres | None = None
+    inlet_side: Words = ""  # the end at which the pipe from the house comes in, in the household's own words
     filter: bool | None = None
     lid: Lid | None = None
     place: Place | None = None

@@ -56,7 +56,7 @@ def call_note(judgement: Judgement, pump_outs: Sequence[PumpOut], verdict_words:
         (labels["by"], _by(judgement)),
         (labels["tank"], _tank(judgement, words["tank"], units)),
         (labels["access"], _access(judgement.tank, words, units)),
-        (labels["hose"], words["hose"]["ask"]),
+        (labels["hose"], _hose(judgement.tank, words["hose"], units)),
         (labels["read"], _read(judgement, words["read"], units)),
         (labels["pumped"], _pumped(judgement, pump_outs, words["pumped"], units)),
         (labels["signs"], _signs(judgement, verdict_words, words["signs"], units)),
@@ -163,9 +163,16 @@ def _access(tank: Tank, words: Tables, units: Units) -> str:
     if place is not None and place.from_a_m is not None and place.from_b_m is not None:
         lengths = {"from_a": show_length(place.from_a_m, units), "from_b": show_length(place.from_b_m, units)}
         told.append(said["place"].format(**lengths, a=clean(place.corner_a, 30), b=clean(place.corner_b, 30)))
+    if tank.inlet_side:
+        told.append(said["inlet"].format(side=clean(tank.inlet_side, 40)))
     if place is not None and place.note:
         told.append(clean(place.note, 60))
     return "; ".join(told)
+
+
+def _hose(tank: Tank, words: Tables, units: Units) -> str:
+    far = tank.place.from_truck_m if tank.place is not None else None
+    return str(words["ask"] if far is None else words["far"].format(length=show_length(far, units)))
 
 
 def _lid(lid: Lid, words: Tables, units: Units) -> str:

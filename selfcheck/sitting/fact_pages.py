@@ -18,6 +18,7 @@ from selfcheck.loading.conversations import script
 from selfcheck.sitting.desk import Back, Go, Page, Part, Stay, Step, Talk, Way
 from selfcheck.sitting.several_tanks import put_back, with_first
 from selfcheck.sitting.small_talks import asking
+from selfcheck.sitting.water import with_meter
 
 if TYPE_CHECKING:
     from selfcheck.interview.dialogue import Conversation
@@ -33,18 +34,25 @@ class Fact(NamedTuple):
     joined: str = "and"  # the phrase by which the second answer stands behind the first
 
 
+#: questions whose fact is told in a way of its own
+SIZE, FORM, RULE, METER = "learn_size", "tank_form", "rule_pick", "meter_unit"
 HOUSE = (
     Fact(("people", "people_since"), "yearly", "people_now"), Fact(("learn_months",)), Fact(("learn_disposal",)),
-    Fact(("learn_bedrooms",)),
+    Fact(("learn_bedrooms",)), Fact(("region",), "look_ahead"), Fact((RULE,), "look_ahead"),
+    Fact((METER, "meter_now", "meter_before", "meter_before_on"), "look_ahead"),
 )  # fmt: skip
-SIZE = "learn_size"
+FORMS = (
+    FORM, "box_length", "box_width", "upright_across", "drum_across", "drum_length", "drum_ends", "oval_width",
+    "oval_height", "oval_length",
+)  # fmt: skip
 TANK = (
-    Fact((SIZE,)), Fact(("learn_depth",)), Fact(("learn_material",)), Fact(("learn_compartments",)),
-    Fact(("learn_filter",)),
+    Fact((SIZE,)), Fact(FORMS, "tank_facts"), Fact(("learn_depth",)), Fact(("learn_material",)),
+    Fact(("learn_compartments",)), Fact(("learn_filter",)), Fact(("outlet_edge",), "tank_facts"),
+    Fact(("inlet_side",), "tank_facts"),
 )  # fmt: skip
 PLACE = (
     Fact(("corner_a", "from_a")), Fact(("corner_b", "from_b")), Fact(("corners_apart",)), Fact(("side",)),
-    Fact(("learn_lid_material",)),
+    Fact(("learn_lid_material",)), Fact(("truck_far",), "find_tank"),
 )  # fmt: skip
 NAME_CAP = 80
 
@@ -66,8 +74,7 @@ class FactPages:
         for place in range(max(len(household.tanks), 1)):
             for name, facts in (("tank", TANK), ("place", PLACE)):
                 title = self._title(name, place)
-                shape = (self._row(words("facts", "shape"), self._shape(place)),) if name == "tank" else ()
-                parts.append(Part((*self._lines(facts, place), *shape), title, "items"))
+                parts.append(Part(self._lines(facts, place), title, "items"))
                 ways.append(Way(title, partial(Go, partial(self._group, title, facts, place))))
         named = self._row(words("facts", "name"), household.name or words("facts", "not_known"))
         units = self._row(words("facts", "units"), words("facts", f"units_{household.units}"))
@@ -106,11 +113,16 @@ class FactPages:
     def _told(self, fact: Fact, place: int = 0) -> tuple[str, str]:
         """Name and value of a fact as it is on record."""
         asked = self._script(fact.flow)
+        about = fact.questions[0]
+        name = self._words("facts", "water_meter") if about == METER else asked.name_of(about)
+        own = {FORM: self._shape, RULE: self._rule, METER: self._meter}.get(about)
+        if own is not None:
+            return name, own(place)
         first, *rest = [self._value(asked, question, place) for question in fact.questions]
         if not first and fact.questions == (SIZE,):
             first = self._worked_out_size(place)
         then = [self._words("facts", fact.joined, then=value) for value in rest if value]
-        return asked.name_of(fact.questions[0]), (first or self._words("facts", "not_known")) + "".join(then)
+        return name, (first or self._words("facts", "not_known")) + "".join(then)
 
     def _value(self, asked: Script, question: str, place: int) -> str:
         household = self._of(place)
@@ -141,6 +153,22 @@ class FactPages:
         }
         return self._words("facts", f"shape_{shape.kind}", **sizes)
 
+    def _rule(self, place: int) -> str:
+        """The rule set that the household goes by."""
+        from selfcheck.loading.content import rules
+
+        known = rules(self._sitting.place).get(self._sitting.household.rules)
+        return known.title if known is not None else self._words("facts", "not_known")
+
+    def _meter(self, place: int) -> str:
+        """The last reading of the water meter."""
+        household = self._sitting.household
+        if not household.meter:
+            return self._words("facts", "not_known")
+        last = max(household.meter, key=lambda one: one.on)
+        size = show_volume(last.m3, household.units)
+        return self._words("facts", "meter", size=size, day=self._record.day(last.on))
+
     def _ask(self, fact: Fact, place: int) -> Step:
         asked = asking(self._sitting.place, fact.flow, fact.questions)
         talk = self._sitting.small_talk(asked, self._of(place))
@@ -148,7 +176,7 @@ class FactPages:
 
     def _kept(self, fact: Fact, place: int, old: str, talk: Conversation) -> Step:
         words = self._words
-        draft: dict[str, Any] = talk.draft().get("household", {})
+        draft: dict[str, Any] = with_meter(talk.draft(), self._sitting, talk).get("household", {})
         if talk.ending is None or talk.ending.left or talk.state.answered.hazards or not draft:
             return Stay(words("facts", "same"))
         self._sitting.keep_household(put_back(draft, place) if place else draft)

@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
-from selfcheck.interview.nodes import Condition, Flow, Node, Section
+from selfcheck.interview.nodes import Condition, Flow, Section
+from selfcheck.interview.predicates import PREDICATES
 from selfcheck.interview.script import Script
 from selfcheck.loading.conversations import script
 from selfcheck.loading.place import Place
@@ -22,11 +23,14 @@ def asking(place: Place, flow_id: str, questions: Sequence[str]) -> Script:
     whole = script(place, flow_id)
     sections: list[Section] = []
     for section in whole.flow.sections:
-        nodes = tuple(replace(node, when=_among(node, questions)) for node in section.nodes if node.id in questions)
+        nodes = tuple(
+            replace(node, when=_among(node.when, questions)) for node in section.nodes if node.id in questions
+        )
         if section.id == DANGER:
             sections.append(section)
         elif nodes:
-            sections.append(replace(section, nodes=nodes, stage=""))
+            when = tuple(one for one in section.when if one.unless)  # a danger that is told leads out of it
+            sections.append(replace(section, nodes=nodes, stage="", when=when))
     words = {
         section.id: whole.words[section.id] if section.id == DANGER else replace(whole.words[section.id], opening="")
         for section in sections
@@ -34,5 +38,13 @@ def asking(place: Place, flow_id: str, questions: Sequence[str]) -> Script:
     return replace(whole, flow=Flow(flow_id, tuple(sections), ("household",)), words=words)
 
 
-def _among(node: Node, questions: Sequence[str]) -> tuple[Condition, ...]:
-    return tuple(one for one in node.when if one.question in questions)
+def _among(when: Sequence[Condition], questions: Sequence[str]) -> tuple[Condition, ...]:
+    """The conditions that hang on these questions alone."""
+
+    def hangs_on(one: Condition) -> bool:
+        if one.question:
+            return one.question in questions
+        reads = PREDICATES[one.predicate or one.unless].reads
+        return bool(reads) and set(reads or ()) <= set(questions)
+
+    return tuple(one for one in when if hangs_on(one))

@@ -154,6 +154,7 @@ WALKS = {
         ("wrong_now", "alarm", *FACTS, *READINGS, *LID),
     ),
     "trouble": Walk("trouble"),
+    "tank_facts": Walk("tank_facts"),
     "learn": Walk("learn", {"learn_people": (3.0,), "learn_size": (3.8,)}),
     "after_pump_out": Walk("after_pump_out"),
     "pumped_of_two": Walk(
