@@ -5,12 +5,12 @@ Every field of `Seen` may also be `"unknown"` (asked, could not be told) or null
 
 # Annotations are left as they stand: pydantic would compile each of them from text, at every start.
 from collections.abc import Sequence
-from datetime import date, datetime, timedelta
+from datetime import date, datetime
 from typing import Annotated, Any, Literal
 
 from pydantic import Field
 
-from selfcheck.domain.household import Metres, Record
+from selfcheck.domain.household import Metres, Record, spread
 
 CHECK_FORMAT = "selfcheck-check"
 CHECK_VERSION = 1
@@ -119,9 +119,7 @@ class PumpOut(Record):
     @property
     def span(self) -> tuple[date, date]:
         """First and last day that it may have been."""
-        width = self.within_days or 0
-        first = self.on - timedelta(days=width // 2)
-        return first, first + timedelta(days=width)
+        return spread(self.on, self.within_days)
 
 
 def standing(checks: list[Check]) -> list[Check]:

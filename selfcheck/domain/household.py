@@ -5,7 +5,7 @@ version does not know are kept as they are.
 """
 
 # Annotations are left as they stand: pydantic would compile each of them from text, at every start.
-from datetime import date
+from datetime import date, timedelta
 from typing import Annotated, Literal
 
 from pydantic import BaseModel, BeforeValidator, ConfigDict, Field
@@ -19,6 +19,13 @@ Metres = Annotated[float, Field(ge=0, le=100, allow_inf_nan=False)]
 CubicMetres = Annotated[float, Field(ge=0, le=1000, allow_inf_nan=False)]
 #: null is "not known" here as everywhere; for words that is no words
 Words = Annotated[str, BeforeValidator(lambda value: "" if value is None else value)]
+
+
+def spread(day: date, within_days: float | None) -> tuple[date, date]:
+    """First and last day of a span that was told as wide as this [days], with `day` at its middle."""
+    width = round(within_days or 0)
+    first = day - timedelta(days=width // 2)
+    return first, first + timedelta(days=width)
 
 
 class Record(BaseModel):
@@ -126,12 +133,21 @@ class Tank(Record):
 
 
 class Occupancy(Record):
-    """Who lived there from a date on: people at home, months a year, food waste disposal."""
+    """Who lived there from a date on: people at home, months a year, food waste disposal.
+
+    `within_days`: how wide the day was told, as in "May 2020", with `from` at its middle; 0 or null for one day.
+    """
 
     from_: date = Field(alias="from")
+    within_days: Annotated[int, Field(ge=0, le=40_000)] | None = None
     people: float = Field(ge=0, le=100, allow_inf_nan=False)
     months_per_year: float = Field(default=12, ge=0, le=12, allow_inf_nan=False)
     disposal: Disposal | None = "none"
+
+    @property
+    def span(self) -> tuple[date, date]:
+        """First and last day on which it may have begun."""
+        return spread(self.from_, self.within_days)
 
     model_config = ConfigDict(extra="allow", frozen=True, defer_build=True, populate_by_name=True)
 

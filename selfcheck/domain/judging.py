@@ -14,7 +14,7 @@ from selfcheck.domain.better_reading import better_readings
 from selfcheck.domain.check import Check, Reading, Readings, standing
 from selfcheck.domain.circumstances import circumstances, lately_pumped
 from selfcheck.domain.explain import act_by, sureness, would_change
-from selfcheck.domain.findings import Finding, Verdict, rank, worst
+from selfcheck.domain.findings import Facts, Finding, Verdict, rank, worst
 from selfcheck.domain.flow import detention_days, flow, short_rest
 from selfcheck.domain.forecast import forecast
 from selfcheck.domain.gaps import disagreements, not_checked, open_answers, unread, wrong_dates
@@ -118,7 +118,7 @@ def _judge_tank(case: Case, tank: Tank, strange: bool) -> Judgement:
     standings = weighed.standings if weighed else ()
     look, reason = look_again(view, limits, check, last, today)
     chance = view.chance_over(limits, today)
-    found += over_time(chance, check, last, pumped_since, look, today)
+    found += over_time(chance, check, emptied, pumped_since, look, today)
     rests = rests or any(one.id in ("rests_on_record", "pumped_since") for one in found)
     findings = tuple(sorted(_once(found), key=lambda one: -rank(one.verdict)))
     verdict: Verdict = worst([one.verdict for one in findings])
@@ -217,7 +217,8 @@ def _signs(case: Case, record: Spoken, seen: Observed, facts: frozenset[str], pu
     for one in sign_findings(seen, case.signs, facts):
         told = one._replace(facts={**one.facts, "on": check.on})
         if of_notes & {*one.uses}:
-            found.append(one._replace(facts={**one.facts, "on": record.pumped_on, "at_pump_out": record.pumped_on}))
+            pumped: Facts = {"at_pump_out": record.pumped_on, "wide_days": record.pumped_within}
+            found.append(one._replace(facts={**one.facts, "on": record.pumped_on, **pumped}))
             continue
         if one.id in thin:  # it turns on the layers being next to nothing, and so on their readings
             told = told._replace(uses=(*one.uses, *_layers_read(check.seen.readings)))

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from datetime import date
 from typing import Literal
 
-from selfcheck.domain.check import Check
+from selfcheck.domain.check import Check, PumpOut
 from selfcheck.domain.findings import Dates, Facts, Finding
 from selfcheck.domain.forecast import Forecast
 from selfcheck.domain.gaps import by_estimate
@@ -44,20 +44,21 @@ def look_again(
 
 
 def over_time(
-    chance: float, check: Check | None, last: date | None, pumped_since: bool, look: date, today: date
+    chance: float, check: Check | None, emptied: Sequence[PumpOut], pumped_since: bool, look: date, today: date
 ) -> list[Finding]:
     """What the days gone by since the last look or pump-out make of it. `chance`: of being over today."""
+    last, wide = (emptied[-1].on, emptied[-1].within_days) if emptied else (None, None)
     known = [one for one in (check.on if check else None, last) if one is not None]
     if check is not None and known and (today - max(known)).days <= FRESH_DAYS:
         if pumped_since:
-            since: Facts = {"on": last, "chance": chance}
+            since: Facts = {"on": last, "wide_days": wide, "chance": chance}
             return [Finding("pumped_since", "carry_on", facts=since, uses=("record.pump_outs",), chance_over=chance)]
         return []
     if chance >= OVER_FROM:
         return [by_estimate(chance)]
     if check is None:
         return []
-    facts: Facts = {"on": max(known), "chance": chance}
+    facts: Facts = {"on": max(known), "chance": chance, "wide_days": wide if check.on != max(known) else None}
     if today >= look:
         return [Finding("time_to_look", "cannot_tell", facts=facts, uses=("record.forecast",), kind="not_seen")]
     ident = "pumped_since" if pumped_since else "forecast_under"

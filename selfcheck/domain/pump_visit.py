@@ -21,7 +21,8 @@ class Spoken(NamedTuple):
     """The check that speaks for the tank, with what was seen at pump-outs after it put in.
 
     `check`: None where nothing is on record. `earlier`: the checks before it. `fields`: those that were seen at the
-    newest pump-out, on the day `pumped_on`. `whole`: a check proper stands behind it, not such notes alone.
+    newest pump-out, on the day `pumped_on`, told as wide as `pumped_within`. `whole`: a check proper stands behind it,
+    not such notes alone.
     """
 
     check: Check | None
@@ -29,6 +30,7 @@ class Spoken(NamedTuple):
     fields: frozenset[str] = frozenset()
     pumped_on: date | None = None
     whole: bool = True
+    pumped_within: int | None = None
 
 
 def spoken(checks: Sequence[Check], emptied: Sequence[PumpOut]) -> Spoken:
@@ -55,7 +57,8 @@ def spoken(checks: Sequence[Check], emptied: Sequence[PumpOut]) -> Spoken:
         merged = merged.model_copy(update=changed)
     last = emptied[-1].on
     fields = frozenset(name for one in notes if one.on >= last for name in _told(one))
-    return Spoken(merged, list(checks[: proper - 1]) if whole else [], fields, last, whole)
+    earlier = list(checks[: proper - 1]) if whole else []
+    return Spoken(merged, earlier, fields, last, whole, emptied[-1].within_days)
 
 
 def findings(emptied: Sequence[PumpOut], checks: Sequence[Check]) -> list[Finding]:
@@ -94,7 +97,7 @@ def _still(pump_out: PumpOut, seen: SeenEmpty, checks: Sequence[Check]) -> list[
     for one in seen_empty(seen):
         if any(_SETTLES[one.id](check) for check in later):
             continue
-        facts = {**one.facts, "on": pump_out.on, "at_pump_out": pump_out.on}
+        facts = {**one.facts, "on": pump_out.on, "at_pump_out": pump_out.on, "wide_days": pump_out.within_days}
         if one.id in _SURE:
             facts["sure"] = _SURE[one.id]
         found.append(one._replace(facts=facts))

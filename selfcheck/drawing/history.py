@@ -18,7 +18,7 @@ from selfcheck.domain.forecast import Band
 from selfcheck.domain.history import counted
 from selfcheck.domain.layers import layers
 from selfcheck.domain.limits import stand
-from selfcheck.domain.showing import show_day
+from selfcheck.domain.showing import show_date, show_day
 from selfcheck.domain.uncertain import Measure
 from selfcheck.drawing.lengths import Units, number, unit, with_error
 from selfcheck.drawing.section_picture import SHARE_ABOVE_WATER, LimitLine, describe_limits
@@ -49,7 +49,8 @@ class HistoryPicture:
     """What is drawn, from day `first` to day `last`.
 
     `bands`: both layers' likely thickness (10, 50, 90 %) on days in order, before `today` and after. `people`: from
-    which day on how many were at home. `due`: 10, 50, 90 % days of the first crossing. `left_out`: readings not drawn.
+    which day on how many were at home. `due`: 10, 50, 90 % days of the first crossing.
+    `emptied_within`: first and last day that each pump-out may have been, by its words. `left_out`: readings not drawn.
     """
 
     first: date
@@ -58,6 +59,7 @@ class HistoryPicture:
     liquid_depth: float
     readings: tuple[DatedReading, ...]
     emptied: tuple[date, ...]
+    emptied_within: tuple[tuple[date, date], ...]
     people: tuple[tuple[date, float], ...]
     bands: tuple[Band, ...]
     due: Dates
@@ -93,7 +95,8 @@ def describe(
         read = layers(tank, vessel, check.seen.readings, check.seen.level)
         if read.sludge is not None or read.scum is not None:
             readings.append(DatedReading(check.on, read.sludge, read.scum))
-    emptied = tuple(one.on for one in counted(pump_outs, tank.id, today))
+    pumped = counted(pump_outs, tank.id, today)
+    emptied = tuple(one.on for one in pumped)
     begun = [*emptied[:1], *(one.on for one in readings[:1])]
     first = min(begun, default=today - timedelta(days=365))
     last = _last(today, judgement.due)
@@ -107,6 +110,7 @@ def describe(
         liquid_depth=vessel.liquid_depth_m,
         readings=_thinned(readings, MOST_DRAWN),
         emptied=emptied,
+        emptied_within=tuple(one.span for one in pumped),
         people=tuple(dict(people).items()),
         bands=tuple(ahead.bands(sorted(days))),
         due=judgement.due,
@@ -190,7 +194,8 @@ def as_words(picture: HistoryPicture, units: Units = "us") -> list[str]:
         ]
         day = show_day(one.on, units)
         happened.append((one.on, 0, say(words, "reading", day=day, layers=", ".join(parts)) + "."))
-    happened += [(day, 1, say(words, "pumped_on", day=show_day(day, units)) + ".") for day in picture.emptied]
+    pumped = zip(picture.emptied, picture.emptied_within, strict=True)
+    happened += [(day, 1, say(words, "pumped_on", day=show_date(day, units, *within)) + ".") for day, within in pumped]
     happened += [
         (day, 2, say(words, "people_from", day=month(day), count=count(people)) + ".") for day, people in picture.people
     ]

@@ -75,6 +75,16 @@ def on_record(context: Context, path: str) -> Any:
     return here
 
 
+def width_of(error: float) -> int:
+    """How many days wide a date was told, by the error of a span with the date at its middle."""
+    return round(error * 12**0.5)
+
+
+def error_of(width_days: float) -> float | None:
+    """The error of a date that was told as wide as this; None for one day."""
+    return width_days / 12**0.5 if width_days else None
+
+
 def _write(draft: _Draft, node: Node, answer: Answer) -> None:
     if answer.state == "skipped":
         return
@@ -99,7 +109,7 @@ def _write_value(draft: _Draft, node: Node, answer: Answer) -> None:
     if node.kind in ("length", "volume", "number", "date", "note"):
         draft.put_or_add(node.writes, _as_data(value), answer)
         if node.width_writes and answer.error:
-            draft.put(node.width_writes, round(answer.error * 12**0.5))
+            draft.put(node.width_writes, width_of(answer.error))
     elif isinstance(value, tuple):
         draft.put(node.writes, [node.values.get(option, option) for option in value])
     elif isinstance(value, str):

@@ -9,7 +9,8 @@ from typing import TYPE_CHECKING, Any, Literal, NamedTuple
 
 from selfcheck.content_words import filled
 from selfcheck.domain.findings import Finding
-from selfcheck.domain.showing import show_day, show_length
+from selfcheck.domain.household import spread
+from selfcheck.domain.showing import show_date, show_length
 from selfcheck.errors import ContentProblem
 
 if TYPE_CHECKING:
@@ -106,7 +107,7 @@ def fills_of(finding: Finding, words: VerdictWords, units: Units) -> dict[str, s
         elif name == "chance" and isinstance(value, (int, float)):
             fills[name] = chance_in_words(float(value))
         elif isinstance(value, date):
-            fills[name] = show_day(value, units)
+            fills[name] = day_of(finding, name, units)
         elif name == "field":
             fills[name] = words.say("missing", str(value))
         elif name == "what":
@@ -116,6 +117,14 @@ def fills_of(finding: Finding, words: VerdictWords, units: Units) -> dict[str, s
         elif isinstance(value, str):
             fills[name] = value
     return fills
+
+
+def day_of(finding: Finding, name: str, units: Units) -> str:
+    """A day among the facts, as wide as it was told; empty where there is none."""
+    day, wide = finding.facts.get(name), finding.facts.get("wide_days")
+    if not isinstance(day, date):
+        return ""
+    return show_date(day, units, *spread(day, wide if isinstance(wide, (int, float)) else None))
 
 
 def chance_in_words(chance: float) -> str:

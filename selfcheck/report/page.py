@@ -245,7 +245,7 @@ def _facts(judgement: Judgement, pump_outs: Sequence[PumpOut], said: Tables) -> 
         "depth": show_length(tank.liquid_depth_m, units) if tank.liquid_depth_m else not_known,
         "material": tank.material if tank.material and tank.material != "unknown" else not_known,
         "parts": str(tank.compartments) if tank.compartments else not_known,
-        "people": words["people_now"].format(people=f"{lives.people:g}", day=show_day(lives.from_, units))
+        "people": words["people_now"].format(people=f"{lives.people:g}", day=show_date(lives.from_, units, *lives.span))
         if lives
         else not_known,
         "pumped": show_date(emptied[-1].on, units, *emptied[-1].span) if emptied else not_known,

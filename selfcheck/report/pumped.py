@@ -8,7 +8,8 @@ from datetime import date
 
 from selfcheck.domain.after_pumping import Residue, SeenEmpty, seen_empty
 from selfcheck.domain.findings import LADDER, Finding, rank
-from selfcheck.domain.showing import show_day, show_length, show_volume
+from selfcheck.domain.household import spread
+from selfcheck.domain.showing import show_date, show_length, show_volume
 from selfcheck.domain.sources import Source
 from selfcheck.report.finding_text import Units, VerdictWords
 from selfcheck.report.parts import PageWords, Part, PartedPage, part
@@ -17,13 +18,14 @@ from selfcheck.report.wording import VerdictPage
 
 @dataclass(frozen=True, slots=True)
 class Pumped:
-    """One pump-out as it was told. `on`: None when its day is not known, and nothing was stored then. `left`: what
-    stays in the tank costs, where its depth was told.
+    """One pump-out as it was told. `on`: None when its day is not known, and nothing was stored then; `within_days`:
+    how wide it was told. `left`: what stays in the tank costs, where its depth was told.
     """
 
     on: date | None
     seen: SeenEmpty
     left: Residue | None
+    within_days: int | None = None
 
 
 def pumped_page(pumped: Pumped, verdict: VerdictPage, words: PageWords, told: VerdictWords, units: Units) -> PartedPage:
@@ -41,9 +43,10 @@ def pumped_page(pumped: Pumped, verdict: VerdictPage, words: PageWords, told: Ve
         *part(words("title", "when_next"), verdict.when_next),
         *part(words("title", "why"), verdict.because),
     )
-    stored = (
-        words("lead", "stored", day=show_day(pumped.on, units)) if pumped.on is not None else words("lead", "no_day")
-    )
+    stored = words("lead", "no_day")
+    if pumped.on is not None:
+        day = show_date(pumped.on, units, *spread(pumped.on, pumped.within_days))
+        stored = words("lead", "stored", day=day)
     if rank(worst) > [str(one) for one in LADDER].index(verdict.verdict):
         steps = [str(words.of(one.id).get("do", "")) for one in found if one.verdict == worst]
         lead = tuple(line for line in (*steps[:2], stored) if line)

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from datetime import date
 
 from selfcheck.domain.explain import not_used
 from selfcheck.domain.findings import Finding, rank
@@ -14,6 +13,7 @@ from selfcheck.domain.verdict import Judgement
 from selfcheck.report.finding_text import (
     Units,
     VerdictWords,
+    day_of,
     limit_kind,
     means_of,
     text_of,
@@ -132,10 +132,10 @@ def _seen(judgement: Judgement, words: VerdictWords, units: Units) -> tuple[str,
 
 def _on_the_day(finding: Finding, text: str, words: VerdictWords, units: Units) -> str:
     """The text; where it is a sign seen at a pump-out, with the day of that."""
-    on = finding.facts.get("at_pump_out")
-    if not isinstance(on, date) or finding.id.startswith("pump_out_"):  # those say it themselves
+    day = day_of(finding, "at_pump_out", units)
+    if not day or finding.id.startswith("pump_out_"):  # those say it themselves
         return text
-    return words.say("seen", "at_pump_out").format(day=show_day(on, units), text=text)
+    return words.say("seen", "at_pump_out").format(day=day, text=text)
 
 
 def _why(judgement: Judgement, words: VerdictWords, units: Units) -> tuple[str, ...]:

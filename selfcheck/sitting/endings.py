@@ -122,7 +122,8 @@ def _pumped(sitting: Sitting, conversation: Conversation) -> PartedPage:
         day = max(on or sitting.today, sitting.today)
         left = residue(judgement.forecast, judgement.rules.limits, seen.left_m, day)
     words = sitting.verdict_words()
-    pumped = Pumped(on, seen, left)
+    wide = pump_out.get("within_days")
+    pumped = Pumped(on, seen, left, wide if isinstance(wide, int) else None)
     return pumped_page(pumped, sitting.verdict(), page_words(sitting, "pumped_page"), words, sitting.household.units)
 
 

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from functools import cache, partial
 from typing import TYPE_CHECKING, Any, NamedTuple
 
 from selfcheck.domain.household import Household, Tank
 from selfcheck.domain.shapes import vessel
 from selfcheck.domain.showing import show_length, show_volume
-from selfcheck.interview.collect import on_record
+from selfcheck.interview.collect import error_of, on_record
 from selfcheck.interview.context import Context
 from selfcheck.interview.recorded import recorded_answer
 from selfcheck.interview.septic_record import ORDINALS, tanks_in_order
@@ -127,7 +128,11 @@ class FactPages:
     def _value(self, asked: Script, question: str, place: int) -> str:
         household = self._of(place)
         node = asked.nodes[question]
-        answer = recorded_answer(node, on_record(Context(self._sitting.today, household), node.writes))
+        known = Context(self._sitting.today, household)
+        answer = recorded_answer(node, on_record(known, node.writes))
+        wide = on_record(known, node.width_writes) if node.width_writes else None
+        if answer is not None and isinstance(wide, (int, float)):
+            answer = replace(answer, error=error_of(wide))
         return show_answer(asked, answer, household.units) if answer is not None else ""
 
     def _of(self, place: int) -> Household:

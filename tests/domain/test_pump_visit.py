@@ -14,6 +14,7 @@ from selfcheck.domain.check import Check, PumpOut
 from selfcheck.domain.findings import rank, worst
 from selfcheck.domain.judging import judge
 from selfcheck.domain.pump_visit import told_at
+from selfcheck.domain.showing import show_day
 from selfcheck.domain.verdict import Judgement
 from selfcheck.report.wording import verdict_screen
 from tests.cases import TODAY, build, check_of, verdict_words
@@ -58,6 +59,18 @@ def test_the_verdict_says_it_in_words() -> None:
     assert page.verdict == "call_soon"
     assert "drain field" in page.do
     assert any("ran back" in line and "May 1, 2026" in line for line in page.seen)
+
+
+@pytest.mark.parametrize(("day", "wide", "told"), [("2026-04-15", 29, "April 2026"), ("2025-07-02", 364, "2025")])
+def test_a_pump_out_of_some_day_of_a_month_or_year_is_told_as_such(day: str, wide: int, told: str) -> None:
+    on = date.fromisoformat(day)
+    pump_out = PumpOut(on=on, within_days=wide, backflow="slight", through="small_pipe", sludge_left_m=0.1)
+    loose = notes(on, inlet_tee="loose")
+    for found in (judged([check_of("2024-04-01"), loose], pump_out), judged([check_of("2024-04-01")], pump_out)):
+        page = verdict_screen(found, verdict_words())
+        lines = [*page.seen, *page.why, page.do, page.headline]
+        assert any(told in line for line in lines)
+        assert not any(show_day(on) in line for line in lines)
     assert any("of sludge was left" in line for line in page.seen)
 
 

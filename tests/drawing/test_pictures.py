@@ -72,7 +72,8 @@ def the_history() -> history.HistoryPicture:
             history.DatedReading(day, Measure(sludge * INCH, 0.75 * INCH), Measure(scum * INCH, 0.5 * INCH))
             for day, sludge, scum in read
         ),
-        emptied=emptied, emptied_within=tuple((day, day) for day in emptied), people=((emptied[0], 2.0), (date(2022, 9, 1), 4.5)), bands=tuple(map(band, days)),
+        emptied=emptied, emptied_within=tuple((day, day) for day in emptied),
+        people=((emptied[0], 2.0), (date(2022, 9, 1), 4.5)), bands=tuple(map(band, days)),
         due=Dates(date(2028, 2, 1), date(2028, 11, 1), date(2030, 1, 1)),
         limits=(section.LimitLine("crust limit", 37 * INCH), section.LimitLine("sludge limit", 11 * INCH)),
         words=WORDS["history"],

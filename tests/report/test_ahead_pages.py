@@ -141,6 +141,14 @@ def pumped(seen: SeenEmpty) -> PartedPage:
     return pumped_page(Pumped(TODAY, seen, left), page, page_words("pumped_page"), verdict_words(), "us")
 
 
+def test_a_pump_out_of_some_day_of_a_month_is_told_as_that_month() -> None:
+    verdict = verdict_screen(judge(case()), verdict_words())
+    told = Pumped(date(2020, 5, 16), SeenEmpty(), None, 30)
+    page = pumped_page(told, verdict, page_words("pumped_page"), verdict_words(), "us")
+    assert any("May 2020" in line for line in page.lead)
+    assert "May 16, 2020" not in lines_of(page)
+
+
 def test_all_that_can_be_seen_in_an_empty_tank_has_words() -> None:
     worst = SeenEmpty(
         "no", "no", "no", "missing", "loose", "crumbling", "missing", "no", "strong", 0.08

@@ -137,6 +137,14 @@ def test_people_are_added_as_of_a_day_and_the_years_before_stay(sitting: Sitting
     assert rows[-1]["from"].startswith("2025-05")
 
 
+def test_a_day_told_as_a_month_or_a_year_is_shown_as_that(sitting: Sitting, home: Path) -> None:
+    days = (("2024", "2024"), ("may 2025", "May 2025"), ("4 june 2025", "June 4, 2025"))
+    for said, told in days:
+        desk = at(sitting).say("house", "people", "1", "6", said)
+        assert f"people at home, 6 since {told}." in desk.text, said
+    assert json.loads((home / "household.json").read_text())["occupancy"][-1]["within_days"] == 0
+
+
 def test_leaving_the_question_changes_nothing(sitting: Sitting, home: Path) -> None:
     before = (home / "household.json").read_bytes()
     desk = at(sitting).say("house", "the tank", "2", "save and leave")
