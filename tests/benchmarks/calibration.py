@@ -25,9 +25,9 @@ from selfcheck.domain.shapes import vessel
 PUMPED = date(2020, 5, 20)
 INCH = 0.0254
 LIMITS = (Limit("sludge_to_outlet", inches=12), Limit("scum_to_outlet", inches=6), Limit("solids_by_depth", share=0.25))
-#: standard errors of a cloth reading and of a scum stick, a quarter inch for the mark and half an inch for each other
-#: cause
-SLUDGE_ERROR = math.hypot(0.25, 0.5, 0.5) * INCH
+#: standard errors of the floor, which all dips of a day share, of one dip (mark and stain), and of a scum stick
+FLOOR_ERROR = 0.5 * INCH
+DIP_ERROR = math.hypot(0.25, 0.5) * INCH
 SCUM_ERROR = 0.5 * INCH
 OUTLET_ERROR = 0.5 * INCH
 
@@ -57,7 +57,8 @@ class Truth:
             (self.outlet_below - 6 * INCH) * 1.5 / self.scum_share,
             0.25 * self.depth,
         )
-        return (grown * self.length * self.width / (self.rate * self.people)) ** (1 / self.power)
+        years: float = (grown * self.length * self.width / (self.rate * self.people)) ** (1 / self.power)
+        return years
 
 
 def draw(dice: random.Random, rate_factor: float = 1.0) -> Truth:
@@ -78,14 +79,15 @@ def draw(dice: random.Random, rate_factor: float = 1.0) -> Truth:
     )
 
 
-def look(truth: Truth, readings: int, dice: random.Random) -> Forecast:
-    """The forecast after one reading a year, starting at the last."""
+def look(truth: Truth, readings: int, dice: random.Random, dips: int = 1) -> Forecast:
+    """The forecast after one reading a year, each of so many dips, starting at the last."""
     checks = []
     for year in range(1, readings + 1):
         day = PUMPED + timedelta(days=365 * year)
         sludge, scum = truth.layers((day - PUMPED).days / 365.25)
+        floor = dice.gauss(0.0, FLOOR_ERROR)
         seen = Readings(
-            sludge=[Reading(m=max(sludge + dice.gauss(0.0, SLUDGE_ERROR), 0.0))],
+            sludge=[Reading(m=max(sludge + floor + dice.gauss(0.0, DIP_ERROR), 0.0)) for _ in range(dips)],
             scum_total=[Reading(m=max(scum + dice.gauss(0.0, SCUM_ERROR), 0.0))],
         )
         checks.append(Check(id=day.isoformat(), on=day, seen=Seen(readings=seen)))
@@ -112,25 +114,24 @@ def held(found: Forecast, truth: Truth) -> bool:
     return low <= crossing <= high
 
 
-def coverage(households: int, readings: int, seed: int, rate_factor: float = 1.0) -> float:
+def coverage(households: int, readings: int, seed: int, rate_factor: float = 1.0, dips: int = 1) -> float:
     """Share of the households whose true date the band holds."""
     dice = random.Random(seed)
     hits = 0
     for _ in range(households):
         truth = draw(dice, rate_factor)
-        hits += held(look(truth, readings, dice), truth)
+        hits += held(look(truth, readings, dice, dips), truth)
     return hits / households
 
 
 def main() -> None:
     """Print the share held for each number of readings."""
     households = int(sys.argv[1]) if len(sys.argv) > 1 else 4000
-    for factor in (1.0, 1.8):
+    for factor, dips in ((1.0, 1), (1.0, 2), (1.8, 1)):
         for readings in (0, 1, 2, 3, 5):
-            share = coverage(households, readings, seed=1000 + readings, rate_factor=factor)
-            print(
-                f"rates x {factor}: {readings} readings, {households} households: {100 * share:.1f} % held", flush=True
-            )
+            share = coverage(households, readings, seed=1000 + readings, rate_factor=factor, dips=dips)
+            told = f"{readings} readings of {dips} dips, {households} households: {100 * share:.1f} % held"
+            print(f"rates x {factor}: {told}", flush=True)
 
 
 if __name__ == "__main__":
