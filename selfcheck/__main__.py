@@ -14,19 +14,13 @@ import sys
 from collections.abc import Sequence
 from datetime import date
 from pathlib import Path
-from typing import TYPE_CHECKING
 
 from selfcheck.errors import SelfcheckError, UsageProblem
 from selfcheck.plain import streams
 
-if TYPE_CHECKING:
-    from argparse import ArgumentParser
-
 DONE, CALL, WRONG, INTERRUPTED = 0, 1, 2, 130
 #: Days that can be taken for today. Our choice: longer than any tank lasts, and no slip of a digit.
 FIRST_YEAR, LAST_YEAR = 1900, 2200
-HANDING = ("sheet", "report", "note", "calendar", "table", "take-in", "pack", "unpack")
-COMMANDS = ("judge", "rehearse", "examine", "schema", *HANDING)
 
 
 def main(argv: Sequence[str] | None = None) -> int:
@@ -46,11 +40,8 @@ def main(argv: Sequence[str] | None = None) -> int:
         _say(f"{problem.what}\n{problem.mend}")
         return problem.exit_code
     except KeyboardInterrupt:
+        streams.give_up_full()
         return INTERRUPTED
-    except BrokenPipeError:  # the reader of our output has gone; there is nobody left to tell
-        with contextlib.suppress(OSError, ValueError):
-            os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
-        return DONE
     except Exception as error:  # the last line of defence
         _say(streams.refused(error) or _after_a_fault(error))
         streams.give_up_full()
@@ -58,10 +49,12 @@ def main(argv: Sequence[str] | None = None) -> int:
 
 
 def _open(args: list[str]) -> int:
-    parser = _parser(args[0] if args and args[0] in COMMANDS else "")
-    chosen = parser.parse_args(args[1:] if args and args[0] in COMMANDS else args)
+    from selfcheck.plain.arguments import COMMANDS, HANDING, parser
+
+    named = args[0] if args and args[0] in COMMANDS else ""
+    chosen = parser(named).parse_args(args[1:] if named else args)
     today = _day(chosen.today) if getattr(chosen, "today", None) else date.today()
-    if not args or args[0] not in COMMANDS:
+    if not named:
         return _assistant(chosen.folder, chosen.plain, chosen.rules, chosen.content, today, bool(chosen.today))
     if args[0] in HANDING:
         from selfcheck.plain import handing
@@ -132,71 +125,6 @@ def _wants_plain(asked: bool) -> bool:
     if asked or os.environ.get("ACCESSIBLE") or os.environ.get("TERM", "dumb" if os.name == "posix" else "") == "dumb":
         return True
     return not (sys.stdin and sys.stdout and sys.stdin.isatty() and sys.stdout.isatty())
-
-
-def _parser(command: str) -> ArgumentParser:
-    from argparse import ArgumentParser, RawDescriptionHelpFormatter
-
-    if not command:
-        about = "Guides a household through the yearly check of its septic tank, and keeps the record."
-        more = (
-            "Other ways in, each with --help of its own:\n"
-            "  selfcheck judge FOLDER            judge a record; asks nothing, writes nothing\n"
-            "  selfcheck rehearse JOURNEY.toml   play a prepared conversation\n"
-            "  selfcheck examine FOLDER          look for damage in a record\n"
-            "  selfcheck schema [NAME]           print the form of the files\n"
-            "  selfcheck sheet FOLDER            the paper sheet for outside\n"
-            "  selfcheck report FOLDER --to F    a page to keep, print and hand over\n"
-            "  selfcheck note FOLDER             what to say when calling a service\n"
-            "  selfcheck calendar FOLDER --to F  the next dates, for a calendar\n"
-            "  selfcheck table FOLDER --to F     all checks as a table; take-in brings one in\n"
-            "  selfcheck pack FOLDER --to F      the whole record as one file; unpack brings it back\n"
-            "A folder with the name of one of these: write ./judge."
-        )
-        parser = ArgumentParser(
-            "selfcheck", description=about, epilog=more, formatter_class=RawDescriptionHelpFormatter
-        )
-        parser.add_argument("folder", nargs="?", type=Path, help="folder of the household; without it, your own")
-        parser.add_argument("--plain", action="store_true", help="line by line, for screen readers and pipes")
-        parser.add_argument("--rules", metavar="ID", help="judge by this set of limits")
-        _content_and_day(parser)
-        return parser
-    if command in HANDING:
-        from selfcheck.plain import handing
-
-        parser = ArgumentParser(f"selfcheck {command}", description=handing.ABOUT[command])
-        handing.add_arguments(parser, command)
-        _content_and_day(parser)
-        return parser
-    parser = ArgumentParser(f"selfcheck {command}", description=_ABOUT[command])
-    if command in ("judge", "examine"):
-        parser.add_argument("folder", type=Path, help="folder of the household")
-    if command == "judge":
-        parser.add_argument("--json", action="store_true", help="one JSON object instead of words")
-        parser.add_argument("--rules", metavar="ID", help="judge by this set of limits")
-        parser.add_argument("--exit-code", action="store_true", help="exit 1 when the record says call a professional")
-    if command in ("judge", "examine"):
-        _content_and_day(parser)
-    if command == "rehearse":
-        parser.add_argument("journey", type=Path, help="the prepared conversation")
-        parser.add_argument("--plain", action="store_true", help="line by line: its transcript on standard output")
-        parser.add_argument("--content", type=Path, metavar="DIR", help="a folder of content laid over the program's")
-    if command == "schema":
-        parser.add_argument("name", nargs="?", help="which one; without it, all of them")
-    return parser
-
-
-_ABOUT = {
-    "judge": "Judges a record. Asks nothing and writes nothing.",
-    "rehearse": "Plays a prepared conversation on a copy that is thrown away.",
-    "examine": "Looks at every file of a record, and says what is wrong and how to mend it. Touches nothing.",
-    "schema": "Prints the JSON Schema of a kind of file.",
-}
-
-
-def _content_and_day(parser: ArgumentParser) -> None:
-    parser.add_argument("--content", type=Path, metavar="DIR", help="a folder of content laid over the program's")
-    parser.add_argument("--today", metavar="DATE", help="stands for the clock, as 2026-05-18")
 
 
 def _day(text: str) -> date:

@@ -8,14 +8,22 @@ import io
 import os
 import sys
 
-#: why a disk, a quota or a terminal that has gone takes no more; files of a record tell of that where they are written
-_STOPPED = {getattr(errno, name, errno.ENOSPC) for name in ("ENOSPC", "EDQUOT", "EFBIG", "EIO")}
+#: why a disk, a quota, or a terminal or a reader that has gone takes no more; files of a record tell of that where they
+#: are written
+_STOPPED = {getattr(errno, name, errno.ENOSPC) for name in ("ENOSPC", "EDQUOT", "EFBIG", "EIO", "EPIPE", "EBADF")}
+
+
+class _Closed(io.StringIO):
+    """A standard output that was closed before the program began: it takes nothing, and says so."""
+
+    def write(self, text: str) -> int:
+        raise OSError(errno.EBADF, os.strerror(errno.EBADF))
 
 
 def make_forgiving() -> None:
-    """A sign that the terminal cannot show becomes a question mark, never an error; a closed stream is an empty one."""
+    """A sign that the terminal cannot show becomes a question mark, never an error; a closed input is an empty one."""
     sys.stdin = sys.stdin or io.StringIO()
-    sys.stdout = sys.stdout or io.StringIO()
+    sys.stdout = sys.stdout or _Closed()
     for stream in (sys.stdin, sys.stdout, sys.stderr):
         reconfigure = getattr(stream, "reconfigure", None)
         if reconfigure is not None:

@@ -19,6 +19,7 @@ from selfcheck.storage.working_copy import demo_household
 
 ROOT = Path(__file__).resolve().parents[2]
 DAY = "2026-06-01"
+HOMES = ("XDG_DATA_HOME", "XDG_STATE_HOME", "XDG_CONFIG_HOME")
 
 
 class Full(io.StringIO):
@@ -41,7 +42,7 @@ class Full(io.StringIO):
 
 @pytest.fixture
 def home(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
-    for name in ("XDG_DATA_HOME", "XDG_STATE_HOME", "XDG_CONFIG_HOME"):
+    for name in HOMES:
         monkeypatch.setenv(name, str(tmp_path / name))
     monkeypatch.setattr(sys, "stdin", io.StringIO(""))
     folder = Path(shutil.copytree(demo_household(), tmp_path / "home"))
@@ -50,9 +51,11 @@ def home(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
     return folder
 
 
-@pytest.mark.parametrize("number", [errno.ENOSPC, errno.EDQUOT, errno.EFBIG, errno.EIO], ids=errno.errorcode.get)
+@pytest.mark.parametrize("number", [errno.ENOSPC, errno.EPIPE, errno.EBADF, errno.EIO], ids=errno.errorcode.get)
 @pytest.mark.parametrize("late", [False, True])
-@pytest.mark.parametrize("door", ["judge", "judge --json", "examine", "schema", "note", "sheet"])
+@pytest.mark.parametrize(
+    "door", ["judge", "judge --json", "examine", "schema", "note", "sheet", "--help", "note --help"]
+)
 def test_one_line_and_no_trace(
     home: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch, door: str, late: bool, number: int
 ) -> None:
@@ -60,12 +63,32 @@ def test_one_line_and_no_trace(
     monkeypatch.setattr(sys, "stdout", Full(20, number, late=late))
     monkeypatch.setattr(sys, "stderr", told)
     command, *more = door.split()
-    where = [] if command == "schema" else [str(home), "--today", DAY]
+    where = [] if command == "schema" or "--help" in door else [str(home), "--today", DAY]
     assert main([command, *where, *more]) == 2
     assert told.getvalue().splitlines() == [
         f"The text could not be written out ({os.strerror(number)}). What was saved before is safe."
     ]
     assert not list((tmp_path / "XDG_STATE_HOME").rglob("*"))
+
+
+@pytest.mark.parametrize("arguments", [["--help"], ["judge", "demo_household"], ["schema"], ["--plain"]])
+def test_a_reader_that_has_gone_or_an_output_that_was_shut(tmp_path: Path, arguments: list[str]) -> None:
+    reading, writing = os.pipe()
+    os.close(reading)
+    for out in (writing, None):
+        done = subprocess.run(
+            [sys.executable, "-m", "selfcheck", *arguments],
+            cwd=ROOT,
+            env={**os.environ, "PYTHONDONTWRITEBYTECODE": "1", **dict.fromkeys(HOMES, str(tmp_path))},
+            stdout=out,
+            stderr=subprocess.PIPE,
+            stdin=subprocess.DEVNULL,
+            text=True,
+            check=False,
+            preexec_fn=None if out else lambda: os.close(1),
+        )
+        assert (done.returncode, len(done.stderr.splitlines())) == (2, 1)
+    os.close(writing)
 
 
 def _given(home: Path) -> list[str]:

@@ -11,7 +11,8 @@ from pathlib import Path
 import icalendar
 import pytest
 
-from selfcheck.__main__ import HANDING, main
+from selfcheck.__main__ import main
+from selfcheck.plain.arguments import HANDING
 from selfcheck.storage.folder import read
 from selfcheck.storage.working_copy import demo_household
 from tests.browsing import reaching_out
