@@ -55,7 +55,7 @@ class PaperPages:
 
     def sheet(self) -> Page:
         """The sheet to read, and to make as a file."""
-        lines = papers.sheet_lines(self._sitting)
+        lines = papers.sheet_to_read(self._sitting)
         return Page(self._words("papers", "sheet"), (Part(lines, kind="fixed"),), (self._making("sheet", "as_file"),))
 
     def note(self) -> Page:

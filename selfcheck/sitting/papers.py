@@ -88,8 +88,15 @@ def make(sitting: Sitting, paper: str) -> Made:
     return Made(target)
 
 
+def sheet_to_read(record: Judged) -> tuple[str, ...]:
+    """The sheet for the tank, as lines for a screen."""
+    from selfcheck.report.sheet_text import sheet_to_read
+
+    return tuple(sheet_to_read(_sheet_of(record)))
+
+
 def sheet_lines(record: Judged) -> tuple[str, ...]:
-    """The sheet for the tank, as plain lines."""
+    """The sheet for the tank, as lines of plain text to print."""
     from selfcheck.report.sheet_text import sheet_text
 
     return tuple(sheet_text(_sheet_of(record)))

@@ -19,7 +19,7 @@ from selfcheck.loading import content_place, script
 from selfcheck.loading.conversations import texts
 from selfcheck.report.sheet import Sheet, sheet
 from selfcheck.report.sheet_page import SIZES, sheet_page
-from selfcheck.report.sheet_text import LARGE, PAGE, WIDTH, sheet_text
+from selfcheck.report.sheet_text import LARGE, PAGE, SCREEN, WIDTH, sheet_text, sheet_to_read
 from selfcheck.storage.working_copy import demo_household
 from tests.browsing import browser, pages_of, reaching_out
 from tests.cases import build, judged
@@ -146,6 +146,7 @@ def test_text_is_one_page_and_boxes_stay_with_their_words() -> None:
         assert len(lines) <= PAGE[found.unit]
         assert max(map(len, lines)) <= WIDTH
         assert not [line for line in lines if line.rstrip().endswith("[ ]")]
+        assert max(map(len, sheet_to_read(found))) <= SCREEN
 
 
 @pytest.mark.parametrize("units", ["us", "metric"])
