@@ -41,10 +41,14 @@ def lid_weighed(answered: Answered, context: Context) -> bool:
 
 @predicate("lid_heavier_than_said", reads=(*SIZE, "gate_lid"))
 def lid_heavier_than_said(answered: Answered, context: Context) -> bool:
-    """By its size it is for a professional, or it was called light and is not."""
-    advice = _moving(answered, context).advice
-    light = answered.chosen("gate_lid", "firm_light") and advice == "lever"
-    return light or (answered.chosen("gate_lid", "firm_light", "firm_heavy") and advice == "professional")
+    """It was called light, and by its size it may be too heavy for two."""
+    return answered.chosen("gate_lid", "firm_light") and _moving(answered, context).advice in ("lever", "professional")
+
+
+@predicate("lid_for_professional", reads=SIZE)
+def lid_for_professional(answered: Answered, context: Context) -> bool:
+    """By the heavy end of what it may weigh, it is too heavy for two with a bar."""
+    return _moving(answered, context).advice == "professional"
 
 
 @predicate("lid_not_light", reads=SIZE)

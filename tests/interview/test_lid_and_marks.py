@@ -6,11 +6,13 @@ from datetime import date
 
 import pytest
 
-from selfcheck.domain.household import Household
+from selfcheck.domain.household import Household, Lid
+from selfcheck.domain.lid import moving
 from selfcheck.interview.answers import Answer
 from selfcheck.interview.context import Answered, Context
 from selfcheck.interview.phrases import FILLS, filled
 from selfcheck.interview.predicates import holds
+from selfcheck.interview.routing import is_barred
 from selfcheck.loading import content_place, rules, script
 
 PLACE = content_place(own=False)
@@ -80,10 +82,24 @@ def test_a_heavy_lid_called_light_is_questioned() -> None:
     for advice, choice, odd in (
         ("lever", "firm_light", True),
         ("lever", "firm_heavy", False),
-        ("professional", "firm_heavy", True),
+        ("professional", "firm_light", True),
         ("one_person", "firm_light", False),
     ):
         assert holds("lid_heavier_than_said", answered(gate_lid=choice), context(lid=LIDS[advice])) is odd
+
+
+@pytest.mark.parametrize("advice", list(LIDS))
+@pytest.mark.parametrize("material", ["concrete", None])
+def test_two_with_a_bar_do_not_open_what_is_for_a_professional(advice: str, material: str | None) -> None:
+    lid = {**LIDS[advice], "material": material} if material is None else LIDS[advice]
+    about = context(lid=lid)
+    node, odd = YEARLY.nodes["gate_lid"], YEARLY.words_of("gate_lid").barred["lid_for_professional"]
+    told = answered(gate_lid="firm_heavy")
+    for_two = is_barred(node, "firm_heavy", told, about)
+    assert for_two is (moving(Lid.model_validate(lid)).advice == "professional")
+    if for_two:
+        assert "may weigh" in filled(odd, YEARLY, told, about)
+    assert for_two or advice != "professional"
 
 
 @pytest.mark.parametrize("units", ["us", "metric"])
