@@ -63,6 +63,12 @@ def lid_told(answered: Answered, context: Context) -> bool:
     return told or "lid_broken" in answered.hazards or "lid_left_open" in answered.hazards
 
 
+@predicate("left_open_told", reads=())
+def left_open_told(answered: Answered, context: Context) -> bool:
+    """The tank was told to stand open, with no lid that can be put on it."""
+    return "lid_left_open" in answered.hazards
+
+
 @predicate("one_drain_only", reads=("trouble_house", "trouble_yard", "trouble_where"))
 def one_drain_only(answered: Answered, context: Context) -> bool:
     """One slow drain is all there is."""
