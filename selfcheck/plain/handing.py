@@ -6,6 +6,7 @@ import shutil
 import sys
 from argparse import ArgumentParser, Namespace
 from collections.abc import Sequence
+from contextlib import AbstractContextManager
 from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
@@ -15,6 +16,7 @@ from selfcheck.errors import RecordProblem, UsageProblem
 from selfcheck.loading.place import Place, content_place
 from selfcheck.plain.phrases import Words
 from selfcheck.plain.speaking import Speaker
+from selfcheck.plain.waiting import patience
 from selfcheck.sitting.verdicts import judged, verdict_words
 from selfcheck.storage.folder import Folder, read
 from selfcheck.storage.handed_out import hand_out
@@ -147,7 +149,8 @@ def _made(command: str, job: _Job) -> bytes:
 def _pack(folder: Path, to: Path, place: Place, replace: bool) -> None:
     from selfcheck.storage.archive import pack
 
-    packed = pack(folder)
+    with _waiting(place):
+        packed = pack(folder)
     hand_out(to, packed.data, replace=replace, record=folder)
     _tell(place, "packed", file=to, count=packed.files)
     for name in packed.left_out:
@@ -157,10 +160,16 @@ def _pack(folder: Path, to: Path, place: Place, replace: bool) -> None:
 def _unpack(file: Path, folder: Path, place: Place) -> None:
     from selfcheck.storage.archive import unpack
 
-    found = unpack(file, folder)
+    with _waiting(place):
+        found = unpack(file, folder)
     _tell(place, "unpacked", written=found.written, folder=folder, there=found.there)
     for name in found.left_out:
         _tell(place, "left_out", name=name)
+
+
+def _waiting(place: Place) -> AbstractContextManager[None]:
+    words = Words(place)
+    return patience(Speaker(sys.stdout), words("handing", "working"), words)
 
 
 def _tell(place: Place, name: str, /, **values: object) -> None:

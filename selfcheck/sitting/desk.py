@@ -177,6 +177,8 @@ class Desk:
         bare = line.rstrip(".").casefold()
         if bare in ("back", "go back", "close"):
             return self.back()
+        if bare in ("quit", "leave", "exit", "save and leave"):
+            return self.take(Back(len(self._stack)))
         number = int(bare) if bare.isascii() and bare.isdecimal() and len(bare) < 5 else 0
         if number and (page.hear is None or (page.picks and number <= len(page.ways))):
             return self.pick(number)

@@ -11,10 +11,8 @@ from typing import TYPE_CHECKING, Literal, NamedTuple
 from selfcheck.domain.showing import show_day
 from selfcheck.storage import importing
 from selfcheck.storage.import_columns import (
-    READINGS,
     Column,
     columns,
-    is_bare,
     needs_meaning,
     needs_unit,
     read_table,
@@ -48,19 +46,22 @@ class TableOfReadings:
         self.columns = columns(self.table, tables)
         self.order: importing.Order = ""
         self.order_asked = False  # some days can be read both ways
+        self.reviewed = False  # the person has seen what every column is taken as
 
     def give(self, given: Mapping[str, str]) -> None:
         """Take what a person says of columns: heading → meaning. Raises UsageProblem for one that is not there."""
         self.columns = columns(self.table, self._tables, given)
 
     def mean(self, place: int, kind: str) -> None:
-        """A column means this. Its unit stays as its heading has it."""
+        """A column means this."""
         heading = self.table.headings[place]
-        fresh = columns(self.table, self._tables, {heading: kind.replace("_", " ")})[place]
-        unit = self.columns[place].unit or fresh.unit if kind in READINGS else ""
-        if "date" in (kind, self.columns[place].kind):
+        self.columns[place] = columns(self.table, self._tables, {heading: kind.replace("_", " ")})[place]
+        if kind == "date":
             self.order, self.order_asked = "", False  # other days are read
-        self.columns[place] = replace(fresh, unit=unit)
+
+    def reopen(self, place: int) -> None:
+        """What a column means is to be said anew."""
+        self.columns[place] = replace(self.columns[place], kind="", unit="")
 
     def count_in(self, place: int, unit: str) -> None:
         """The bare numbers of a column are in this unit."""
@@ -80,10 +81,6 @@ class TableOfReadings:
                 self.order_asked = True
                 return Open("order", None, self._words("ask", "order", sample=sample))
         return None
-
-    def has_bare_numbers(self, place: int) -> bool:
-        """Whether the unit of a column matters."""
-        return any(is_bare(cell) for cell in self.table.samples(place))
 
     def rows(self, record: Folder, today: date) -> list[importing.Row]:
         """What becomes of each row. Raises UsageProblem when the table cannot be taken in so."""

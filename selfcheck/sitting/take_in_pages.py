@@ -15,7 +15,6 @@ from selfcheck.sitting.table_of_readings import UNITS, Open, TableOfReadings
 from selfcheck.storage import importing
 from selfcheck.storage.archive import contents, unpack
 from selfcheck.storage.folder import CHECKS, HOUSEHOLD, PUMP_OUTS, Folder
-from selfcheck.storage.import_columns import READINGS
 from selfcheck.storage.import_rows import Row
 from selfcheck.storage.named import files_in, is_archive, named
 from selfcheck.storage.taking_out import Batch, batches, take_out
@@ -80,9 +79,12 @@ class TakeInPages:
     def _next(self, table: TableOfReadings, replace: bool = True) -> Step:
         """What is still to be said of the columns, one thing at a time; then all of them at once."""
         asked = table.open()
-        if asked is None:
-            return Go(partial(self._columns, table), replace)
-        return Go(partial(self._question, table, asked), replace)
+        if asked is not None:
+            return Go(partial(self._question, table, asked), replace)
+        if table.reviewed:  # the page of all columns lies below this one
+            return Back()
+        table.reviewed = True
+        return Go(partial(self._columns, table), replace)
 
     def _question(self, table: TableOfReadings, asked: Open) -> Page:
         words, title = self._words, table.file.name
@@ -105,11 +107,6 @@ class TakeInPages:
 
         def mean(kind: str) -> Step:
             table.mean(place, kind)
-            if kind in READINGS and table.has_bare_numbers(place):
-                column = table.columns[place]
-                samples = ", ".join(table.table.samples(place))
-                asked = self._words("ask", "unit", heading=column.heading, samples=samples)
-                return Go(partial(self._unit, table, place, asked), replace=True)
             return self._next(table)
 
         ways = [Way(str(meanings[kind]), partial(mean, kind)) for kind in kinds]
@@ -138,19 +135,22 @@ class TakeInPages:
         if table.order_asked:
             parts.append(Part((words("pages", f"now_{table.order}"),)))
             other = "month_first" if table.order == "day_first" else "day_first"
-            ways.append(Way(words("pages", other), partial(self._ordered, table, other)))
+            ways.append(Way(words("pages", other), partial(self._turned, table)))
         return Page(table.file.name, tuple(parts), tuple(ways))
+
+    def _turned(self, table: TableOfReadings) -> Step:
+        table.order = "month_first" if table.order == "day_first" else "day_first"
+        return Stay()
 
     def _which(self, table: TableOfReadings, start: int = 0) -> Page:
         """Which column means something else?"""
         words, here = self._words, table.columns[start : start + LISTED]
 
-        def change(place: int, heading: str) -> Step:
-            samples = ", ".join(table.table.samples(place))
-            asked = words("ask", "column", heading=heading, samples=samples)
-            return Go(partial(self._meaning, table, place, asked), replace=True)
+        def change(place: int) -> Step:
+            table.reopen(place)
+            return self._next(table)
 
-        ways = [Way(one.heading or "?", partial(change, one.place, one.heading)) for one in here]
+        ways = [Way(one.heading, partial(change, one.place)) for one in here if table.table.samples(one.place)]
         if len(table.columns) > start + LISTED:
             ways.append(Way(words("pages", "more"), lambda: Go(partial(self._which, table, start + LISTED), True)))
         return Page(table.file.name, ways=tuple(ways), ask=words("pages", "ask_which"))
@@ -163,6 +163,9 @@ class TakeInPages:
         return table.rows(record, sitting.today)
 
     def _previewed(self, table: TableOfReadings) -> Step:
+        asked = table.open()
+        if asked is not None:
+            return Go(partial(self._question, table, asked))
         try:
             rows = self._planned(table)
         except UsageProblem as error:

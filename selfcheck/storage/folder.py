@@ -166,7 +166,7 @@ def _many(
         found = found[-MOST_FILES:]
     for number, (file, entry) in enumerate(found):
         name = f"{part}/{file}"
-        if number % TELL_EACH == 0:
+        if number and number % TELL_EACH == 0:
             tell(number, len(found))
         try:
             if entry.is_symlink() and not _stays_inside(folder, entry.path):

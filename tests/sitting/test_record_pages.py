@@ -227,6 +227,11 @@ def test_words_that_fit_nothing_or_several_ways_say_so(sitting: Sitting) -> None
     assert "Type one number" in desk.say("99").desk.said.text
 
 
+@pytest.mark.parametrize("word", ["quit", "Leave.", "exit"])
+def test_a_word_for_leaving_leaves_all_pages(sitting: Sitting, word: str) -> None:
+    assert at(sitting).say("checks", "1", word).desk.over
+
+
 def test_an_empty_record_has_pages_too(tmp_path: Path) -> None:
     sitting = opened(tmp_path / "new", begin=True)
     desk = at(sitting)

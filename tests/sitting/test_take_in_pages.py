@@ -102,6 +102,7 @@ def test_columns_units_and_the_order_of_days_are_asked_and_can_be_changed(sittin
     desk.say("means something else", "top", "a note")
     assert '"top" is taken as: a note' in desk.text
     desk.say("1", "yes")
+    assert desk.title == "My record"
     found = {one.on.isoformat(): one for one in sitting.checks if one.on.year < 2016}
     assert set(found) == {"2014-04-05", "2015-03-06"}
     assert found["2014-04-05"].seen.readings.sludge[0].m == pytest.approx(0.2)
