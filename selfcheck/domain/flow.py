@@ -8,12 +8,13 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
+from datetime import date
 from itertools import pairwise
 from typing import Literal, NamedTuple
 
 from selfcheck.domain.conversions import GALLON
 from selfcheck.domain.findings import Finding
-from selfcheck.domain.household import MeterReading
+from selfcheck.domain.household import MeterReading, can_be
 
 LITRE = 0.001  # cubic metres
 
@@ -74,9 +75,12 @@ def by_meter(readings: Sequence[MeterReading]) -> Flow | None:
     return Flow(used / LITRE / days, min(error, SPREAD), "meter", "own-meter")
 
 
-def flow(people: float, readings: Sequence[MeterReading] = ()) -> Flow:
-    """The household's own meter where it tells, or else the published mean for so many people."""
-    return by_meter(readings) or by_people(people)
+def flow(people: float, readings: Sequence[MeterReading], today: date) -> Flow:
+    """The household's own meter where it tells, or else the published mean for so many people.
+
+    A reading of a day after `today`, or of one that cannot be meant, is left out.
+    """
+    return by_meter([one for one in readings if can_be(one.on) and one.on <= today]) or by_people(people)
 
 
 def detention_days(clear_volume_m3: float, litres_per_day: float) -> float:

@@ -25,7 +25,7 @@ from selfcheck.domain.history import (
     history,
     years_between,
 )
-from selfcheck.domain.household import Disposal, Household, Occupancy, Tank
+from selfcheck.domain.household import Disposal, Household, Occupancy, Tank, can_be
 from selfcheck.domain.layers import Layers
 from selfcheck.domain.limits import Limit
 from selfcheck.domain.posterior import Grid, Posterior, Seen
@@ -293,7 +293,7 @@ def forecast(
     Readings before an earlier pump-out count too: the household is the same. Nothing is raised; what was missing and
     assumed is named in `Forecast.assumed`. Method and figures: `accumulation`, `posterior`.
     """
-    mine = [one for one in standing(list(checks)) if one.tank == tank.id and one.on <= today]
+    mine = [one for one in standing(list(checks)) if one.tank == tank.id and can_be(one.on) and one.on <= today]
     looks = [one.on for one in mine if looked(one)]
     past = history(household, pump_outs, today, tank=tank.id, first_check=looks[0] if looks else None)
     packed = packing(vessel)
@@ -307,7 +307,7 @@ def forecast(
         past=past,
         people=current.course,
         residue_m=current.residue_m,
-        occupancy=tuple(sorted(household.occupancy, key=lambda one: one.from_)),
+        occupancy=tuple(sorted((one for one in household.occupancy if can_be(one.from_)), key=lambda one: one.from_)),
         last_look=max([*known, *looks], default=None),
         evidence=read,
         posterior=Posterior(*read, min(vessel.relative_error, MOST_SIZE_ERROR)),

@@ -14,7 +14,7 @@ from selfcheck.domain.check import Check, PumpOut
 from selfcheck.domain.conversions import INCH
 from selfcheck.domain.findings import Facts, Finding, Verdict, rank, worst
 from selfcheck.domain.forecast import Forecast
-from selfcheck.domain.household import Tank
+from selfcheck.domain.household import Occupancy, Tank, can_be
 from selfcheck.domain.limits import CLOSE_FROM, OVER_FROM, Limit, RuleSet
 from selfcheck.domain.signs import FIELDS, MAY_BE_LEFT_OUT, Observed, Sign, observed, worst_possible
 from selfcheck.domain.weighing import deciding
@@ -23,8 +23,6 @@ from selfcheck.domain.weighing import deciding
 SLOW = frozenset({"inlet_tee", "outlet_tee", "wall", "roots"})
 #: How long such an earlier look speaks for them. Our choice: three years.
 SPEAKS_DAYS = 3 * 365
-#: Days outside these years are slips of the pen. Our choice.
-FIRST_YEAR, LAST_YEAR = 1900, 2200
 #: Sludge cannot shrink by itself; less by more than this is a reading to question. Our choice, three standard errors.
 SHRANK_M = 3 * INCH
 
@@ -130,15 +128,18 @@ def disagreements(check: Check, earlier: Sequence[Check], last_pump_out: date | 
     return found
 
 
-def wrong_dates(checks: Sequence[Check], pump_outs: Sequence[PumpOut], today: date) -> list[Finding]:
-    """Dates that cannot be: a check dated after it was written down, a pump-out that nobody can have seen yet.
+def wrong_dates(
+    checks: Sequence[Check], pump_outs: Sequence[PumpOut], occupancy: Sequence[Occupancy], today: date
+) -> list[Finding]:
+    """Dates that cannot be: a check dated after it was written down, a pump-out that nobody can have seen yet, a
+    household of which nobody has moved in yet.
 
     Entries after `today` are otherwise simply not there yet, so that a record can be judged as of an earlier day.
     """
     found: list[Finding] = []
-    for day in dict.fromkeys([*(one.on for one in checks), *(one.on for one in pump_outs)]):
-        if not FIRST_YEAR <= day.year <= LAST_YEAR:
-            found.append(_wrong_date("date_out_of_range", "check.on", day))
+    told = [("check.on", one.on) for one in checks] + [("pump_out.on", one.on) for one in pump_outs]
+    told += [("household.occupancy", one.from_) for one in occupancy]
+    found += [_wrong_date("date_out_of_range", path, day) for path, day in dict.fromkeys(told) if not can_be(day)]
     for one in checks:
         if one.recorded_at is not None and (one.on - one.recorded_at.date()).days > 1:
             found.append(_wrong_date("check_in_future", "check.on", one.on))
@@ -146,6 +147,9 @@ def wrong_dates(checks: Sequence[Check], pump_outs: Sequence[PumpOut], today: da
     for pump_out in pump_outs:
         if pump_out.on > today and not later_checks:
             found.append(_wrong_date("pump_out_in_future", "pump_out.on", pump_out.on))
+    moved_in = min((one.from_ for one in occupancy if can_be(one.from_)), default=None)
+    if moved_in is not None and moved_in > today and not later_checks:
+        found.append(_wrong_date("people_in_future", "household.occupancy", moved_in))
     return found
 
 

@@ -12,7 +12,7 @@ from datetime import date, timedelta
 from typing import NamedTuple
 
 from selfcheck.domain.check import PumpOut
-from selfcheck.domain.household import Disposal, Household, Occupancy
+from selfcheck.domain.household import Disposal, Household, Occupancy, can_be
 
 DAYS_A_YEAR = 365.25
 #: How much more solids a person leaves with a food waste disposal. Daily: the ±20 % printed with the published table of
@@ -150,7 +150,7 @@ class History(NamedTuple):
 
 def counted(pump_outs: Sequence[PumpOut], tank: str, today: date) -> list[PumpOut]:
     """The pump-outs of this tank up to today that no correction replaces, one a day, oldest first."""
-    mine = [one for one in pump_outs if one.tank == tank and one.on <= today]
+    mine = [one for one in pump_outs if one.tank == tank and can_be(one.on) and one.on <= today]
     replaced = {one.replaces for one in mine if one.replaces}
     kept: dict[date, PumpOut] = {}
     for one in mine:
@@ -176,7 +176,8 @@ def history(
     start that lies earlier makes the same readings mean slower growth, so with readings this errs to the early side;
     without readings it may err to the late side, and a forecast resting on it alone must not reassure.
     """
-    occupancy = household.occupancy  # changes already planned count from their day
+    # changes already planned count from their day; a day that cannot be meant is left out
+    occupancy = [one for one in household.occupancy if can_be(one.from_)]
     people = float(household.bedrooms) if household.bedrooms else PEOPLE_ASSUMED
     emptied = counted(pump_outs, tank, today)
     episodes: list[Episode] = []
@@ -195,4 +196,4 @@ def history(
         past = [one.from_ for one in occupancy if one.from_ < first]
         begun = min(past) if past else days_after(first, -YEARS_ASSUMED * DAYS_A_YEAR)
         episodes.append(Episode(course(occupancy, begun, people=people), None, 0.0, False, False))
-    return History(tuple(episodes), people_known=bool(household.occupancy))
+    return History(tuple(episodes), people_known=bool(occupancy))

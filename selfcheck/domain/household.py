@@ -21,6 +21,15 @@ CubicMetres = Annotated[float, Field(ge=0, le=1000, allow_inf_nan=False)]
 Words = Annotated[str, BeforeValidator(lambda value: "" if value is None else value)]
 
 
+#: No tank was kept a record of before this year, and nobody means a day in a year after that one. Our choice.
+FIRST_YEAR, LAST_YEAR = 1900, 2200
+
+
+def can_be(day: date) -> bool:
+    """Whether a day can be meant: neither before any such house nor in a far century."""
+    return FIRST_YEAR <= day.year <= LAST_YEAR
+
+
 def spread(day: date, within_days: float | None) -> tuple[date, date]:
     """First and last day of a span that was told as wide as this [days], with `day` at its middle."""
     width = round(within_days or 0)

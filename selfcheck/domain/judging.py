@@ -19,7 +19,7 @@ from selfcheck.domain.flow import detention_days, flow, short_rest
 from selfcheck.domain.forecast import forecast
 from selfcheck.domain.gaps import disagreements, not_checked, open_answers, unread, wrong_dates
 from selfcheck.domain.history import counted, days_after, years_between
-from selfcheck.domain.household import Household, Tank
+from selfcheck.domain.household import Household, Tank, can_be
 from selfcheck.domain.layers import Layers
 from selfcheck.domain.limits import RuleSet
 from selfcheck.domain.over_time import FRESH_DAYS, look_again, over_time, rule_row, starting
@@ -64,7 +64,7 @@ def _judge_tank(case: Case, tank: Tank, strange: bool) -> Judgement:
     household, today = case.household, case.today
     rules, known = _rules(case)
     mine = [one for one in case.checks if one.tank == tank.id]
-    checks = [one for one in standing(mine) if one.on <= today]
+    checks = [one for one in standing(mine) if can_be(one.on) and one.on <= today]
     emptied = counted(case.pump_outs, tank.id, today)
     last = emptied[-1].on if emptied else None
     record = spoken(checks, emptied)
@@ -74,7 +74,8 @@ def _judge_tank(case: Case, tank: Tank, strange: bool) -> Judgement:
     ahead = forecast(household, tank, body, checks, case.pump_outs, today)
     limits = rules.limits
     found = record_unread(case.unread, check, today) + without_figure(rules, body, last)
-    found += wrong_dates(standing(mine), [one for one in case.pump_outs if one.tank == tank.id], today)
+    of_tank = [one for one in case.pump_outs if one.tank == tank.id]
+    found += wrong_dates(standing(mine), of_tank, household.occupancy, today)
     if strange:
         found.append(Finding("tank_not_on_record", "cannot_tell", facts={"tank": tank.id}, uses=("check.tank",)))
     scene: Scene | None = None
@@ -250,9 +251,9 @@ def _detention(found: Layers, body: Vessel, household: Household, today: date) -
     if found.liquid_depth is None or found.sludge is None or found.scum_below is None:
         return None
     clear = body.volume_below(found.liquid_depth.value - found.scum_below.value) - body.volume_below(found.sludge.value)
-    there = [one for one in household.occupancy if one.from_ <= today]
+    there = [one for one in household.occupancy if can_be(one.from_) and one.from_ <= today]
     people = max(there, key=lambda one: one.from_).people if there else float(household.bedrooms or 0)
-    litres = flow(people, household.meter).litres_per_day
+    litres = flow(people, household.meter, today).litres_per_day
     return detention_days(max(clear, 0.0), litres) if litres > 0 else None
 
 

@@ -103,7 +103,7 @@ def _water(sitting: Sitting, told: dict[str, Answer]) -> Water:
         toilet_runs=toilet is not None and toilet.value == "runs_on",
     )
     people = judgement.forecast.people.people[-1]
-    return Water(flow(people, sitting.household.meter), judgement.detention_days, leaks)
+    return Water(flow(people, sitting.household.meter, sitting.today), judgement.detention_days, leaks)
 
 
 def _pumped(sitting: Sitting, conversation: Conversation) -> PartedPage:

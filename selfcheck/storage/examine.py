@@ -13,7 +13,7 @@ from selfcheck.errors import RecordProblem
 from selfcheck.storage import journal
 from selfcheck.storage.folder import CHECKS, HOUSEHOLD, OPEN, PUMP_OUTS, Folder, read
 from selfcheck.storage.lock import LOCK
-from selfcheck.storage.odd_values import before_the_household, odd_values
+from selfcheck.storage.odd_values import before_the_household, days_ahead, odd_values
 from selfcheck.storage.writing import EARLIER, PART
 
 _OURS = {HOUSEHOLD, CHECKS, PUMP_OUTS, OPEN, EARLIER, LOCK}
@@ -82,7 +82,8 @@ def _loose_files(folder: Path) -> list[str]:
 
 
 def _odd_days(found: Folder, today: date) -> list[str]:
-    notes = [f"{CHECKS}/{one.id}.json: its day lies after today." for one in found.checks if one.on > today]
+    notes = days_ahead(found.household, today)
+    notes += [f"{CHECKS}/{one.id}.json: its day lies after today." for one in found.checks if one.on > today]
     notes += [f"{PUMP_OUTS}: the pump-out of {one.on} lies after today." for one in found.pump_outs if one.on > today]
     for check in found.checks:
         if not check.id.startswith(check.on.isoformat()):

@@ -4,16 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from datetime import date
+from itertools import pairwise
 
 from pydantic import BaseModel
 
 from selfcheck.domain.check import Check, PumpOut, Readings
-from selfcheck.domain.household import Household
+from selfcheck.domain.household import Household, can_be
 from selfcheck.errors import RecordProblem
 from selfcheck.storage.folder import CHECKS, HOUSEHOLD, PUMP_OUTS, Folder
 
-#: No household kept a record of its tank before this year, and nobody means a day in a year after that one. Our choice.
-FIRST_YEAR, LAST_YEAR = 1900, 2200
 #: No septic tank is deeper than this, in metres. Our choice: the deepest in common use are under 4.
 DEEPEST_M = 10.0
 #: Measures of a thing that is there, which cannot be zero.
@@ -35,12 +34,33 @@ def odd_values(found: Folder) -> list[RecordProblem]:
 
 def before_the_household(found: Folder) -> list[str]:
     """Records of days before anybody is on record as living there: worth knowing, and often right."""
-    since = min((one.from_ for one in found.household.occupancy), default=None)
+    since = min((one.from_ for one in found.household.occupancy if can_be(one.from_)), default=None)
     if since is None:
         return []
     told = f"lies before {since}, the first day that anybody is on record as living there."
-    early = [f"{CHECKS}/{one.id}.json: its day {told}" for one in found.checks if one.on < since]
+    early = [f"{HOUSEHOLD}: the meter reading of {one.on} {told}" for one in found.household.meter if one.on < since]
+    early += [f"{CHECKS}/{one.id}.json: its day {told}" for one in found.checks if one.on < since]
     return early + [f"{PUMP_OUTS}: the pump-out of {one.on} {told}" for one in found.pump_outs if one.on < since]
+
+
+def days_ahead(household: Household, today: date) -> list[str]:
+    """Days of the household's facts that have not come yet, and what is made of them."""
+    notes = [
+        f"{HOUSEHOLD}: {one.people:g} people from {one.from_} on, which lies after today. They count from then on."
+        for one in household.occupancy
+        if one.from_ > today and can_be(one.from_)
+    ]
+    notes += [
+        f"{HOUSEHOLD}: the meter reading of {one.on} lies after today. It is left out until then."
+        for one in household.meter
+        if one.on > today and can_be(one.on)
+    ]
+    read = sorted(household.meter, key=lambda one: one.on)
+    return notes + [
+        f"{HOUSEHOLD}: the meter reading of {one.on} is lower than that of {before.on}. That stretch is left out."
+        for before, one in pairwise(read)
+        if one.m3 < before.m3
+    ]
 
 
 def _odd_household(household: Household) -> Iterator[RecordProblem]:
@@ -83,5 +103,5 @@ def _odd_pump_out(pump_out: PumpOut) -> Iterator[RecordProblem]:
 
 
 def _odd_day(file: str, name: str, day: date) -> Iterator[RecordProblem]:
-    if not FIRST_YEAR <= day.year <= LAST_YEAR:
+    if not can_be(day):
         yield RecordProblem(file, f"{name} is {day}, which cannot be meant.", "Mend the year.")

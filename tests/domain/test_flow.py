@@ -22,11 +22,18 @@ from selfcheck.report.wording import verdict_screen
 from tests.cases import judged, verdict_words
 
 GALLON = 0.003785411784
-START = date(2026, 1, 1)
+START, LATER = date(2026, 1, 1), date(2026, 12, 1)
 
 
 def meter(*steps: tuple[int, float]) -> list[MeterReading]:
     return [MeterReading(on=START + timedelta(days=day), m3=m3) for day, m3 in steps]
+
+
+def test_a_meter_reading_that_has_not_come_or_cannot_be_is_left_out() -> None:
+    sound = meter((0, 100.0), (100, 145.0))
+    strange = [*sound, MeterReading(on=date(1026, 1, 1), m3=0.0), MeterReading(on=date(2030, 1, 1), m3=9000.0)]
+    assert flow(3, strange, LATER) == flow(3, sound, LATER)
+    assert flow(3, strange[2:], LATER).basis == "people"
 
 
 @pytest.mark.parametrize(("table", "gallons"), [("reu_1999", 69.3), ("reu_2016", 58.6), ("minnesota", 75)])
@@ -37,10 +44,10 @@ def test_published_means(table: str, gallons: float) -> None:
 
 
 def test_the_meter_beats_the_mean() -> None:
-    found = flow(3, meter((0, 100.0), (100, 145.0)))
+    found = flow(3, meter((0, 100.0), (100, 145.0)), LATER)
     assert (found.basis, found.litres_per_day) == ("meter", pytest.approx(450.0))
-    assert found.relative_error < flow(3).relative_error
-    assert flow(3, meter((0, 100.0))).basis == "people"
+    assert found.relative_error < flow(3, (), LATER).relative_error
+    assert flow(3, meter((0, 100.0)), LATER).basis == "people"
 
 
 def test_a_new_meter_and_old_readings_are_left_out() -> None:

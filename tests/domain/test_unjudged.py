@@ -160,6 +160,22 @@ def test_a_day_that_cannot_be_is_questioned() -> None:
         assert "date_out_of_range" in alone.questionable
 
 
+def test_people_of_a_day_that_cannot_be_have_no_say_and_are_questioned() -> None:
+    case = build({"no_pump_out": True})
+    now = case.household.occupancy[0]
+    crowd = now.model_copy(update={"from_": date(202, 5, 18), "people": 0.1})
+    found = judge(replace(case, household=case.household.model_copy(update={"occupancy": [crowd, now]})))
+    assert found.verdict != "carry_on"
+    assert "date_out_of_range" in found.questionable
+    assert found.due == judge(case).due
+    ahead = now.model_copy(update={"from_": date(2126, 5, 18)})
+    found = judge(replace(case, household=case.household.model_copy(update={"occupancy": [ahead]})))
+    assert "people_in_future" in found.questionable
+    assert any("May 18, 2126" in line for line in verdict_screen(found, verdict_words()).questionable)
+    planned = judge(replace(case, household=case.household.model_copy(update={"occupancy": [now, ahead]})))
+    assert "people_in_future" not in planned.questionable
+
+
 def test_what_lies_past_the_edge_is_told_on_its_own_side() -> None:
     words, titles = verdict_words(), {"us-epa-homeowner": "This rule"}
     found = judged(sludge=[33, 33])

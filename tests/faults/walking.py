@@ -12,6 +12,9 @@ from selfcheck.sitting import Sitting
 #: tried one after the other where a question comes again
 OTHERWISE = ["yes", "1", "i don't know", "skip", "2"]
 
+#: a lid of usual width that two with a bar may move
+THIN = {"lid_thickness": "0.03 m"}
+
 
 def lines_through(folder: Path, flow: str, today: date, choices: dict[str, str]) -> list[str]:
     """What to type from the start of a flow to its end. `choices`: option id wanted at a question, else the first."""
@@ -44,6 +47,8 @@ def _fitting(conversation: Conversation, choices: dict[str, str]) -> str:
             return str(choice.number)
     if prompt.kind == "choose_several":
         return "none"
+    if prompt.question in THIN:
+        return THIN[prompt.question]
     if prompt.kind == "length" and node is not None:
         least, most = node.usual_least or 0.0, node.usual_most or 1.0
         return f"{(least + most) / 2:.2f} m"

@@ -62,6 +62,27 @@ def test_a_day_that_cannot_be_meant_is_named(home: Path, year: str) -> None:
     assert f"{year}-05-16" in problem.what
 
 
+def test_days_of_the_household_that_cannot_be_or_have_not_come_are_named(home: Path) -> None:
+    people = [{"from": day, "people": 3} for day in ("0201-01-01", "2019-01-01", "2030-01-01")]
+    meter = [
+        {"on": day, "m3": m3}
+        for day, m3 in (("1018-01-01", 5), ("2018-01-01", 900), ("2026-01-01", 400), ("2031-01-01", 990))
+    ]
+    change(home / "household.json", "occupancy", to=people)
+    change(home / "household.json", "meter", to=meter)
+    found = examine(home, TODAY)
+    named = [str(one) for one in found.problems]
+    assert len(named) == 2
+    assert all(any(day in one for one in named) for day in ("0201-01-01", "1018-01-01"))
+    for words in (
+        "3 people from 2030-01-01",
+        "2031-01-01 lies after",
+        "2026-01-01 is lower",
+        "2018-01-01 lies before 2019",
+    ):
+        assert any(words in note for note in found.notes), words
+
+
 def test_sizes_of_nothing_are_named(home: Path) -> None:
     change(home / "household.json", "tanks", 0, "liquid_depth_m", to=0)
     change(home / "household.json", "tanks", 0, "lid", to={"form": "round", "diameter_m": 0})
