@@ -177,12 +177,13 @@ class FactPages:
     def _ask(self, fact: Fact, place: int) -> Step:
         asked = asking(self._sitting.place, fact.flow, fact.questions)
         talk = self._sitting.small_talk(asked, self._of(place))
-        return Talk(talk, partial(self._kept, fact, place, self._told(fact, place)[1]))
+        kept = partial(self._kept, fact, place, self._told(fact, place)[1])
+        return Talk(talk, lambda talk: self._record.or_told(talk, kept(talk)))
 
     def _kept(self, fact: Fact, place: int, old: str, talk: Conversation) -> Step:
         words = self._words
         draft: dict[str, Any] = with_meter(talk.draft(), self._sitting, talk).get("household", {})
-        if talk.ending is None or talk.ending.left or talk.state.answered.hazards or not draft:
+        if talk.ending is None or talk.ending.left or talk.state.answered.danger or not draft:
             return Stay(words("facts", "same"))
         self._sitting.keep_household(put_back(draft, place) if place else draft)
         name, value = self._told(fact, place)

@@ -127,18 +127,12 @@ def _ask(record: RecordPages, ident: str, about: Told) -> Step:
     sitting = record.sitting
     place = place_of(sitting.household, _found(record, ident, True).tank)
     talk = sitting.small_talk(asking(sitting.place, FLOW, about.questions), with_first(sitting.household, place))
-    return Talk(talk, partial(_kept, record, ident, about, place))
+    return Talk(talk, lambda talk: record.or_told(talk, _kept(record, ident, about, place, talk)))
 
 
 def _kept(record: RecordPages, ident: str, about: Told, place: int, talk: Conversation) -> Step:
     told = talk.state.answered.get(about.questions[0])
-    if (
-        talk.ending is None
-        or talk.ending.left
-        or talk.state.answered.hazards
-        or told is None
-        or told.state == "skipped"
-    ):
+    if talk.ending is None or talk.ending.left or talk.state.answered.danger or told is None or told.state == "skipped":
         return Stay(record.words("facts", "same"))
     fields = PumpOut.model_fields
     changed = {name: None if fields[name].is_required() else fields[name].default for name in about.fields}

@@ -9,11 +9,12 @@ from typing import TYPE_CHECKING
 from selfcheck.domain.check import Check, PumpOut
 from selfcheck.domain.showing import show_day
 from selfcheck.sitting.check_page import check_page
-from selfcheck.sitting.desk import Desk, Go, Page, Part, Stay, Talk, Way
+from selfcheck.sitting.desk import Desk, Go, Page, Part, Stay, Step, Talk, Way
 from selfcheck.sitting.endings import page_words
 from selfcheck.sitting.pump_out_page import pump_out_page
 
 if TYPE_CHECKING:
+    from selfcheck.interview.dialogue import Conversation
     from selfcheck.report.parts import PageWords
     from selfcheck.sitting.table import Sitting
 
@@ -73,6 +74,14 @@ class RecordPages:
 
             ways = (Way(words("over", "way"), lambda: Go(partial(over_page, sitting)), ("over", "it is over")), *ways)
         return Page(words("record", "title"), tuple(parts), ways)
+
+    def or_told(self, talk: Conversation, step: Step) -> Step:
+        """The step after a small talk, or the way to the verdict where a danger was told in it."""
+        from selfcheck.sitting.paper_pages import PaperPages
+
+        if not talk.state.answered.hazards:
+            return step
+        return Go(partial(PaperPages(self.sitting, self.words).verdict, self.sitting.verdict()))
 
     def listing(self, start: int = 0) -> Page:
         """Checks and pump-outs, the newest first, each check with its verdict. `start`: how many are passed over."""

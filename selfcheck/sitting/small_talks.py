@@ -2,17 +2,24 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import replace
+from typing import Any
 
+from selfcheck.interview.answers import Answer
+from selfcheck.interview.collect import collect
+from selfcheck.interview.context import Answered, Context
 from selfcheck.interview.nodes import Condition, Flow, Section
 from selfcheck.interview.predicates import PREDICATES
+from selfcheck.interview.replay import begin, follow
 from selfcheck.interview.script import Script
 from selfcheck.loading.conversations import script
 from selfcheck.loading.place import Place
+from selfcheck.storage.finishing import kept
 
 #: what a small conversation still does when a danger is told in it
 DANGER = "danger"
+HAZARDS = "check.hazards"
 
 
 def asking(place: Place, flow_id: str, questions: Sequence[str]) -> Script:
@@ -35,7 +42,32 @@ def asking(place: Place, flow_id: str, questions: Sequence[str]) -> Script:
         section.id: whole.words[section.id] if section.id == DANGER else replace(whole.words[section.id], opening="")
         for section in sections
     }
-    return replace(whole, flow=Flow(flow_id, tuple(sections), ("household",)), words=words)
+    return replace(whole, flow=Flow(flow_id, tuple(sections), ("household",), "", HAZARDS), words=words)
+
+
+def noting(asked: Script, context: Context, write: Callable[[dict[str, Any]], str]) -> Callable[[Answer], None]:
+    """Takes in the answers of a small talk, and writes at once what they tell of danger, as a check by itself.
+
+    What is told further, or taken back, is a check in place of it. `write` gives the id of the check.
+    """
+    answers: list[Answer] = []
+    state, before = begin(asked, context), ""
+    told: tuple[str, ...] = ()
+
+    def take(answer: Answer) -> None:
+        nonlocal state, told, before
+        answers.append(answer)
+        state = follow(asked, context, state, answer)
+        if state.answered.hazards == told:
+            return
+        told = state.answered.hazards
+        only = Answered()
+        only.hazards = told
+        raw = {"gate": "not_opened", **collect(asked, context, only).get("check", {})}
+        said = [kept(one) for one in answers]
+        before = write({"tank": context.household.tank().id, **raw, "answers": said, "replaces": before or None})
+
+    return take
 
 
 def _among(when: Sequence[Condition], questions: Sequence[str]) -> tuple[Condition, ...]:

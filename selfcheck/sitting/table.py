@@ -345,14 +345,24 @@ class Sitting:
         return [RecordProblem("The record", what, "Check the clock of this computer.")]
 
     def small_talk(self, asked: Script, household: Household | None = None) -> Conversation:
-        """A conversation of which nothing is kept as it goes; whoever began it sees to what comes of it.
+        """A conversation of which nothing is kept as it goes but a danger; whoever began it sees to what comes of it.
 
         `household`: what it takes to be on record, where that is not the household as it stands.
         """
         from selfcheck.interview.dialogue import Conversation
 
-        context = self._context(household)
-        return Conversation(asked, context, now=self._time, ask_back=self.ask_back, ask_near=self.ask_near)
+        context, guide = self._context(household), (self.ask_back, self.ask_near)
+        if not asked.flow.hazards_write:
+            return Conversation(asked, context, (), lambda answer: None, self._time, *guide)
+        from selfcheck.sitting.small_talks import noting
+
+        return Conversation(asked, context, (), noting(asked, context, self._keep_told), self._time, *guide)
+
+    def _keep_told(self, raw: dict[str, Any]) -> str:
+        self._come_to_the_table()
+        keep_check(self, self._keeper, raw)
+        self.forget_judged()
+        return self.checks[-1].id
 
     def _conversation(self, flow_id: str, answers: tuple[Answer, ...]) -> Conversation:
         from selfcheck.interview.dialogue import Conversation

@@ -9,6 +9,8 @@ import pytest
 
 from selfcheck.loading import content_place
 from selfcheck.sitting import Sitting
+from selfcheck.sitting.record_pages import RecordPages
+from tests.sitting.desks import Driven, demo, opened
 
 TODAY = date(2026, 5, 18)
 #: a check on record that is newer than the sheet that is typed in
@@ -125,3 +127,22 @@ def test_after_a_break_a_danger_stands(tmp_path: Path) -> None:
         assert talk.state.told == ("fell_in",)
     finally:
         again.close()
+
+
+@pytest.mark.parametrize(("line", "hazard"), [("my husband fell in", "fell_in"), ("the lid is cracked", "lid_broken")])
+def test_a_danger_told_while_one_fact_is_put_right_is_written_at_once(tmp_path: Path, line: str, hazard: str) -> None:
+    sitting = opened(demo(tmp_path / "home"))
+    try:
+        desk = Driven(RecordPages(sitting).desk()).say("facts", "1", "1", line)
+        assert any("Call" in text for text in desk.heard)
+        assert sitting.checks[-1].hazards == [hazard]
+        assert sitting.verdict().verdict == ("danger" if hazard == "fell_in" else "call_now")
+        if desk.talk is not None:
+            assert desk.say("that was a joke", "yes").talk is not None
+            assert sitting.checks[-1].hazards == []
+            assert sitting.checks[-1].replaces == sitting.checks[-2].id
+            assert sitting.verdict().verdict == "carry_on"
+        else:
+            assert desk.desk.page.verdict is not None
+    finally:
+        sitting.close()
