@@ -16,6 +16,7 @@ _ENDINGS = (  # ending, how long the word must be, what stands in its place
 )  # fmt: skip
 _MENDED = 0.85  # how surely a word that was one slip away is the one that was meant
 _TWICE_MENDED = 0.7  # the same for two slips
+_NUMBER = "#"  # the term of every number of one or two figures: which one it is says nothing of the subject
 _LONG = 6  # letters from which two slips in a word, or a space left out, are looked for
 
 
@@ -76,7 +77,9 @@ class Vocabulary:
         self._near: dict[str, list[str]] | None = None  # shortened word → words; made at the first unknown word
 
     def term(self, word: str) -> str:
-        """Stem of a word, under the head of its synonyms."""
+        """Stem of a word, under the head of its synonyms; small numbers are all one."""
+        if word.isdigit() and len(word) < 3:
+            return _NUMBER
         found = self._terms.get(word)
         if found is None:
             short = stem(word)

@@ -8,27 +8,22 @@ that keeps people from harm may answer. The guide itself is content; nothing her
 from __future__ import annotations
 
 import math
-from collections import Counter
 from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import lru_cache
+from itertools import chain
 
 from selfcheck.interview.guide_index import Heard, Index, Match
+from selfcheck.interview.guide_scope import Scope
 from selfcheck.interview.guide_words import Vocabulary, words
 from selfcheck.interview.nodes import STRICT
 
-_LOOKED_AT = 10  # topics that count on either side when a line is held to be of the guide or not
 _NEARLY_LISTED = 0.92  # likeness from which a line counts as one that a topic lists
 _ALIKE = 0.7  # likeness from which a close second casts no doubt on the best
-#: how much each kind of evidence in `Guide._evidence` tells, fitted on the tuned half of the tests' questions and on
-#: the guide's own lines, each held out in turn
-_TELLS = (0.33, 0.15, -0.64, -0.8, 0.37, 1.84, -0.67, -0.75, -1.61, -2.4, -0.59, -0.93, -1.98, 0.16, 1.02)
-_ENOUGH = 2.7  # evidence from which a line is answered
-_PERHAPS = 1.2  # evidence from which what it may have asked for is offered
-#: log-odds of a word that stands in no line of the guide; a word of other worlds counts as so many lines about them
-_STRANGE, _EVERYDAY = -1.0, 3
-_LEAST = -6.0  # a score under which a match says nothing
-_TOO_CLOSE = 1.3  # lead under which a topic is not given before one that keeps people from harm
+_ENOUGH = 2.2  # evidence from which a line is answered
+_PERHAPS = 1.0  # evidence from which what it may have asked for is offered
+_TOO_CLOSE = 0.5  # lead under which a topic is not given before one that keeps people from harm
+_CLEAR = 1.3  # lead from which a topic is surely the one that was asked for
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,22 +86,16 @@ class Guide:
         self._topics = tuple(topics)
         everyday, common = listening.everyday.split(), listening.common.split()
         known = self._vocabulary = Vocabulary(listening.same, {*everyday, *common})
-        self._everyday, self._common = known.terms(everyday), known.terms(common)
+        self._common = known.terms(common)
         ignored = known.terms(listening.ignore.split())
         self._shape = known.terms(listening.shape.split()) - ignored
         self._danger = [" ".join(map(known.term, words(phrase))) for phrase in listening.danger]
         asked = [[known.learn(line) for line in topic.asked] for topic in topics]
-        here = Counter(term for ways in asked for way in ways for term in set(way))
         others = [[known.learn(line) for line in group] for group in listening.elsewhere]
-        there = Counter(term for ways in others for way in ways for term in set(way))
-        there.update(dict.fromkeys(self._everyday, _EVERYDAY))
-        known_here, known_there = sum(map(len, asked)) or 1, sum(map(len, others)) or 1
-        self._odds = {
-            term: math.log((here[term] + 0.5) / known_here) - math.log((there[term] + 0.5) / known_there)
-            for term in here.keys() | there.keys()
-        }
-        asked += others
-        self._index = Index(asked, [known.learn(topic.body) for topic in topics], ignored, self._shape)
+        told = [known.learn(topic.body) for topic in topics]
+        self._index = Index([*asked, *others], told, ignored, self._shape)
+        everyday_terms = known.terms(everyday)
+        self._scope = Scope([*chain(*asked)], [*chain(*others)], everyday_terms, self._common, self._shape)
 
     def topics(self) -> tuple[Topic, ...]:
         """All topics in the order given."""
@@ -115,10 +104,13 @@ class Guide:
     def answer(self, text: str) -> Reply | None:
         """The reply to a typed question; None when it is not in the guide."""
         inside, sureness = self._weighed(text)
-        if sureness < _ENOUGH or self._harm_is_near(inside):
+        if sureness < _ENOUGH:
             return None
-        lead = inside[0].score - inside[1].score if len(inside) > 1 else math.inf
-        return self._reply(inside[0], sure=lead >= _TOO_CLOSE or inside[0].likeness >= _ALIKE)
+        best, harm = inside[0], self._harm_near(inside)
+        if harm is not None:
+            return self._reply(harm) if harm.likeness >= best.likeness else None
+        lead = best.score - inside[1].score if len(inside) > 1 else math.inf
+        return self._reply(best, sure=lead >= _CLEAR or best.likeness >= _ALIKE)
 
     def perhaps(self, text: str, most: int = 3) -> list[Reply]:
         """What a line without a sure answer may have asked for, best first; none when it is hardly of the guide."""
@@ -127,78 +119,45 @@ class Guide:
 
     def _weighed(self, text: str) -> tuple[list[Match], float]:
         """The topics that fit, best first, and how surely the line is of the guide."""
-        heard, matches = self._matches(text)
+        line, heard, matches = self._matches(text)
         inside = [match for match in matches if not self._elsewhere(match)]
         outside = [match for match in matches if self._elsewhere(match)]
-        if not inside:
-            return [], -math.inf
-        evidence = self._evidence(heard, inside, outside)
-        return inside, sum(tells * amount for tells, amount in zip(_TELLS, evidence, strict=True))
+        return inside, self._scope.sureness(line, heard, inside, outside) if inside else -math.inf
 
     def nearest(self, text: str, most: int = 3) -> list[Reply]:
         """The topics that come closest, best first, whether close enough or not."""
-        _, matches = self._matches(text)
+        _, _, matches = self._matches(text)
         return [self._reply(match) for match in matches if not self._elsewhere(match)][:most]
 
-    def _matches(self, text: str) -> tuple[Heard, list[Match]]:
-        """The line as heard, and what fits it best; after a word of danger only what may answer to danger."""
+    def _matches(self, text: str) -> tuple[list[str], Heard, list[Match]]:
+        """The terms of a line, the line as heard, and what fits it best; after danger only what may answer to it."""
         terms = self._vocabulary.heard(text)
+        line = [term for term, _ in terms]
         heard = self._index.hear(terms, self._common)
         matches = self._index.rank(heard)
-        line = f" {' '.join(term for term, _ in terms)} "
-        if any(f" {phrase} " in line for phrase in self._danger):
+        if any(f" {phrase} " in f" {' '.join(line)} " for phrase in self._danger):
             matches = [match for match in matches if self._may_answer_danger(match)]
-        return heard, matches
+        return line, heard, matches
 
     def _elsewhere(self, match: Match) -> bool:
         return match.topic >= len(self._topics)
 
-    def _harm_is_near(self, matches: Sequence[Match]) -> bool:
-        """Whether the best topic is not about safety, but one of the next two is and can hardly be told from it."""
+    def _harm_near(self, matches: Sequence[Match]) -> Match | None:
+        """The one of the next two topics that is about safety and can hardly be told from the best, which is not."""
         best, *others = matches
         if best.likeness >= _NEARLY_LISTED or self._topics[best.topic].safety:
-            return False
-        return any(self._topics[m.topic].safety and best.score - m.score < _TOO_CLOSE for m in others[:2])
+            return None
+        close = (match for match in others[:2] if best.score - match.score < _TOO_CLOSE)
+        return next((match for match in close if self._topics[match.topic].safety), None)
 
     def _may_answer_danger(self, match: Match) -> bool:
         listed = match.likeness >= _NEARLY_LISTED
         return listed or self._elsewhere(match) or self._topics[match.topic].safety
 
-    def _evidence(self, heard: Heard, inside: Sequence[Match], outside: Sequence[Match]) -> tuple[float, ...]:
-        """What speaks for and against a line being of the guide, in the order of `_TELLS`."""
-        best = inside[0]
-        subjects = [term for term in heard.subjects() if term not in self._shape]
-        shapes = [self._odds[term] for term in heard.subjects() if term in self._shape and term in self._odds]
-        odds = [self._odds.get(term, _STRANGE) for term in subjects]
-        foreign = [term for term in heard.unknown if term in self._everyday]
-        plain = [term for term in heard.unknown if term in self._common and term not in self._everyday]
-        return (
-            best.score,
-            max(outside[0].score, _LEAST) if outside else _LEAST,
-            best.likeness,
-            max((match.likeness for match in outside[:_LOOKED_AT]), default=0.0),
-            min(_together(inside) - _together(outside), 8.0),
-            sum(odds) / math.sqrt(len(odds) or 1),
-            max(odds, default=0.0),
-            min(odds, default=0.0),
-            best.cover,
-            len(foreign),
-            len(heard.unknown) - len(foreign) - len(plain),
-            len(plain),
-            len(subjects) <= 1 and len(heard.unknown) > 0,
-            min(best.score - inside[1].score, 4.0) if len(inside) > 1 else 4.0,
-            sum(shapes) / math.sqrt(len(shapes) or 1),
-        )
-
     def _reply(self, match: Match, *, sure: bool = False) -> Reply:
         topic = self._topics[match.topic]
         source = self._titles.get(topic.source, topic.source)
         return Reply(topic.id, topic.body, source, match.score, next(iter(topic.asked), ""), sure)
-
-
-def _together(matches: Sequence[Match]) -> float:
-    """How well the best few fit, taken together, on the scale of one score."""
-    return math.log(math.exp(_LEAST) + sum(math.exp(match.score) for match in matches[:_LOOKED_AT]))
 
 
 @lru_cache(maxsize=1)
