@@ -8,6 +8,7 @@ from textual.content import Content
 
 from selfcheck.text import clean
 
+_HELD = "\u00a0%"
 _CAP = 20_000  # longer than any message; a bound for text that comes from files
 
 
@@ -27,8 +28,9 @@ def as_content(text: str, style: str = "") -> Content:
 
 @lru_cache(maxsize=4096)
 def wrapped(text: str, width: int) -> tuple[str, ...]:
-    """Text in lines of at most `width` cells, broken at spaces where that is possible."""
+    """Text in lines of at most `width` cells, broken at spaces where it can be, but never ahead of a percent sign."""
     lines: list[str] = []
     for paragraph in clean(text, _CAP).split("\n"):
-        lines.extend(line.plain.rstrip() for line in Content(shown(paragraph)).wrap(max(2, width)))
+        whole = shown(paragraph).replace(" %", _HELD)
+        lines.extend(line.plain.replace(_HELD, " %").rstrip() for line in Content(whole).wrap(max(2, width)))
     return tuple(lines)

@@ -234,6 +234,7 @@ class FakeSitting:
     household: Household = field(default_factory=household)
     checks: tuple[Check, ...] = (check(date(2025, 5, 20), 0.15, 0.1), check(date(2026, 5, 18), 0.2159, 0.1524))
     pump_outs: tuple[PumpOut, ...] = (PumpOut(on=date(2024, 4, 12)),)
+    mended_pump_outs: tuple[PumpOut, ...] = ()
     problems: tuple[RecordProblem, ...] = ()
     read_only: str = ""
     trouble: str = ""

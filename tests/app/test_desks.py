@@ -166,3 +166,14 @@ async def test_the_tank_at_the_start_is_that_of_the_last_readings(sitting: Sitti
     app = app_of(sitting)
     async with running(app, (80, 24)):
         assert "crust 3 · clear 39 · sludge 7 of 48 in" in text_of(app)
+
+
+async def test_the_key_to_read_on_stands_only_where_there_is_more(sitting: Sitting) -> None:
+    app = app_of(sitting)
+    async with running(app, (60, 20)) as pilot:
+        await say(pilot, "my record")
+        assert "pgdn" not in text_of(app)
+        await say(pilot, "how the layers grew")
+        assert "pgdn more below" in text_of(app)
+        await say(pilot, *["^pagedown"] * 6)
+        assert "pgdn" not in text_of(app)

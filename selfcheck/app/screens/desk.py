@@ -72,13 +72,7 @@ class DeskScreen(Screen[None]):
         with Horizontal(id="line"):
             yield Mark(id="mark")
             yield AnswerInput(id="answer")
-        hints = [
-            KeyHint("esc", words("back"), "back"),
-            KeyHint("pgdn", words("more"), "scroll(1)"),
-            KeyHint("f7", words("picture"), "app.tank"),
-            KeyHint("f1", words("help"), "app.help"),
-        ]
-        yield KeyRow(hints, id="keys")
+        yield KeyRow(self._hints(False), id="keys")
 
     def on_mount(self) -> None:
         """Make the first page."""
@@ -86,6 +80,9 @@ class DeskScreen(Screen[None]):
         answer.cursor_blink = False
         answer.picks = True
         self.query_one("#said", Block).display = False
+        read = self.query_one("#read")
+        for moving in ("scroll_y", "virtual_size", "size"):
+            self.watch(read, moving, self._tell_of_more)
         self._go(lambda: None)
 
     @property
@@ -100,6 +97,20 @@ class DeskScreen(Screen[None]):
     def drawn(self) -> Drawn | None:
         """The picture of the page in view, where it has one of its own."""
         return self.page.drawn if self.page is not None else None
+
+    def _hints(self, more: bool) -> list[KeyHint]:
+        """The keys of this page; the one to read on where there is more."""
+        words = self._words
+        return [
+            KeyHint("esc", words("back"), "back"),
+            *([KeyHint("pgdn", words("more"), "scroll(1)")] if more else []),
+            KeyHint("f7", words("picture"), "app.tank"),
+            KeyHint("f1", words("help"), "app.help"),
+        ]
+
+    def _tell_of_more(self) -> None:
+        read = self.query_one("#read")
+        self.query_one(KeyRow).set(self._hints(read.scroll_y < read.max_scroll_y))
 
     def go_on(self, talk: Talk) -> None:
         """A conversation that one of the pages began has come to its end."""

@@ -98,7 +98,7 @@ class Block(Lines):
                 lines.extend([Piece(f"  {line}".ljust(room), part)] for line in wrapped(text, room - 4))
                 lines.append([Piece(" " * room, part)])
             else:
-                hang = 2 if text.startswith("· ") else 0
+                hang = 2 if text.startswith(("· ", "  ")) else 0
                 first, *rest = wrapped(text[hang:], room - hang)
                 lines.append([Piece(text[:hang], "muted"), Piece(first, part)])
                 lines.extend([Piece(" " * hang), Piece(line, part)] for line in rest)
