@@ -6,13 +6,14 @@ from typing import TYPE_CHECKING, Any
 
 from selfcheck.interview.context import Answered, Context
 from selfcheck.interview.predicates import predicate
-from selfcheck.interview.septic_record import household_of, rules_of, tank_of
+from selfcheck.interview.septic_record import household_of, pumped_last, rules_of, tank_of
 
 if TYPE_CHECKING:
     from selfcheck.domain.check import Readings
 
 SCUM = ("scum_total", "scum_above", "scum_below")
 SLUDGE = ("sludge_1", "sludge_2", "sludge_3")
+BEFORE_CRUST = ("level", "surface", *SCUM, "wet_line", *SLUDGE, "outlet_depth", "which_tank")
 
 
 @predicate("second_read", reads=("second_lid", "second_on_paper", "second_do"))
@@ -57,6 +58,24 @@ def outlet_depth_wanted(answered: Answered, context: Context) -> bool:
     return "outlet_depth" in _could_turn_the_call(answered, context)
 
 
+@predicate("crust_hangs_wanted", reads=BEFORE_CRUST)
+def crust_hangs_wanted(answered: Answered, context: Context) -> bool:
+    """How deep the crust hangs was reckoned, and to feel for its underside could still turn the call."""
+    return "scum_below" not in answered and "scum_below" in _could_turn_the_call(answered, context)
+
+
+@predicate("crust_stands_wanted", reads=(*BEFORE_CRUST, "crust_hangs"))
+def crust_stands_wanted(answered: Answered, context: Context) -> bool:
+    """How high the crust stands was reckoned, and to read its top could still turn the call."""
+    return "scum_above" not in answered and "scum_above" in _could_turn_the_call(answered, context)
+
+
+@predicate("crust_part_wanted", reads=BEFORE_CRUST)
+def crust_part_wanted(answered: Answered, context: Context) -> bool:
+    """Either part of the crust was reckoned, and to read it could still turn the call."""
+    return crust_hangs_wanted(answered, context) or crust_stands_wanted(answered, context)
+
+
 @predicate("filter_may_matter", reads=("level", "which_tank"))
 def filter_may_matter(answered: Answered, context: Context) -> bool:
     """A filter is fitted, or the water stands high and one may be the cause."""
@@ -67,15 +86,18 @@ def filter_may_matter(answered: Answered, context: Context) -> bool:
 def _could_turn_the_call(answered: Answered, context: Context) -> tuple[str, ...]:
     """Ids of the better readings that could; none before there is sludge read to go by."""
     from selfcheck.domain.better_reading import better_readings
+    from selfcheck.domain.history import years_between
     from selfcheck.domain.shapes import vessel
     from selfcheck.domain.weighing import Scene
 
-    house, tank, readings = household_of(context), tank_of(context), _readings(context)
-    rules = rules_of(context)
+    house, tank, readings = household_of(context), tank_of(context, answered), _readings(context)
+    rules, last = rules_of(context), pumped_last(answered, context)
     if rules is None or not readings.sludge:
         return ()
     level = answered.value("level")
-    scene = Scene(tank, vessel(tank, house.bedrooms), rules, level if isinstance(level, str) else None, None)
+    stood = level if isinstance(level, str) else None
+    years = years_between(last, context.today) if last is not None else None
+    scene = Scene(tank, vessel(tank, house.bedrooms), rules, stood, years)
     return better_readings(scene, readings, house.bedrooms)
 
 

@@ -58,6 +58,8 @@ NUMBERS: dict[str, tuple[Value, ...]] = {
     "sludge_2": (0.2, 0.35),
     "sludge_3": (0.2,),
     "outlet_depth": (0.42,),
+    "crust_hangs": (0.05,),
+    "crust_stands": (0.03,),
     "second_scum": (0.02,),
     "second_sludge_1": (0.1,),
     "second_sludge_2": (0.1,),
