@@ -15,6 +15,7 @@ import sys
 from dataclasses import dataclass
 from datetime import date, timedelta
 
+from selfcheck.domain.agreement import AGREE_WITHIN_M
 from selfcheck.domain.check import Check, PumpOut, Reading, Readings, Seen
 from selfcheck.domain.forecast import Forecast, forecast
 from selfcheck.domain.household import Box, Household, Occupancy, Tank
@@ -80,14 +81,20 @@ def draw(dice: random.Random, rate_factor: float = 1.0) -> Truth:
 
 
 def look(truth: Truth, readings: int, dice: random.Random, dips: int = 1) -> Forecast:
-    """The forecast after one reading a year, each of so many dips, starting at the last."""
+    """The forecast after one reading a year, each of so many dips, starting at the last.
+
+    Two dips over an inch apart are followed by a third, as the conversation asks for one.
+    """
     checks = []
     for year in range(1, readings + 1):
         day = PUMPED + timedelta(days=365 * year)
         sludge, scum = truth.layers((day - PUMPED).days / 365.25)
-        floor = dice.gauss(0.0, FLOOR_ERROR)
+        there = sludge + dice.gauss(0.0, FLOOR_ERROR)
+        dipped = [max(there + dice.gauss(0.0, DIP_ERROR), 0.0) for _ in range(dips)]
+        if max(dipped) - min(dipped) > AGREE_WITHIN_M:
+            dipped.append(max(there + dice.gauss(0.0, DIP_ERROR), 0.0))
         seen = Readings(
-            sludge=[Reading(m=max(sludge + floor + dice.gauss(0.0, DIP_ERROR), 0.0)) for _ in range(dips)],
+            sludge=[Reading(m=height) for height in dipped],
             scum_total=[Reading(m=max(scum + dice.gauss(0.0, SCUM_ERROR), 0.0))],
         )
         checks.append(Check(id=day.isoformat(), on=day, seen=Seen(readings=seen)))
