@@ -55,7 +55,7 @@ def pump_out_page(record: RecordPages, ident: str, stands: bool = True) -> Page:
     if stands:
         parts += _meaning(record, one)
         ways = (Way(words("check", "mend"), lambda: Go(partial(_mend, record, ident)), ("mend", "correct", "change")),)
-    return Page(words("pump_out", "title", day=record.day(one.on)), tuple(parts), ways)
+    return Page(words("pump_out", "title", day=record.day_of(one)), tuple(parts), ways)
 
 
 def _found(record: RecordPages, ident: str, stands: bool) -> PumpOut:
@@ -72,7 +72,7 @@ def _line(record: RecordPages, one: PumpOut, about: Told) -> str:
     words, field = record.words, about.fields[0]
     value = getattr(one, field)
     if field == "on":
-        return words("pump_out", "on", day=record.day(one.on))
+        return words("pump_out", "on", day=record.day_of(one))
     if field == "by" and value:
         return words("pump_out", "by", by=value)
     if field == "sludge_left_m" and value is not None:
@@ -119,7 +119,7 @@ def _mend(record: RecordPages, ident: str) -> Page:
     ways = [Way(_line(record, one, about), partial(_ask, record, ident, about)) for about in TOLD]
     note = words("pump_out", "note", note=one.note or words("facts", "not_known"))
     ways.append(Way(note, lambda: Go(partial(_note, record, ident))))
-    title = words("pump_out", "title", day=record.day(one.on))
+    title = words("pump_out", "title", day=record.day_of(one))
     return Page(title, (Part((words("pump_out", "old_stays"),), kind="muted"),), tuple(ways), ask=words("facts", "ask"))
 
 

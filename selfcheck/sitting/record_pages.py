@@ -7,7 +7,7 @@ from functools import partial
 from typing import TYPE_CHECKING
 
 from selfcheck.domain.check import Check, PumpOut
-from selfcheck.domain.showing import show_day
+from selfcheck.domain.showing import show_date, show_day
 from selfcheck.sitting.check_page import check_page
 from selfcheck.sitting.desk import Desk, Go, Page, Part, Stay, Step, Talk, Way
 from selfcheck.sitting.endings import page_words
@@ -36,6 +36,10 @@ class RecordPages:
     def day(self, day: date) -> str:
         """A day as the household writes it."""
         return show_day(day, self.sitting.household.units)
+
+    def day_of(self, pump_out: PumpOut) -> str:
+        """The day of a pump-out, as wide as it was told."""
+        return show_date(pump_out.on, self.sitting.household.units, *pump_out.span)
 
     def root(self) -> Page:
         """What there is, in one page."""
@@ -103,11 +107,13 @@ class RecordPages:
         return Page(words("list", "title"), (Part(said, kind="muted"),), tuple(ways))
 
     def _row(self, record: Check | PumpOut) -> Way:
-        words, day = self.words, self.day(record.on)
+        words = self.words
         if isinstance(record, PumpOut):
+            day = self.day_of(record)
             stands = record in self.sitting.pump_outs
             label = words("list", "pump_out" if stands else "pump_out_mended", day=day)
             return Way(label, partial(Go, partial(pump_out_page, self, record.id, stands)))
+        day = self.day(record.on)
         if record.id in {check.replaces for check in self.sitting.checks}:
             label = words("list", "corrected", day=day)
         else:

@@ -10,7 +10,7 @@ from typing import get_args
 
 import pytest
 
-from selfcheck.domain.check import Seen
+from selfcheck.domain.check import PumpOut, Seen
 from selfcheck.errors import FolderProblem
 from selfcheck.sitting import Sitting
 from selfcheck.sitting.check_page import check_page
@@ -128,6 +128,15 @@ def test_another_tank_is_added_and_has_facts_of_its_own(sitting: Sitting, home: 
     again.close()
     assert kept == first
     assert (added.id, added.follows, added.compartments) == ("tank-2", first.id, 2)
+
+
+def test_a_pump_out_of_some_day_of_a_month_stands_in_the_list_as_that_month(sitting: Sitting) -> None:
+    wide = PumpOut.model_validate({"id": "2020-05-16", "on": "2020-05-16", "within_days": 30})
+    sitting.pump_outs = (*sitting.pump_outs, wide)
+    desk = at(sitting).say("1")
+    row = next(way.label for way in desk.desk.page.ways if "May 2020" in way.label)
+    assert "May 16, 2020" not in desk.text
+    assert "May 2020" in desk.say(row).title
 
 
 def test_people_are_added_as_of_a_day_and_the_years_before_stay(sitting: Sitting, home: Path) -> None:
