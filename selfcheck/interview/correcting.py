@@ -28,20 +28,26 @@ def correction(talk: Conversation, text: str) -> list[Message] | None:
     if talk.revising:
         return None
     counting = _counting(talk)
-    if not counting:
+    if not counting or (talk.node is not None and talk.node.gate):
         return None
     return _swapped(talk, text, counting) or _other_unit(talk, text, counting) or _new_value(talk, text, counting)
 
 
 def _counting(talk: Conversation) -> list[str]:
     """The questions whose answers may be mended so, the last answered one last. Safety items are never among them."""
+    free = [ident for ident in _in_time(talk) if not raised(talk.script, talk.state, ident)]
+    return [ident for ident in free if not _keeps_safe(talk.script.nodes[ident])]
+
+
+def _in_time(talk: Conversation) -> list[str]:
     nodes, at = talk.script.nodes, talk.state.at
-    last = [ident for ident in talk.state.answered if nodes[ident].kind not in ("say", "confirm")]
-    last.sort(key=lambda ident: at.get(ident, 0))
-    if last and _keeps_safe(nodes[last[-1]]):
-        return []
-    free = [ident for ident in last if not raised(talk.script, talk.state, ident)]
-    return [ident for ident in free if not _keeps_safe(nodes[ident])]
+    told = [ident for ident in talk.state.answered if nodes[ident].kind not in ("say", "confirm")]
+    return sorted(told, key=lambda ident: at.get(ident, 0))
+
+
+def _after_a_safety_item(talk: Conversation) -> bool:
+    """Whether the last answer keeps people safe, so that a correction without a name would be one of that."""
+    return _keeps_safe(talk.script.nodes[_in_time(talk)[-1]])
 
 
 def _keeps_safe(node: Node) -> bool:
@@ -51,21 +57,35 @@ def _keeps_safe(node: Node) -> bool:
 def _new_value(talk: Conversation, text: str, counting: list[str]) -> list[Message] | None:
     """A new value for a question that is named, else for the one before, when the line says that it corrects."""
     rest = after_opening(talk.script.interface, "correction", text)
-    if not rest:
-        return None
-    for part in _tails(talk, rest):
+    told = rest or after_opening(talk.script.interface, "change", text)
+    for part in _tails(talk, told) if told else ():
         named = named_answer(talk.script, part, talk.context, reversed(counting))
         if named is not None:
             talk.revise(named.question)
             return hearing.offer(talk, talk.script.nodes[named.question], Reading(replace(named, said=text)), text)
+        if not rest or _after_a_safety_item(talk):
+            continue
         last = talk.script.nodes[counting[-1]]
         reading = _read(talk, last, part)
         reading = _in_the_unit_of(talk.state.given[last.id], reading, part)
+        if (here := _of_the_open_one(talk, last, reading, part)) is not None:
+            return hearing.offer(talk, here[0], here[1], text)
         nothing_but_no = reading.answer is not None and last.kind in MEASURES and reading.answer.value == 0
         if not reading.nothing and not nothing_but_no:
             talk.revise(last.id)
             return hearing.offer(talk, last, reading, text)
     return None
+
+
+def _of_the_open_one(talk: Conversation, last: Node, reading: Reading, part: str) -> tuple[Node, Reading] | None:
+    """The open question and a value that is usual there but not for the one before: "no, it was 18" said of itself."""
+    node = talk.node
+    if node is None or node.kind not in MEASURES or (reading.answer is not None and _usual(last, reading.answer)):
+        return None
+    answer = measure(node, part, talk.context).answer or reading.answer
+    if answer is None or node.kind != last.kind or not _usual(node, answer):
+        return None
+    return node, Reading(replace(answer, question=node.id))
 
 
 def _read(talk: Conversation, node: Node, part: str) -> Reading:
@@ -115,7 +135,10 @@ def _other_unit(talk: Conversation, text: str, counting: list[str]) -> list[Mess
     unit = re.split(r",?\s+not\s+", _NOT_BUT.sub("", unit))[0]
     fillers = talk.script.interface.listen.get("fillers", ())
     telling = [word for word in unit.split() if word not in fillers] or unit.split()[-1:]
-    if not measured or not telling or re.search(r"\d", unit) or len(telling) > 2:
+    here = talk.node
+    if here is not None and here.kind in MEASURES and measure(here, text, talk.context).answer is not None:
+        return None  # "a foot" is a length of its own
+    if not measured or _after_a_safety_item(talk) or not telling or re.search(r"\d", unit) or len(telling) > 2:
         return None
     node, old = talk.script.nodes[measured[-1]], talk.state.given[measured[-1]]
     number = _number_in(old.said)

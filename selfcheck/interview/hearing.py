@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from selfcheck.interview import closing, commands, correcting, missing, odd, standing
@@ -14,7 +15,7 @@ from selfcheck.interview.passing import beside_offer, in_part, in_passing, read_
 from selfcheck.interview.pending import Pending
 from selfcheck.interview.prompting import CHANGED, RIGHT, STILL, introduce
 from selfcheck.interview.replay import follow
-from selfcheck.interview.several import elsewhere
+from selfcheck.interview.several import elsewhere, named_node
 from selfcheck.interview.showing import at_start
 from selfcheck.interview.understanding import (
     CHOICES,
@@ -42,6 +43,9 @@ _HELP = ("help", "Help")
 def hear(talk: Conversation, text: str) -> list[Message]:
     """What is said to a cleaned line."""
     hazard = find(text) if text else None
+    node = talk.node
+    if hazard is not None and node is not None and talk.pending is None and hazard.id in node.told_as:
+        return talk.accept(Answer(node.id, "value", node.told_as[hazard.id], said=text))
     if hazard is not None and not _says_its_own(talk, hazard, text):
         if hazard.sure:
             return _with_option(talk, hazard.id, text)
@@ -65,6 +69,8 @@ def ordinary(talk: Conversation, text: str) -> list[Message]:
         return odd.accept_or_question(talk, node, picked.answer)
     if node.kind == "confirm" and is_one_of(talk.script.interface, "yes", text):
         return talk.accept(Answer(node.id, "value", said=text))
+    if node.kind == "confirm" and is_one_of(talk.script.interface, "no", text):
+        return commands.change(talk)
     command = command_of(talk.script.interface, text)
     if command is not None and not (node.kind == "say" and is_one_of(talk.script.interface, "go_on", text)):
         return commands.do(talk, command)
@@ -225,7 +231,9 @@ def _by_kind(talk: Conversation, node: Node, text: str) -> list[Message]:
         return _fits(talk, node, reading, text) if reading.fits else offer(talk, node, reading, text)
     if node.kind in MEASURES and is_measured_unknown(node, text, talk.context):
         return commands.unknown(talk)
-    named = after_opening(interface, "change", text)
+    if node.kind in MEASURES and is_one_of(interface, "same", text) and (again := _same_again(talk, node, text)):
+        return again
+    named = after_opening(interface, "change", text) or _said_to_be_wrong(talk, text)
     if named:
         return commands.change(talk, named)
     found = elsewhere(talk.script, talk.state, text, talk.context)
@@ -234,6 +242,25 @@ def _by_kind(talk: Conversation, node: Node, text: str) -> list[Message]:
     if not asks and (said := in_part(talk, text)) is not None:
         return said
     return missing.not_understood(talk, text)
+
+
+def _same_again(talk: Conversation, node: Node, text: str) -> list[Message] | None:
+    """ "The same": the value of the last answer that is written at the same place."""
+    nodes = talk.script.nodes
+    alike = [one for name, one in talk.state.answered.items() if node.writes and nodes[name].writes == node.writes]
+    if not alike or alike[-1].state != "value":
+        return None
+    return odd.accept_or_question(talk, node, replace(alike[-1], question=node.id, said=text, at=""))
+
+
+def _said_to_be_wrong(talk: Conversation, text: str) -> str:
+    """What a line says is wrong: "the rise is wrong". "" when it names no answer that was given."""
+    plain = normal(text)
+    for ending in talk.script.interface.listen.get("wrong", ()):
+        named = plain.removesuffix(ending).strip()
+        if named != plain and named_node(talk.script, named, list(talk.state.answered)):
+            return named
+    return ""
 
 
 def _step_done(talk: Conversation, node: Node, text: str) -> list[Message] | None:
@@ -265,8 +292,6 @@ def _step_done(talk: Conversation, node: Node, text: str) -> list[Message] | Non
 def _confirm(talk: Conversation, node: Node, text: str) -> list[Message] | None:
     prompt = talk.prompt
     plain = normal(text)
-    if plain in talk.script.interface.listen.get("no", ()):
-        return commands.change(talk)
     for choice in prompt.choices if prompt else ():
         if plain in (str(choice.number), normal(choice.label)):
             if choice.id == RIGHT:

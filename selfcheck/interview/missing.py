@@ -13,7 +13,16 @@ from selfcheck.interview.nodes import Node, Term
 from selfcheck.interview.pending import Pending
 from selfcheck.interview.prompting import caution_message
 from selfcheck.interview.showing import at_start, inline
-from selfcheck.interview.understanding import MEASURES, after_opening, is_one_of, is_question, normal
+from selfcheck.interview.understanding import (
+    CHOICES,
+    MEASURES,
+    after_opening,
+    is_one_of,
+    is_question,
+    normal,
+    unable,
+    words_in,
+)
 
 if TYPE_CHECKING:
     from selfcheck.interview.dialogue import Conversation, Reply
@@ -73,6 +82,8 @@ def not_understood(talk: Conversation, text: str) -> list[Message]:
         return [_not_in_guide(talk), kept, *talk.question()]
     if talk.node is not None and talk.node.kind == "say":
         return [kept, *talk.question()]
+    if may_be_unknown(talk, text):
+        return talk.ask(_not_known(talk))
     near = meant(talk.script, talk.node, text) if talk.node is not None and talk.pending is None else None
     if near is not None and talk.node is not None:
         return talk.ask(_did_you_mean(talk, talk.node, near, text))
@@ -80,6 +91,26 @@ def not_understood(talk: Conversation, text: str) -> list[Message]:
     if talk.misses > 2 and talk.pending is None and talk.node is not None and talk.node.kind == "date":
         return talk.ask(_ways_out(talk, talk.node))
     return [*_in_other_words(talk), *([kept] if talk.misses == 2 else []), *talk.question()]
+
+
+def may_be_unknown(talk: Conversation, text: str) -> bool:
+    """Whether a line tells that it could not be done or seen, at a question that takes "I don't know"."""
+    node = talk.node
+    if node is None or talk.pending is not None or node.kind not in (*CHOICES, *MEASURES):
+        return False
+    return node.unknown_allowed and unable(set(words_in(normal(text))))
+
+
+def _not_known(talk: Conversation) -> Pending:
+    def choose(choice: str) -> list[Message]:
+        from selfcheck.interview import commands
+
+        talk.drop_pending()
+        return commands.unknown(talk) if choice == "yes" else [*_in_other_words(talk), *talk.question()]
+
+    talk.misses += 1
+    choices = (("yes", talk.phrases.say("yes")), ("no", talk.phrases.say("no")))
+    return Pending(talk.phrases.say("unknown_ask"), choices, choose)
 
 
 def _not_in_guide(talk: Conversation) -> Message:

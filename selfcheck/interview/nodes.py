@@ -75,6 +75,8 @@ class Node:
     outcome: str = ""  # stop: id of the outcome
     caution: str = ""  # id of a caution shown before the words
     hazard: dict[str, str] = field(default_factory=dict)  # option id → hazard id that choosing it raises
+    #: hazard id → option: what one would do is asked, so that its words are that answer: nothing has happened
+    told_as: dict[str, str] = field(default_factory=dict)
     #: path → value also recorded with any answer that has a value; "today" stands for the day of the conversation
     also_writes: dict[str, str | bool | float] = field(default_factory=dict)
     #: option id → predicate while which it is no answer: the question is asked again, and a safety item is not passed

@@ -32,6 +32,7 @@ PHRASES: dict[str, tuple[str, ...]] = {
             "no_match_free", "no_match_list", "no_match_options", "no_why", "not_asked", "not_in_guide", "not_known",
             "note_kept", "odd_again", "odd_ask", "odd_kept", "odd_no", "odd_yes", "review_right", "several",
             "offer_first", "date_ask", "date_leave", "date_today", "date_unknown", "pick_one", "one_number",
+            "unknown_ask",
             "slip_no", "slip_none", "slip_yes", "told_stands", "misheard_all_well", "misheard_at_end", "misheard_yes",
             "several_ask", "several_done", "several_no", "skipped", "stay", "still_no", "still_yes", "trouble_ask",
             "trouble_none", "trouble_over", "welcome_back", "which", "which_unit", "yes",

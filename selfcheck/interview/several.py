@@ -54,7 +54,10 @@ def several(script: Script, state: State, text: str, context: Context) -> Severa
     if found.rest:  # with a part not understood, one that is only guessed at is not understood either
         found.rest = [part for part in parts if part in (*found.rest, *found.guessed.values())]
         found.answers = {name: one for name, one in found.answers.items() if name not in found.guessed}
-    return Several(tuple(found.answers.values()), tuple(found.rest), tuple(found.later))
+    answers = tuple(found.answers.values())
+    if len(answers) == 1:
+        answers = _leading_to(script, state, answers[0])
+    return Several(answers, tuple(found.rest), tuple(found.later))
 
 
 def elsewhere(script: Script, state: State, text: str, context: Context) -> Several:
@@ -65,7 +68,20 @@ def elsewhere(script: Script, state: State, text: str, context: Context) -> Seve
     if state.node is not None and state.node.gate:
         return Several()
     answer = _by_option(script, state, text, context) or _instead(script, state, text)
-    return Several((answer,) if answer else ())
+    return Several(_leading_to(script, state, answer)) if answer else Several()
+
+
+def _leading_to(script: Script, state: State, answer: Answer) -> tuple[Answer, ...]:
+    """An answer, behind that to the open question by which one comes to it: "the tee is gone" tells which part too."""
+    node = state.node
+    if node is None or node.kind not in CHOICES or not _free(node) or answer.question == node.id:
+        return (answer,)
+    for condition in script.nodes[answer.question].when:
+        options = [option for option in condition.is_ if option in node.options]
+        if condition.question == node.id and len(options) == 1:
+            value = options[0] if node.kind == "choose" else tuple(options)
+            return Answer(node.id, "value", value, said=answer.said), answer
+    return (answer,)
 
 
 def named_node(script: Script, text: str, among: list[str] | None = None) -> list[str]:
@@ -244,8 +260,8 @@ def _measured(node: Node, value: str, context: Context) -> Answer | None:
 
 def _instead(script: Script, state: State, text: str) -> Answer | None:
     """The words of another option of the only question answered that has it: the person goes another way."""
-    if normal(text).isdecimal():
-        return None
+    if len(words_in(normal(text))) < 2 or (state.node is not None and state.node.closes):
+        return None  # a word by itself may have been said of anything
     found: list[Answer] = []
     for ident, old in state.answered.items():
         node = script.nodes[ident]
@@ -262,6 +278,8 @@ def _by_option(
 ) -> Answer | None:
     """The part as the words of an option that only one of the questions not answered yet has."""
     found: list[Answer] = []
+    if any(normal(part) in script.interface.listen.get(name, ()) for name in ("none", "all", "yes", "no", "go_on")):
+        return None
     now = script.order[state.node.id] if state.node is not None else -1
     for ident, node in script.nodes.items():
         if (

@@ -29,7 +29,10 @@ _DAY, _YEAR = (
     re.compile(r"[a-z]\.?\s+(?:the\s+)?\d{1,2}(?:st|nd|rd|th)?$", re.IGNORECASE),
     re.compile(r"(?:19|20)\d\d\b"),
 )
+#: "1,250", and the "2,5" of those who count in parts with a comma
+_ONE_NUMBER = re.compile(r"\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+,5")
 _TWO_NUMBERS = re.compile(r"\d+(?:\.\d+)?(?:\s*[,;&]\s*|\s+(?:and\s+|or\s+)?)\d+(?:\.\d+)?")
+_UNABLE = frozenset({"can't", "cannot", "cant", "couldn't", "couldnt", "unable"})
 CHOICES = ("choose", "choose_several")
 MEASURES = ("length", "volume", "number", "date")
 
@@ -81,7 +84,7 @@ def loose(script: Script, node: Node, text: str) -> Reading:
     plain = normal(text)
     fits = [option for option in node.options if _fits(script, node, option, plain)]
     if node.kind == "choose_several" and fits:
-        return Reading(_answer(node, tuple(fits), text))
+        return Reading(_answer(node, tuple(fits), text)) if _all_parts_fit(script, node, plain) else NOTHING
     if len(fits) == 1:
         return Reading(_answer(node, fits[0], text))
     return Reading(fits=tuple(fits))
@@ -221,7 +224,7 @@ def _fits(script: Script, node: Node, option: str, plain: str) -> bool:
         return False
     for place, wording in enumerate(wordings(script, node, option)):
         known = set(words_in(wording))
-        if bool(typed & negations) != bool(known & negations):
+        if bool(typed & negations) != bool(known & negations) or unable(typed) != unable(known):
             continue
         if place == 0 and telling <= known and telling - common and not (node.gate and len(telling) < 2):
             return True
@@ -229,6 +232,19 @@ def _fits(script: Script, node: Node, option: str, plain: str) -> bool:
         if core and core <= telling and (core == telling or not (node.gate and option in node.passes)):
             return True
     return False
+
+
+def unable(words: set[str]) -> bool:
+    """Whether a line tells that something could not be done or seen, which is neither a yes nor a no."""
+    return bool(words & _UNABLE) or ("not" in words and bool(words & {"can", "could", "able"}))
+
+
+def _all_parts_fit(script: Script, node: Node, plain: str) -> bool:
+    """Whether each part of a list fits some option, so that none of what was told is passed over in silence."""
+    parts = parts_of(script.interface, plain)
+    return len(parts) < 2 or all(
+        any(_fits(script, node, option, normal(part)) for option in node.options) for part in parts
+    )
 
 
 def whole(script: Script, node: Node, answer: Answer) -> bool:
@@ -268,7 +284,8 @@ def _without_unit(
 
 def two_numbers(text: str) -> bool:
     """Whether a line is just two numbers with nothing to tell which is meant: "8 9"; a fraction is one number."""
-    return _TWO_NUMBERS.fullmatch(normal(text)) is not None
+    plain = normal(text)
+    return _TWO_NUMBERS.fullmatch(plain) is not None and _ONE_NUMBER.fullmatch(plain) is None
 
 
 def _date(node: Node, text: str, context: Context) -> Reading:

@@ -59,6 +59,7 @@ def _check_options(file: str, node: Node) -> None:
         ("closes", node.closes, set()),
         ("hazard", tuple(node.hazard), set()),
         ("implies", tuple(node.implies), implied),
+        ("told_as", tuple(node.told_as.values()), set()),
     ):
         for name in names:
             if name not in node.options and name not in more:

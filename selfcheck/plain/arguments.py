@@ -5,7 +5,7 @@ from __future__ import annotations
 import sys
 from argparse import ArgumentParser, RawDescriptionHelpFormatter
 from pathlib import Path
-from typing import IO
+from typing import Any
 
 #: the commands that hand something out or take it in
 HANDING = ("sheet", "report", "note", "calendar", "table", "take-in", "pack", "unpack")
@@ -15,7 +15,7 @@ COMMANDS = ("judge", "rehearse", "examine", "schema", *HANDING)
 class _Parser(ArgumentParser):
     """Help that cannot be written whole raises OSError, as any other text does."""
 
-    def print_help(self, file: IO[str] | None = None) -> None:
+    def print_help(self, file: Any = None) -> None:
         """Writes the help, to standard output when no `file` is given."""
         print(self.format_help(), end="", file=file or sys.stdout, flush=True)
 

@@ -66,15 +66,77 @@ def test_where_one_stands_is_asked_after_a_break_only() -> None:
     assert "ready" not in before.state.answered
     after = Conversation(before.script, before.context, before.answers)
     after.start()
-    for line in ("none", "no alarm"):
-        after.hear(line)
     assert after.node is not None
     assert after.node.id == "ready"
     after.hear("the sheet is filled in")
     assert after.node.id == "sheet_lid"
     back_out = Conversation(before.script, before.context, before.answers)
     back_out.start()
-    for line in ("none", "no alarm", "not today"):
-        back_out.hear(line)
+    back_out.hear("not today")
     assert back_out.node is not None
     assert back_out.node.id == "lid_look"
+
+
+@pytest.mark.parametrize(
+    ("question", "line", "taken"),
+    [
+        ("wrong_now", "house and yard", {"wrong_now": ("house", "yard")}),
+        ("wrong_now", "drains, lawn", {"wrong_now": ("house", "yard")}),
+        ("parts", "the outlet tee is missing", {"parts": ("outlet_tee",), "outlet_tee_state": "missing"}),
+        ("sludge_1", "no the 8 was last year's, it was 18", {"sludge_1": pytest.approx(0.4572)}),
+        ("sludge_1", "a foot", {"sludge_1": pytest.approx(0.3048)}),
+        ("sludge_1", "oops 8in", {"sludge_1": pytest.approx(0.2032)}),
+        ("sludge_2", "same", {"sludge_2": pytest.approx(0.127)}),
+        ("sludge_2", "no, the first was 18 in", {"sludge_1": pytest.approx(0.4572)}),
+        ("read_back", "change the crust to 4 in", {"scum_total": pytest.approx(0.1016)}),
+        ("gate_teach", "jump in and save them", {"gate_teach": "climb_down"}),
+        ("alarm", "no", {"alarm": "not_fitted"}),
+    ],
+)
+def test_what_is_said_is_taken_for_what_it_means(question: str, line: str, taken: dict[str, object]) -> None:
+    talk = standing_at(question, line)
+    if talk.pending is not None:
+        talk.hear("yes")
+    assert {name: talk.state.given[name].value for name in taken} == taken
+
+
+@pytest.mark.parametrize(
+    ("question", "line"),
+    [
+        ("smell", "can't smell, I have a cold"),
+        ("level", "i cant see"),
+        ("parts", "couldn't see the wall"),
+        ("scum_total", "couldn't push through"),
+    ],
+)
+def test_what_could_not_be_done_or_seen_is_offered_as_not_known(question: str, line: str) -> None:
+    talk = standing_at(question, line)
+    assert question not in talk.state.given
+    assert talk.pending is not None
+    talk.hear("yes")
+    assert talk.state.given[question].state == "unknown"
+
+
+@pytest.mark.parametrize(
+    ("question", "line"),
+    [
+        ("wrong_now", "yard and banana"),
+        ("parts", "tees are fine, wall pitted"),
+        ("gate_hands", "gloves"),
+        ("gate_hands", "gloves on"),
+        ("lid_back", "on"),
+        ("level", "full"),
+    ],
+)
+def test_half_an_answer_is_not_written_down_by_itself(question: str, line: str) -> None:
+    talk = standing_at(question, line)
+    assert question not in talk.state.given
+    assert talk.pending is None or question in {one.question for one in talk.pending.offered}
+
+
+def test_what_is_said_to_be_wrong_is_asked_once_more() -> None:
+    talk = standing_at("read_back", "the wet line is wrong")
+    assert talk.revising == "wet_line"
+    talk = standing_at("read_back", "wrong")
+    assert talk.pending is not None
+    assert "wet_line" in {ident for ident, _ in talk.pending.choices}
