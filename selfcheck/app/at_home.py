@@ -7,9 +7,8 @@ from typing import TYPE_CHECKING
 if TYPE_CHECKING:
     from selfcheck.app.app import SelfcheckApp
     from selfcheck.interview.dialogue import Conversation
-    from selfcheck.sitting import Sitting
 
-HOME, NODE, TROUBLE = "home", "what_now", "trouble"
+NODE, TROUBLE = "what_now", "trouble"
 
 
 class AtHome:
@@ -22,13 +21,17 @@ class AtHome:
     def hear(self, line: str) -> list[tuple[str, str]]:
         """Do what the line asks for; gives what is said to it where that opens nothing, as texts and parts."""
         from selfcheck.interview.hazards import find
+        from selfcheck.sitting.at_start import start_talk
 
         sitting = self._app.sitting
         assert sitting is not None
         if find(line) is not None:
             self._app.begin(TROUBLE, line=line)
             return []
-        talk = self._talk or _begin(sitting)
+        talk = self._talk
+        if talk is None:
+            talk = start_talk(sitting)
+            talk.start()
         messages = talk.hear(line)
         self._talk = talk
         picked = [one.value for one in talk.answers if one.question == NODE and one.state == "value"]
@@ -39,15 +42,3 @@ class AtHome:
         if talk.ending is not None:
             self._app.exit(0)
         return [(message.text, "text") for message in messages if message.kind not in ("said", "ask")]
-
-
-def _begin(sitting: Sitting) -> Conversation:
-    from selfcheck.interview.context import Context
-    from selfcheck.interview.dialogue import Conversation
-    from selfcheck.loading.conversations import script
-
-    context = Context(today=sitting.today, household=sitting.household, units=sitting.household.units)
-    asked = script(sitting.place, HOME)
-    talk = Conversation(asked, context, ask_back=sitting.ask_back, ask_near=sitting.ask_near)
-    talk.start()
-    return talk

@@ -96,7 +96,7 @@ def ending_messages(talk: Conversation) -> list[Message]:
         text = "\n".join(part for part in (talk.words(outcome.body), talk.words(outcome.next_step)) if part)
         messages.append(Message("say", text, talk.words(outcome.title)))
     if state.step.left:
-        messages.append(Message("note", talk.phrases.say("left")))
+        messages.append(Message("note", talk.phrases.say("left_unsaved" if talk.trouble() else "left")))
     return messages
 
 

@@ -82,6 +82,7 @@ class Conversation:
         self.phrases = Phrases(script.interface)
         self.ask_back = ask_back
         self.ask_near = ask_near
+        self.trouble: Callable[[], str] = str  # what is not saved and why; nothing where nobody says
         self.messages: list[Message] = []
         self.pending: Pending | None = None
         self.revising: str = ""  # id of a question that is asked once more, its old answer still counting

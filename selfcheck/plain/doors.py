@@ -23,7 +23,7 @@ def judge(folder: Path, today: date, rules: str | None, content: Path | None, *,
     """
     place = content_place(content)
     record = read(folder)
-    judgement = judged(place, *record[:3], today, rules, record.problems)
+    judgement = judged(place, record, today, rules)
     told = verdict_words(place)
     if as_json:
         from selfcheck.report.summary import judgement_json

@@ -191,13 +191,9 @@ class Face:
 
     def _what_now(self) -> str:
         """What the person picks at the start. Raises Gone when they leave."""
-        from selfcheck.interview.context import Context
-        from selfcheck.interview.dialogue import Conversation
+        from selfcheck.sitting.at_start import start_talk
 
-        context = Context(today=self._sitting.today, household=self._sitting.household)
-        sitting = self._sitting
-        asked = script(self._place, HOME)
-        conversation = Conversation(asked, context, ask_back=sitting.ask_back, ask_near=sitting.ask_near)
+        conversation = start_talk(self._sitting)
         self._talk.run(conversation, until=WHAT_NOW, before_each=_mind_danger)
         picked = [one.value for one in conversation.answers if one.question == WHAT_NOW and one.state == "value"]
         if not picked:

@@ -124,7 +124,7 @@ class _Job:
     def judgement(self) -> Judgement:
         """That of the tank which was asked for. Raises UsageProblem when there is none of that name."""
         rules = getattr(self.chosen, "rules", None)
-        found = judged(self.place, *self.record[:3], self.today, rules, self.problems)
+        found = judged(self.place, self.record, self.today, rules)
         wanted = getattr(self.chosen, "tank", None)
         tanks = [found, *found.others]
         for one in tanks:

@@ -67,7 +67,7 @@ def keep_check(sitting: Sitting, keeper: Keeper, raw: dict[str, Any]) -> bool:
     check = Check.model_validate({"id": "", "on": sitting.today, "recorded_at": sitting.clock(), **raw})
     written: list[Check] = []
     saved = keeper.save(lambda: written.append(write_check(sitting.folder, check)))
-    sitting.checks = (*sitting.checks, written[0] if written else check)
+    sitting.hold(checks=(*sitting.checks, written[0] if written else check))
     return saved
 
 
@@ -83,7 +83,7 @@ def _finish_household(sitting: Sitting, keeper: Keeper, draft: dict[str, Any]) -
     _name_left_out(keeper, HOUSEHOLD, left_out)
     if household == sitting.household and (sitting.folder / HOUSEHOLD).exists():
         return True
-    sitting.household = household
+    sitting.hold(household=household)
     if not sitting.household_read:
         keeper.cannot("household.json is damaged and was left as it is: the new facts are not in it.")
         return False
@@ -99,7 +99,7 @@ def _finish_pump_out(sitting: Sitting, keeper: Keeper, draft: dict[str, Any]) ->
     written: list[str] = []
     saved = keeper.save(lambda: written.append(write_pump_out(sitting.folder, pump_out)))
     fresh = pump_out.model_copy(update={"id": written[0]}) if written else pump_out
-    sitting.pump_outs = tuple(sorted((*sitting.pump_outs, fresh), key=lambda one: one.on))
+    sitting.hold(pump_outs=tuple(sorted((*sitting.pump_outs, fresh), key=lambda one: one.on)))
     return saved
 
 
@@ -117,7 +117,7 @@ def _finish_check(sitting: Sitting, keeper: Keeper, draft: dict[str, Any], conve
     _name_left_out(keeper, CHECKS, left_out)
     written: list[Check] = []
     saved = keeper.save(lambda: written.append(write_check(sitting.folder, check)))
-    sitting.checks = (*sitting.checks, written[0] if written else check)
+    sitting.hold(checks=(*sitting.checks, written[0] if written else check))
     return saved
 
 

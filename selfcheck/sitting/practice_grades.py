@@ -23,6 +23,7 @@ from selfcheck.practice.grading import (
 from selfcheck.practice.tank import SOUND, PracticeTank, Truth
 from selfcheck.sitting.desk import Drawn, Go, Page, Part, Way
 from selfcheck.sitting.verdicts import judged
+from selfcheck.storage.folder import Folder
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -50,7 +51,7 @@ def graded(pages: PracticePages, tank: PracticeTank, looked: Look, talk: Convers
     rules = all_rules(place)[tank.household.rules]
     true = true_verdict(tank, truth, rules, all_signs(place))
     typed = typed_check(check, talk)
-    found = judged(place, tank.household, [typed], tank.pump_outs, check.on)
+    found = judged(place, Folder(tank.household, (typed,), tank.pump_outs, ()), check.on)
     parts = (
         Part(_readings(pages, check, typed, truth), words("grade", "readings"), "items"),
         Part(_strips(pages, tank, looked, truth), words("grade", "strips"), "items"),

@@ -6,88 +6,49 @@ Answers go to the journal one by one; a conversation that comes to its end becom
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from datetime import UTC, date, datetime
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, TypeVar
 
 from selfcheck import __version__
-from selfcheck.domain.check import Check, PumpOut
 from selfcheck.domain.household import Household
-from selfcheck.errors import FolderProblem, RecordProblem, UsageProblem
+from selfcheck.errors import FolderProblem, UsageProblem
 from selfcheck.interview.answers import Answer
+from selfcheck.sitting.at_start import HomeFacts, Unfinished, home_facts
 from selfcheck.sitting.concluding import conclude, keep_check, keep_household
 from selfcheck.sitting.keeping import Keeper
-from selfcheck.sitting.verdicts import case_of, judged, verdict_words
+from selfcheck.sitting.kept_record import KeptRecord
 from selfcheck.storage import folder as folders
 from selfcheck.storage.finishing import answers_of
+from selfcheck.storage.folder import NOTHING
 from selfcheck.storage.locations import default_household
 from selfcheck.storage.removing import ours
 from selfcheck.storage.working_copy import working_copy
 
 if TYPE_CHECKING:
-    from selfcheck.domain.verdict import Case, Judgement
-    from selfcheck.interview.context import Context
     from selfcheck.interview.dialogue import Conversation
     from selfcheck.interview.script import Script
-    from selfcheck.interview.side_questions import Guide, Reply
     from selfcheck.loading.place import Place
-    from selfcheck.report.finding_text import VerdictWords
     from selfcheck.report.parts import PartedPage
     from selfcheck.report.wording import VerdictPage
+
+__all__ = ["Clock", "HomeFacts", "Sitting", "Unfinished"]
 
 Clock = Callable[[], datetime]
 Changed = TypeVar("Changed")
 
 
-@dataclass(frozen=True)
-class Unfinished:
-    """A conversation that was left open. `started`: ISO time."""
-
-    flow: str
-    started: str
-    answers: tuple[Answer, ...]
-    problems: tuple[RecordProblem, ...]
-
-
-@dataclass(frozen=True)
-class HomeFacts:
-    """What the start screen says about the household."""
-
-    name: str
-    last_check: date | None
-    verdict_line: str
-    look_again: date | None
-    unfinished: Unfinished | None
-    problems: tuple[RecordProblem, ...]
-    danger_on: date | None = None  # the earlier day on which a danger was told that is not over
-
-
-class Sitting:
+class Sitting(KeptRecord):
     """A household that is open. Make one with `Sitting.open`.
 
-    `problems` names each file that could not be used. `demonstration`: an invented household, opened as a copy.
-    `began_with`: the household as the folder held it. `household_read`: its file is sound, or there is none yet.
+    `began_with`: the household as the folder held it.
     """
 
     def __init__(self, folder: Path, place: Place, today: date, rules: str | None, clock: Clock) -> None:
-        self.folder = folder
-        self.place = place
-        self.today = today
-        self.rules = rules
-        self.household = Household()
-        self.checks: tuple[Check, ...] = ()
-        self.pump_outs: tuple[PumpOut, ...] = ()
-        self.mended_pump_outs: tuple[PumpOut, ...] = ()  # each of them replaced by one that counts
-        self.problems: tuple[RecordProblem, ...] = ()
-        self.demonstration = False
+        super().__init__(folder, place, today, rules)
         self.clock = clock
-        self._keeper = Keeper(folder)
-        self.household_read = True
         self.began_with = self.household
-        self._judged: Judgement | None = None
-        self._judged_then: dict[str, VerdictPage] = {}
-        self._guide: Guide | None = None
+        self._keeper = Keeper(folder)
 
     @classmethod
     def open(
@@ -137,7 +98,9 @@ class Sitting:
         """The newest conversation that was left open."""
         opened, problems = self._keeper.opened(self._written())
         known = {str(problem) for problem in self.problems}
-        self.problems = (*self.problems, *(one for one in problems if str(one) not in known))
+        fresh = [one for one in problems if str(one) not in known]
+        if fresh:
+            self.hold(problems=(*self.problems, *fresh))
         if opened is None:
             return None
         header = opened.journal.header
@@ -198,7 +161,6 @@ class Sitting:
         all the same.
         """
         made_check = conclude(self, self._keeper, conversation)
-        self.forget_judged()
         if conversation.ending is not None and conversation.ending.outcome == "danger":
             told = self.verdict() if made_check else None
             return told if told is not None and told.verdict == "danger" else ""  # nothing milder is shown after it
@@ -209,56 +171,23 @@ class Sitting:
             return page
         return self.verdict() if made_check else ""
 
-    def case(self) -> Case:
-        """All that a judgement of the record rests on. Raises UsageProblem as `judgement` does."""
-        record = (self.household, self.checks, self.pump_outs)
-        return case_of(self.place, *record, self.today, self.rules, self.problems)
-
     def look_ahead(self) -> PartedPage:
         """The page of dates, as the record stands."""
         from selfcheck.sitting.endings import ahead
 
         return ahead(self)
 
-    def judgement(self) -> Judgement:
-        """The whole record judged, as of today. Raises UsageProblem when the rule set asked for is not there."""
-        if self._judged is None:
-            record = (self.household, self.checks, self.pump_outs)
-            self._judged = judged(self.place, *record, self.today, self.rules, self.problems)
-        return self._judged
-
-    def verdict(self) -> VerdictPage:
-        """The judgement in words."""
-        from selfcheck.report.wording import verdict_screen
-
-        return verdict_screen(self.judgement(), self.verdict_words(), self.household.units)
-
-    def verdict_then(self, check: Check) -> VerdictPage:
-        """The verdict as it stood on the day of a check, from what was on record by then."""
-        if check.id not in self._judged_then:
-            from selfcheck.report.wording import verdict_screen
-
-            checks = [one for one in self.checks if one.on < check.on and one.id != check.id] + [check]
-            pump_outs = [one for one in self.pump_outs if one.on <= check.on]
-            found = judged(self.place, self.household, checks, pump_outs, check.on, self.rules, self.problems)
-            self._judged_then[check.id] = verdict_screen(found, self.verdict_words(), self.household.units)
-        return self._judged_then[check.id]
-
     def keep_household(self, draft: dict[str, Any]) -> bool:
         """Replace the facts about the house. False: it could not be saved, and `trouble` says why."""
         self._come_to_the_table()
-        saved = keep_household(self, self._keeper, draft)
-        self.forget_judged()
-        return saved
+        return keep_household(self, self._keeper, draft)
 
     def danger_over(self, said: str) -> bool:
         """Keep that the danger told of is over, as a check of today. False: it could not be saved."""
         from selfcheck.sitting.over import over
 
         self._come_to_the_table()
-        saved = keep_check(self, self._keeper, over(self.judgement(), said, self._time()))
-        self.forget_judged()
-        return saved
+        return keep_check(self, self._keeper, over(self.judgement(), said, self._time()))
 
     def change_files(self, change: Callable[[Path], Changed]) -> Changed:
         """Change the files of the record as its one writer, and read it anew. Raises FolderProblem."""
@@ -270,33 +199,13 @@ class Sitting:
             self._begin_anew()
 
     def _begin_anew(self) -> None:
-        self.household = self.began_with = Household()
-        self.checks, self.pump_outs, self.mended_pump_outs, self.problems = (), (), (), ()
-        self.household_read, self.demonstration = True, False
-        self.forget_judged()
+        self.hold(**NOTHING._asdict())
+        self.began_with = self.household
         self._read(begin=True)
-
-    def forget_judged(self) -> None:
-        """What was judged no longer holds: the record has changed."""
-        self._judged, self._judged_then = None, {}
-
-    def verdict_words(self) -> VerdictWords:
-        """The words that a judgement is told in."""
-        return verdict_words(self.place)
 
     def home(self) -> HomeFacts:
         """What the start screen says. It judges the record, so it is not for the first frame of a big one."""
-        unfinished = self.unfinished()
-        on_record = bool(self.checks or self.pump_outs)
-        return HomeFacts(
-            name=self.household.name,
-            last_check=max((check.on for check in self.checks), default=None),
-            verdict_line=self.verdict().headline if on_record else "",
-            look_again=self.judgement().look_again if on_record else None,
-            unfinished=unfinished,
-            problems=(*self.problems, *self._clock_problem()),
-            danger_on=self._danger_before() if on_record else None,
-        )
+        return home_facts(self)
 
     def _read(self, begin: bool) -> None:
         """Take in what the folder holds now. `begin`: nothing there is the start of a new household, not a fault."""
@@ -308,18 +217,9 @@ class Sitting:
             if begin and not ours(self.folder):  # what lies there is none of this program's
                 return
             raise
-        self.household = self.began_with = found.household
-        self.checks, self.pump_outs, self.problems = found.checks, found.pump_outs, found.problems
-        self.mended_pump_outs = found.mended_pump_outs
-        self.household_read = found.household_read or not (self.folder / folders.HOUSEHOLD).exists()
-        self.demonstration = found.household.demonstration
-        self.forget_judged()
-
-    def _danger_before(self) -> date | None:
-        from selfcheck.report.verdict_text import danger_on
-
-        day = danger_on(self.judgement())
-        return day if day is not None and day < self.today else None
+        sound = found.household_read or not (self.folder / folders.HOUSEHOLD).exists()
+        self.hold(**found._replace(household_read=sound)._asdict())
+        self.began_with = self.household
 
     def _written(self) -> set[str]:
         """The sittings that ended in a check on record."""
@@ -333,17 +233,6 @@ class Sitting:
         self._keeper.take_away(self._written())
         return True
 
-    def _clock_problem(self) -> list[RecordProblem]:
-        """A clock that stands before the last record was surely set back; said, because every date rests on it."""
-        days = [check.on for check in self.checks] + [pump_out.on for pump_out in self.pump_outs]
-        if not days or max(days) <= self.today:
-            return []
-        from selfcheck.domain.showing import show_day
-
-        last, today = (show_day(day, self.household.units) for day in (max(days), self.today))
-        what = f"a day in it, {last}, lies after today, {today}."
-        return [RecordProblem("The record", what, "Check the clock of this computer.")]
-
     def small_talk(self, asked: Script, household: Household | None = None) -> Conversation:
         """A conversation of which nothing is kept as it goes but a danger; whoever began it sees to what comes of it.
 
@@ -351,7 +240,7 @@ class Sitting:
         """
         from selfcheck.interview.dialogue import Conversation
 
-        context, guide = self._context(household), (self.ask_back, self.ask_near)
+        context, guide = self.context(household), (self.ask_back, self.ask_near)
         if not asked.flow.hazards_write:
             return Conversation(asked, context, (), lambda answer: None, self._time, *guide)
         from selfcheck.sitting.small_talks import noting
@@ -361,7 +250,6 @@ class Sitting:
     def _keep_told(self, raw: dict[str, Any]) -> str:
         self._come_to_the_table()
         keep_check(self, self._keeper, raw)
-        self.forget_judged()
         return self.checks[-1].id
 
     def _conversation(self, flow_id: str, answers: tuple[Answer, ...]) -> Conversation:
@@ -371,41 +259,9 @@ class Sitting:
 
         asked = offering(script(self.place, flow_id), self.household)
         keep, guide = self._keeper.keep, (self.ask_back, self.ask_near)
-        return Conversation(asked, self._context(), answers, keep, self._time, *guide)
-
-    def _context(self, household: Household | None = None) -> Context:
-        from selfcheck.interview.context import Context
-        from selfcheck.loading.content import rules
-
-        return Context(
-            today=self.today,
-            household=self.household if household is None else household,
-            checks=self.checks,
-            pump_outs=self.pump_outs,
-            rule_sets=rules(self.place),
-            rules=self.rules,
-            units=self.household.units,
-        )
-
-    def ask_back(self, text: str) -> Reply | None:
-        """The guide's answer to a question about the job, or the marks of this tank; None when neither has one."""
-        from selfcheck.sitting.pole_marks import marks_asked
-
-        marks = marks_asked(text, self.place, self._context())
-        if marks is not None:
-            return marks
-        return self._opened_guide().answer(text)
-
-    def ask_near(self, text: str) -> list[Reply]:
-        """The guide's answers that a line may have asked for, where none is sure."""
-        return self._opened_guide().perhaps(text)
-
-    def _opened_guide(self) -> Guide:
-        if self._guide is None:
-            from selfcheck.loading.guide import guide
-
-            self._guide = guide(self.place)
-        return self._guide
+        talk = Conversation(asked, self.context(), answers, keep, self._time, *guide)
+        talk.trouble = lambda: self.trouble
+        return talk
 
     def _time(self) -> str:
         return self.clock().isoformat(timespec="seconds").replace("+00:00", "Z")

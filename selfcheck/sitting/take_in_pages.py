@@ -14,7 +14,7 @@ from selfcheck.sitting.endings import LANGUAGE, page_words
 from selfcheck.sitting.table_of_readings import UNITS, Open, TableOfReadings
 from selfcheck.storage import importing
 from selfcheck.storage.archive import contents, unpack
-from selfcheck.storage.folder import CHECKS, HOUSEHOLD, PUMP_OUTS, Folder
+from selfcheck.storage.folder import CHECKS, HOUSEHOLD, PUMP_OUTS
 from selfcheck.storage.import_rows import Row
 from selfcheck.storage.named import files_in, is_archive, named
 from selfcheck.storage.taking_out import Batch, batches, take_out
@@ -159,8 +159,7 @@ class TakeInPages:
 
     def _planned(self, table: TableOfReadings) -> list[Row]:
         sitting = self._sitting
-        record = Folder(sitting.household, sitting.checks, sitting.pump_outs, sitting.problems)
-        return table.rows(record, sitting.today)
+        return table.rows(sitting.held, sitting.today)
 
     def _previewed(self, table: TableOfReadings) -> Step:
         asked = table.open()

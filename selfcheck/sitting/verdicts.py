@@ -7,10 +7,8 @@ from datetime import date
 from functools import cached_property
 from typing import TYPE_CHECKING, Any, Literal
 
-from selfcheck.domain.check import Check, PumpOut
-from selfcheck.domain.household import Household
 from selfcheck.errors import RecordProblem, UsageProblem
-from selfcheck.storage.folder import CHECKS, HOUSEHOLD, PUMP_OUTS
+from selfcheck.storage.folder import CHECKS, HOUSEHOLD, PUMP_OUTS, Folder
 
 if TYPE_CHECKING:
     from selfcheck.domain.unjudged import Unread
@@ -27,34 +25,17 @@ _PARTS: dict[str, Literal["household", "check", "pump_out"]] = {
 }
 
 
-def judged(
-    place: Place,
-    household: Household,
-    checks: Sequence[Check],
-    pump_outs: Sequence[PumpOut],
-    today: date,
-    rules: str | None = None,
-    problems: Sequence[RecordProblem] = (),
-) -> Judgement:
+def judged(place: Place, record: Folder, today: date, rules: str | None = None) -> Judgement:
     """The record judged as of `today`, by the set of limits `rules` or else the household's own.
 
-    `problems`: of the files of the record, so that what could not be read has a say. Raises UsageProblem for a set of
-    limits that is not there.
+    What could not be read has a say. Raises UsageProblem for a set of limits that is not there.
     """
     from selfcheck.domain.judging import judge
 
-    return judge(case_of(place, household, checks, pump_outs, today, rules, problems))
+    return judge(case_of(place, record, today, rules))
 
 
-def case_of(
-    place: Place,
-    household: Household,
-    checks: Sequence[Check],
-    pump_outs: Sequence[PumpOut],
-    today: date,
-    rules: str | None = None,
-    problems: Sequence[RecordProblem] = (),
-) -> Case:
+def case_of(place: Place, record: Folder, today: date, rules: str | None = None) -> Case:
     """What a judgement rests on. Raises UsageProblem for a set of limits that is not there."""
     from selfcheck.domain.verdict import Case
     from selfcheck.loading.content import rules as all_rules
@@ -64,8 +45,9 @@ def case_of(
     if rules is not None and rules not in rule_sets:
         known = ", ".join(rule_sets)
         raise UsageProblem(f'There is no set of limits "{rules}".', f"Name one of these: {known}.")
-    shared = tuple(dict.fromkeys(ident for one in problems for ident in one.shared))
-    return Case(household, checks, pump_outs, rule_sets, signs(place), today, rules, unread_in(problems), shared)
+    shared = tuple(dict.fromkeys(ident for one in record.problems for ident in one.shared))
+    unread = unread_in(record.problems)
+    return Case(*record[:3], rule_sets, signs(place), today, rules, unread, shared)
 
 
 def unread_in(problems: Sequence[RecordProblem]) -> tuple[Unread, ...]:

@@ -49,6 +49,10 @@ class Folder(NamedTuple):
     mended_pump_outs: tuple[PumpOut, ...] = ()  # each of them replaced by one that counts
 
 
+#: A record in which there is nothing yet.
+NOTHING = Folder(Household(), (), (), ())
+
+
 def read(folder: Path) -> Folder:
     """The record in `folder`.
 

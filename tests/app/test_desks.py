@@ -162,7 +162,7 @@ async def test_the_tank_at_the_start_is_that_of_the_last_readings(sitting: Sitti
     shut = sitting.checks[-1].model_copy(
         update={"id": "2026-05-30", "on": sitting.today, "seen": type(sitting.checks[-1].seen)()}
     )
-    sitting.checks = (*sitting.checks, shut)
+    sitting.hold(checks=(*sitting.checks, shut))
     app = app_of(sitting)
     async with running(app, (80, 24)):
         assert "crust 3 · clear 39 · sludge 7 of 48 in" in text_of(app)

@@ -230,7 +230,7 @@ def test_the_marks_are_told_on_request_and_the_question_stays_open(home: Path, t
 
 
 def test_a_place_taped_once_is_kept_told_and_drawn(home: Path) -> None:
-    lines = ("in sight", "kitchen corner", "porch post", "17 ft", "13 ft", "21 ft", "left", "under the flat stone")
+    lines = ("in sight", "kitchen corner", "porch post", "17 ft", "13 ft", "21 ft", "left", "80 ft", "under the stone")
     with at(home) as sitting:
         found = page(sitting, "find_tank", *lines)
         said = told(found)
@@ -242,7 +242,8 @@ def test_a_place_taped_once_is_kept_told_and_drawn(home: Path) -> None:
         place = sitting.household.tank().place
         assert place is not None
         assert place.from_a_m == pytest.approx(5.1816)
-        assert place.note == "under the flat stone"
+        assert place.note == "under the stone"
+        assert place.from_truck_m == pytest.approx(24.384)
 
 
 def test_lengths_that_cannot_meet_are_questioned_and_kept(home: Path) -> None:
@@ -275,7 +276,7 @@ def test_the_rod_is_spoken_of_only_where_the_ground_is_marked(home: Path) -> Non
 
 def test_places_that_are_not_known_leave_no_trouble(home: Path) -> None:
     with at(home) as sitting:
-        page(sitting, "find_tank", "covered", "not yet", *["i don't know"] * 7)
+        page(sitting, "find_tank", "covered", "not yet", *["i don't know"] * 8)
         assert not sitting.trouble
 
 

@@ -100,7 +100,7 @@ def test_the_strips_can_be_read_off() -> None:
 
 def test_what_was_drawn_into_a_strip_is_told_and_what_an_expert_takes(sitting: Sitting) -> None:
     for number, units, unit in ((7, "us", " in "), (7, "metric", " cm "), (3, "us", " in ")):
-        sitting.household = sitting.household.model_copy(update={"units": units})
+        sitting.hold(household=sitting.household.model_copy(update={"units": units}))
         desk = at(sitting).say("number", str(number), "look", "10 in", "10 in", "2 in", "none", "carry on")
         part = next(part for part in desk.desk.page.parts if part.title == "What was drawn into the strips")
         strips = [line for line in part.lines if line.startswith(("1st", "2nd", "crust"))]

@@ -72,7 +72,7 @@ def test_a_day_that_was_wrong_no_longer_counts_and_a_second_mending_replaces_the
     assert "On May 22, 2022" in desk.text
     assert [one.on.year for one in sitting.pump_outs] == [2017, 2022]
     assert [one.on.year for one in sitting.mended_pump_outs] == [2023, 2025]
-    assert max(one.on for one in sitting._context().pump_outs) == date(2022, 5, 22)
+    assert max(one.on for one in sitting.context().pump_outs) == date(2022, 5, 22)
     desk.say("back", "back")
     assert desk.text.count("pump-out, mended later") == 2
     desk.say("May 22, 2025 · pump-out, mended later")

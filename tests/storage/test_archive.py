@@ -67,7 +67,7 @@ def test_it_comes_back_the_same_with_the_same_verdict(home: Path, tmp_path: Path
     assert files(tmp_path / "deep" / "back") == files(home)
     there, here = read(tmp_path / "deep" / "back"), read(home)
     place = content_place(None, own=False)
-    found_there, found_here = (judged(place, one.household, one.checks, one.pump_outs, DAY) for one in (there, here))
+    found_there, found_here = (judged(place, one, DAY) for one in (there, here))
     assert judgement_json(found_there, verdict_words()) == judgement_json(found_here, verdict_words())
     assert [one.bedrooms for one in earlier_households(home) if one is not None] == [here.household.bedrooms - 1]
     for path in (tmp_path / "deep" / "back").rglob("*"):

@@ -1,0 +1,77 @@
+"""What the start says of a household, and the conversation in which a person picks what to do."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date
+from typing import TYPE_CHECKING
+
+from selfcheck.errors import RecordProblem
+from selfcheck.interview.answers import Answer
+
+if TYPE_CHECKING:
+    from selfcheck.interview.dialogue import Conversation
+    from selfcheck.sitting.table import Sitting
+
+FLOW = "home"
+
+
+@dataclass(frozen=True)
+class Unfinished:
+    """A conversation that was left open. `started`: ISO time."""
+
+    flow: str
+    started: str
+    answers: tuple[Answer, ...]
+    problems: tuple[RecordProblem, ...]
+
+
+@dataclass(frozen=True)
+class HomeFacts:
+    """What the start screen says about the household."""
+
+    name: str
+    last_check: date | None
+    verdict_line: str
+    look_again: date | None
+    unfinished: Unfinished | None
+    problems: tuple[RecordProblem, ...]
+    danger_on: date | None = None  # the earlier day on which a danger was told that is not over
+
+
+def home_facts(sitting: Sitting) -> HomeFacts:
+    """What the start screen says. It judges the record, so it is not for the first frame of a big one."""
+    unfinished = sitting.unfinished()
+    on_record = bool(sitting.checks or sitting.pump_outs)
+    return HomeFacts(
+        name=sitting.household.name,
+        last_check=max((check.on for check in sitting.checks), default=None),
+        verdict_line=sitting.verdict().headline if on_record else "",
+        look_again=sitting.judgement().look_again if on_record else None,
+        unfinished=unfinished,
+        problems=(*sitting.problems, *_clock_problem(sitting)),
+        danger_on=sitting.danger_before() if on_record else None,
+    )
+
+
+def start_talk(sitting: Sitting) -> Conversation:
+    """The conversation of the start, not begun yet. Nothing of it is kept: it only finds out what is wanted."""
+    from selfcheck.interview.dialogue import Conversation
+    from selfcheck.loading.conversations import script
+
+    asked = script(sitting.place, FLOW)
+    talk = Conversation(asked, sitting.context(), ask_back=sitting.ask_back, ask_near=sitting.ask_near)
+    talk.trouble = lambda: sitting.read_only
+    return talk
+
+
+def _clock_problem(sitting: Sitting) -> list[RecordProblem]:
+    """A clock that stands before the last record was surely set back; said, because every date rests on it."""
+    days = [check.on for check in sitting.checks] + [pump_out.on for pump_out in sitting.pump_outs]
+    if not days or max(days) <= sitting.today:
+        return []
+    from selfcheck.domain.showing import show_day
+
+    last, today = (show_day(day, sitting.household.units) for day in (max(days), sitting.today))
+    what = f"a day in it, {last}, lies after today, {today}."
+    return [RecordProblem("The record", what, "Check the clock of this computer.")]
