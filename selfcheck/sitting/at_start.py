@@ -56,12 +56,14 @@ def home_facts(sitting: Sitting) -> HomeFacts:
 
 def start_talk(sitting: Sitting) -> Conversation:
     """The conversation of the start, not begun yet. Nothing of it is kept: it only finds out what is wanted."""
+    from selfcheck.interview.context import Context
     from selfcheck.interview.dialogue import Conversation
     from selfcheck.loading.conversations import script
 
     asked = script(sitting.place, FLOW)
-    talk = Conversation(asked, sitting.context(), ask_back=sitting.ask_back, ask_near=sitting.ask_near)
-    talk.trouble = lambda: sitting.read_only
+    context = Context(sitting.today, sitting.household, units=sitting.household.units)
+    talk = Conversation(asked, context, ask_back=sitting.ask_back, ask_near=sitting.ask_near)
+    talk.trouble = lambda: sitting.trouble
     return talk
 
 

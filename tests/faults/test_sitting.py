@@ -121,6 +121,19 @@ def test_the_second_program_says_that_it_only_reads(home: Path, lines: list[str]
 
 
 @pytest.mark.parametrize("number", [errno.ENOSPC, errno.EIO, errno.EACCES], ids=errno.errorcode.get)
+def test_leaving_says_saved_only_where_all_is(home: Path) -> None:
+    first, second = sit(home), sit(home)
+    said = []
+    for sitting in (first, second):
+        conversation = sitting.begin("yearly")
+        conversation.start()
+        said.append(" ".join(message.text for message in conversation.hear("leave")))
+    assert "Your answers are saved" in said[0]
+    assert "Not all of your answers could be saved." in said[1]
+    assert "are saved" not in said[1]
+    first.close()
+
+
 def test_a_disk_that_fails_at_the_end_still_gives_the_verdict_and_keeps_the_answers(
     home: Path, lines: list[str], monkeypatch: pytest.MonkeyPatch, number: int
 ) -> None:
