@@ -120,7 +120,6 @@ def test_the_second_program_says_that_it_only_reads(home: Path, lines: list[str]
     assert second.read_only == ""
 
 
-@pytest.mark.parametrize("number", [errno.ENOSPC, errno.EIO, errno.EACCES], ids=errno.errorcode.get)
 def test_leaving_says_saved_only_where_all_is(home: Path) -> None:
     first, second = sit(home), sit(home)
     said = []
@@ -134,6 +133,7 @@ def test_leaving_says_saved_only_where_all_is(home: Path) -> None:
     first.close()
 
 
+@pytest.mark.parametrize("number", [errno.ENOSPC, errno.EIO, errno.EACCES], ids=errno.errorcode.get)
 def test_a_disk_that_fails_at_the_end_still_gives_the_verdict_and_keeps_the_answers(
     home: Path, lines: list[str], monkeypatch: pytest.MonkeyPatch, number: int
 ) -> None:
