@@ -81,6 +81,15 @@ def parts_on_record(answered: Answered, context: Context) -> str | None:
     return None if known is None else f"{known}"
 
 
+@predicate("chart_not_read", reads=("chart_rows",))
+def chart_not_read(answered: Answered, context: Context) -> bool:
+    """What was typed off a maker's chart makes no rising lines."""
+    from selfcheck.domain.chart_text import read_chart
+
+    told = answered.value("chart_rows")
+    return isinstance(told, str) and read_chart(told, context.units) is None
+
+
 @predicate("check_ahead", reads=())
 def check_ahead(answered: Answered, context: Context) -> bool:
     """The check is dated later than today."""

@@ -238,8 +238,10 @@ class _Telling:
         found, say = self.judgement, self.words
         lines = [say("assumed", ident) for ident in found.forecast.assumed]
         if found.vessel.basis in ("volume", "bedrooms", "default"):
+            size = show_volume(found.vessel.full_m3, self.units)
+            table = self.sources.get(found.vessel.table)
             lines.append(
-                say("assumed", f"size_{found.vessel.basis}", size=show_volume(found.vessel.full_m3, self.units))
+                say("assumed", f"size_{found.vessel.basis}", size=size, table=table.title if table is not None else "")
             )
         if found.tank.outlet_bottom_below_surface_m is None and (found.layers is None or found.layers.outlet_assumed):
             lines.append(say("assumed", "outlet"))

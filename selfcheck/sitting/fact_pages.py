@@ -7,7 +7,7 @@ from dataclasses import replace
 from functools import cache, partial
 from typing import TYPE_CHECKING, Any, NamedTuple
 
-from selfcheck.domain.household import Household, Tank
+from selfcheck.domain.household import Household, Table, Tank
 from selfcheck.domain.shapes import vessel
 from selfcheck.domain.showing import show_length, show_volume
 from selfcheck.interview.collect import error_of, on_record
@@ -16,6 +16,7 @@ from selfcheck.interview.recorded import recorded_answer
 from selfcheck.interview.septic_record import ORDINALS, tanks_in_order
 from selfcheck.interview.showing import show_answer
 from selfcheck.loading.conversations import script
+from selfcheck.sitting.chart import with_chart
 from selfcheck.sitting.desk import Back, Go, Page, Part, Stay, Step, Talk, Way
 from selfcheck.sitting.several_tanks import put_back, with_first
 from selfcheck.sitting.small_talks import asking
@@ -44,7 +45,7 @@ HOUSE = (
 )  # fmt: skip
 FORMS = (
     FORM, "box_length", "box_width", "upright_across", "drum_across", "drum_length", "drum_ends", "oval_width",
-    "oval_height", "oval_length",
+    "oval_height", "oval_length", "chart_rows",
 )  # fmt: skip
 TANK = (
     Fact((SIZE,)), Fact(FORMS, "tank_facts"), Fact(("learn_depth",)), Fact(("learn_material",)),
@@ -146,11 +147,17 @@ class FactPages:
         body = vessel(household.tank(), household.bedrooms)
         if body.basis not in ("shape", "bedrooms"):
             return ""
-        return self._words("facts", f"size_from_{body.basis}", size=show_volume(body.full_m3, household.units))
+        table = self._sitting.verdict_words().sources.get(body.table)
+        size, named = show_volume(body.full_m3, household.units), table.title if table is not None else ""
+        return self._words("facts", f"size_from_{body.basis}", size=size, table=named)
 
     def _shape(self, place: int) -> str:
         shape, units = self._of(place).tank().shape, self._sitting.household.units
         unknown = self._words("facts", "not_known")
+        if isinstance(shape, Table) and shape.heights_m and shape.volumes_m3:
+            height, volume = show_length(max(shape.heights_m), units), show_volume(max(shape.volumes_m3), units)
+            lines = str(len(shape.heights_m))
+            return self._words("facts", "shape_table", lines=lines, height=height, volume=volume)
         sizes = {
             name.removesuffix("_m"): unknown if value is None else show_length(value, units)
             for name, value in shape.model_dump().items()
@@ -182,7 +189,7 @@ class FactPages:
 
     def _kept(self, fact: Fact, place: int, old: str, talk: Conversation) -> Step:
         words = self._words
-        draft: dict[str, Any] = with_meter(talk.draft(), self._sitting, talk).get("household", {})
+        draft: dict[str, Any] = with_chart(with_meter(talk.draft(), self._sitting, talk), talk).get("household", {})
         if talk.ending is None or talk.ending.left or talk.state.answered.danger or not draft:
             return Stay(words("facts", "same"))
         self._sitting.keep_household(put_back(draft, place) if place else draft)

@@ -108,6 +108,12 @@ def test_with_an_unknown_household_it_says_what_was_assumed() -> None:
     assert "No sludge reading of yours" in told
 
 
+def test_a_size_by_the_bedrooms_names_the_table() -> None:
+    for bedrooms, table in ((3, "Uniform Plumbing Code"), (8, "International Private Sewage Disposal Code")):
+        told = lines_of(ahead(case(tanks=[{"id": "main"}], bedrooms=bedrooms)))
+        assert table in told
+
+
 def test_old_and_new_stand_side_by_side() -> None:
     told = lines_of(ahead(case(), Change(people=6, disposal="daily")))
     assert "With 6 people at home." in told

@@ -11,6 +11,7 @@ from typing import get_args
 import pytest
 
 from selfcheck.domain.check import PumpOut, Seen
+from selfcheck.domain.household import Table
 from selfcheck.errors import FolderProblem
 from selfcheck.sitting import Sitting
 from selfcheck.sitting.check_page import check_page
@@ -115,6 +116,17 @@ def test_a_fact_is_put_right_by_its_own_question(sitting: Sitting, home: Path) -
     assert json.loads((home / "household.json").read_text())["bedrooms"] == 5
     assert json.loads(next((home / "earlier").iterdir()).read_text())["bedrooms"] == 3
     assert sitting.unfinished() is None  # nothing is left half done by it
+
+
+def test_the_chart_of_a_maker_is_typed_off(sitting: Sitting) -> None:
+    desk = at(sitting).say("house", "the tank", "2", "chart", "9 in 100 gal; 8 in 120 gal")
+    assert any("cannot read that" in line for line in desk.heard)
+    desk.say("no", "12 in 150 gal; 24 in 400 gal, 48: 1,000")
+    assert "3 lines up to 48 in" in desk.text or "3 lines up to 4 ft" in desk.text
+    shape = sitting.household.tank().shape
+    assert isinstance(shape, Table)
+    assert shape.heights_m == pytest.approx([0.3048, 0.6096, 1.2192])
+    assert shape.volumes_m3 == pytest.approx([0.5678, 1.5142, 3.7854], abs=1e-3)
 
 
 def test_another_tank_is_added_and_has_facts_of_its_own(sitting: Sitting, home: Path) -> None:
