@@ -13,7 +13,8 @@ from selfcheck.sitting.desk import Back, Go, Page, Part, Stay, Step, Way
 from selfcheck.sitting.endings import LANGUAGE, page_words
 from selfcheck.sitting.table_of_readings import UNITS, Open, TableOfReadings
 from selfcheck.storage import importing
-from selfcheck.storage.archive import contents, unpack
+from selfcheck.storage.archive import unpack
+from selfcheck.storage.archive_contents import contents
 from selfcheck.storage.folder import CHECKS, HOUSEHOLD, PUMP_OUTS
 from selfcheck.storage.import_rows import Row
 from selfcheck.storage.named import files_in, is_archive, named

@@ -19,7 +19,7 @@ from selfcheck.errors import FolderProblem, SelfcheckError, UsageProblem
 from selfcheck.loading import content_place
 from selfcheck.report.summary import judgement_json
 from selfcheck.sitting.verdicts import judged
-from selfcheck.storage import archive, writing
+from selfcheck.storage import archive_contents, writing
 from selfcheck.storage.archive import pack, unpack
 from selfcheck.storage.earlier import earlier_households
 from selfcheck.storage.folder import read
@@ -124,7 +124,7 @@ def test_what_unpacks_to_too_much_is_refused_before_it_is_read_whole(
     swollen = {**files(home), "checks/big.json": b" " * 3_000_000}
     with pytest.raises(UsageProblem, match="more than a record"):
         unpack(zipped(tmp_path / "big.zip", swollen), tmp_path / "new")
-    monkeypatch.setattr(archive, "MOST_UNPACKED", 5_000)
+    monkeypatch.setattr(archive_contents, "MOST_UNPACKED", 5_000)
     with pytest.raises(UsageProblem, match="more than a record"):
         unpack(zipped(tmp_path / "sum.zip", files(home)), tmp_path / "new")
     monkeypatch.setattr(archive, "MOST_FILES", 3)
