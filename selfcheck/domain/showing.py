@@ -53,13 +53,27 @@ def show_length(metres: float, units: System = "us") -> str:
     return f"{inches} ({centimetres})" if units == "us" else f"{centimetres} ({inches})"
 
 
+def short_unit(units: System) -> str:
+    """The short name of the unit that `short_length` counts in."""
+    return "in" if units == "us" else "cm"
+
+
+def short_length(metres: float, units: System) -> str:
+    """Inches to the nearest quarter (`8½`) or whole centimetres (`22`), as a pole is read."""
+    if units == "metric":
+        return f"{metres * 100:.0f}"
+    quarters = round(abs(metres) / 0.0254 * 4)
+    digits = _eighths(Fraction(quarters, 4))
+    return f"-{digits}" if metres < 0 and quarters else digits
+
+
 def show_length_error(metres: float, error_m: float, units: System = "us") -> str:
-    """A length with its standard error (both metres): `14 ± 1 in`, `35.5 ± 1.5 cm`. Halves of an inch or centimetre."""
-    size, name = (0.0254, "in") if units == "us" else (0.01, "cm")
-    error = max(round(2 * error_m / size), 1) / 2
-    places = 0 if error >= 5 else 1
-    value = round(2 * metres / size) / 2 if places else round(metres / size)
-    return f"{_number(value, places)} ± {_number(error, places)} {name}"
+    """A length with its standard error (both metres), as a pole is read: `7½ ± ¾ in`, `19 ± 2 cm`.
+
+    The error is never shown as nothing: at least a quarter of an inch, or a centimetre.
+    """
+    least = 0.0254 / 4 if units == "us" else 0.01
+    return f"{short_length(metres, units)} ± {short_length(max(error_m, least), units)} {short_unit(units)}"
 
 
 def show_volume(cubic_metres: float, units: System = "us") -> str:

@@ -68,7 +68,9 @@ def test_lengths_as_people_read_them(metres: float, us: str, metric: str) -> Non
 
 def test_other_forms() -> None:
     assert show_length_error(0.3556, 0.0254) == "14 ± 1 in"
-    assert show_length_error(0.355, 0.015, "metric") == "35.5 ± 1.5 cm"
+    assert show_length_error(0.355, 0.016, "metric") == "36 ± 2 cm"
+    assert show_length_error(7.5 * 0.0254, 0.019) == "7½ ± ¾ in"
+    assert show_length_error(0.1, 0.0) == "4 ± ¼ in"
     assert show_volume(3.785411784) == "1,000 gal (3.79 m³)"
     assert show_volume(0.05, "metric") == "50 L (13 gal)"
     assert show_date(date(2024, 5, 4)) == "May 4, 2024"

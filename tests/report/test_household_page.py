@@ -113,7 +113,7 @@ def test_every_rule_set_stands_in_the_table_and_in_the_sources_with_how_it_was_s
 
 def test_readings_stand_with_dates_errors_and_what_was_said() -> None:
     text = text_of(page_of(build(sludge=[7, 7.5])))
-    assert re.search(r"May 18, 2026 7\.5 ± [\d.]+ in\s*read as 7 in; 7\.5 in", text)
+    assert re.search(r"May 18, 2026 7½ ± [\d¼½¾]+ in\s*read as 7 in; 7\.5 in", text)
     assert "May 20, 2024 Pump-out" in text
 
 
@@ -126,7 +126,7 @@ def test_old_readings_are_counted_not_dropped_without_a_word() -> None:
 def test_a_corrected_check_shows_once_and_the_units_are_the_households() -> None:
     case = build({"correct": {"sludge": [6, 6]}})
     text = text_of(page_of(with_household(case, units="metric")))
-    assert "18 May 2026 15 ± 1.5 cm" in text
+    assert "18 May 2026 15 ± 2 cm" in text
     assert text.count("18 May 2026 1") == 1
 
 

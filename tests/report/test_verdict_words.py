@@ -115,8 +115,8 @@ def test_figures_are_in_the_households_units() -> None:
     words = verdict_words()
     us = verdict_screen(judged(sludge=[14, 14]), words, "us")
     metric = verdict_screen(judged(sludge=[14, 14]), words, "metric")
-    assert "14 ± 1 in" in " ".join(us.seen) or "14 ± 0.5 in" in " ".join(us.seen)
-    assert re.search(r"35\.5 ± [0-9.]+ cm", " ".join(metric.seen))
+    assert "14 ± ¾ in" in " ".join(us.seen)
+    assert re.search(r"36 ± [0-9]+ cm", " ".join(metric.seen))
     assert "May 18, 2026" in us.seen[0]
     assert "18 May 2026" in metric.seen[0]
 
