@@ -127,10 +127,10 @@ def test_what_unpacks_to_too_much_is_refused_before_it_is_read_whole(
     monkeypatch.setattr(archive_contents, "MOST_UNPACKED", 5_000)
     with pytest.raises(UsageProblem, match="more than a record"):
         unpack(zipped(tmp_path / "sum.zip", files(home)), tmp_path / "new")
-    monkeypatch.setattr(archive, "MOST_FILES", 3)
+    monkeypatch.setattr(archive_contents, "MOST_FILES", 3)
     with pytest.raises(UsageProblem, match="more than 3 files"):
         unpack(zipped(tmp_path / "many.zip", files(home)), tmp_path / "new")
-    monkeypatch.setattr(archive, "MOST_ARCHIVE", 100)
+    monkeypatch.setattr(archive_contents, "MOST_ARCHIVE", 100)
     with pytest.raises(UsageProblem, match="larger"):
         unpack(tmp_path / "many.zip", tmp_path / "new")
     assert not (tmp_path / "new").exists()
