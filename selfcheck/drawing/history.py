@@ -48,8 +48,8 @@ class DatedReading:
 class HistoryPicture:
     """What is drawn, from day `first` to day `last`.
 
-    `bands`: both layers' likely thickness (10, 50, 90 %) on days in order, before `today` and after. `people`: from
-    which day on how many were at home. `due`: 10, 50, 90 % days of the first crossing.
+    `bands`: both layers' likely thickness (10, 50, 90 %) on days in order, from the first known pump-out
+    on. `people`: from which day on how many were at home. `due`: 10, 50, 90 % days of the first crossing.
     `emptied_within`: first and last day that each pump-out may have been, by its words. `left_out`: readings not drawn.
     """
 
@@ -102,6 +102,7 @@ def describe(
     last = _last(today, judgement.due)
     days = {first + (last - first) * step / (SAMPLES - 1) for step in range(SAMPLES)}
     days |= {today, *emptied, *(day + timedelta(days=1) for day in emptied)}
+    known_from = emptied[0] if emptied else ahead.people.start  # nobody can tell the layers of the time before
     people = [(max(one.from_, first), one.people) for one in ahead.occupancy if one.from_ <= last]
     return HistoryPicture(
         first=first,
@@ -112,7 +113,7 @@ def describe(
         emptied=emptied,
         emptied_within=tuple(one.span for one in pumped),
         people=tuple(dict(people).items()),
-        bands=tuple(ahead.bands(sorted(days))),
+        bands=tuple(ahead.bands(sorted(day for day in days if day >= known_from))),
         due=judgement.due,
         limits=_limits(judgement, words),
         words=words,

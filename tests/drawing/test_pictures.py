@@ -336,3 +336,13 @@ def test_a_sketch_without_the_distance_of_the_corners_says_which_length_is_missi
         assert WORDS["sketch"]["not_apart"] in told
         for part in (corner, "up the hill", "a stone"):
             assert part in told
+
+
+def test_no_layers_are_drawn_for_the_time_before_the_first_known_pump_out() -> None:
+    early = [given_.check_on("2012-05-01", 6, 2), *given_.CHECKS]
+    picture = history.describe(given_.judged(checks=early), early, given_.PUMP_OUTS, WORDS["history"])
+    assert picture.first == date(2012, 5, 1)
+    assert picture.bands[0].day == given_.PUMP_OUTS[0].on
+    lines = as_text(history.as_lines(picture, 80, 20))
+    floor = next(line for line in lines if line.lstrip().startswith("0 in"))
+    assert floor[8:20].strip(" ●┃") == ""
