@@ -83,9 +83,11 @@ def told_at(pump_out: PumpOut) -> SeenEmpty:
     """What the record of a pump-out tells of the empty tank."""
     parts: dict[str | None, YesNo] = {"both": "yes", "one_of_two": "no"}
     through: dict[str | None, YesNo] = {"manhole": "yes", "small_pipe": "no"}
+    cleaned: dict[bool | None, YesNo] = {True: "yes", False: "no"}
     return SeenEmpty(
         both_compartments=parts.get(pump_out.parts),
         through_manhole=through.get(pump_out.through),
+        filter_cleaned=cleaned.get(pump_out.filter_cleaned),
         backflow=pump_out.backflow,
         left_m=pump_out.sludge_left_m,
     )
@@ -140,10 +142,15 @@ def _level_seen(check: Check) -> bool:
     return check.seen.level not in (None, "unknown")
 
 
+def _filter_seen(check: Check) -> bool:
+    return check.seen.filter not in (None, "unknown")
+
+
 #: finding → whether a check after the pump-out speaks in its place
 _SETTLES: dict[str, Callable[[Check], bool]] = {
     "pump_out_one_compartment_only": _second_read,
     "pump_out_through_the_pipe": _sludge_read,
+    "pump_out_filter_not_cleaned": _filter_seen,
     "pump_out_backflow_strong": _field_sound,
     "pump_out_backflow_slight": _level_seen,
     "pump_out_backflow_none": _level_seen,

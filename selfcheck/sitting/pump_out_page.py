@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from functools import partial
 from typing import TYPE_CHECKING, Any, NamedTuple
 
@@ -15,7 +16,7 @@ from selfcheck.storage.taking_out import TAKEN_IN
 from selfcheck.storage.writing import write_pump_out
 
 if TYPE_CHECKING:
-    from selfcheck.domain.after_pumping import SeenEmpty
+    from selfcheck.domain.after_pumping import SeenEmpty, YesNo
     from selfcheck.interview.dialogue import Conversation
     from selfcheck.sitting.record_pages import RecordPages
 
@@ -94,23 +95,15 @@ def _meaning(record: RecordPages, one: PumpOut) -> list[Part]:
 
 def _seen(record: RecordPages, one: PumpOut) -> SeenEmpty:
     """What the record says of the empty tank: the pump-out, and what a check of that day and tank saw of its parts."""
-    from selfcheck.domain.after_pumping import SeenEmpty
+    from selfcheck.domain.pump_visit import told_at
 
     same_day = [check for check in record.sitting.checks if (check.on, check.tank) == (one.on, one.tank)]
     parts: dict[str, Any] = {}
     for check in standing(same_day):
         told = {name: getattr(check.seen, name) for name in ("inlet_tee", "outlet_tee", "wall")}
         parts.update({name: value for name, value in told.items() if value is not None})
-    emptied = {"both": "yes", "only_one": "yes", "one_of_two": "no"}
-    return SeenEmpty(
-        all_out=None if one.sludge_left_m is None else "no" if one.sludge_left_m else "yes",
-        both_compartments=emptied.get(one.parts or ""),  # type: ignore[arg-type]
-        through_manhole={"manhole": "yes", "small_pipe": "no"}.get(one.through or ""),  # type: ignore[arg-type]
-        filter_cleaned={True: "yes", False: "no"}.get(one.filter_cleaned),  # type: ignore[arg-type]
-        backflow=one.backflow,
-        left_m=one.sludge_left_m,
-        **parts,
-    )
+    all_out: YesNo = None if one.sludge_left_m is None else "no" if one.sludge_left_m else "yes"
+    return replace(told_at(one), all_out=all_out, **parts)
 
 
 def _mend(record: RecordPages, ident: str) -> Page:

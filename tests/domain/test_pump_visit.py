@@ -74,6 +74,18 @@ def test_a_pump_out_of_some_day_of_a_month_or_year_is_told_as_such(day: str, wid
     assert any("of sludge was left" in line for line in page.seen)
 
 
+@pytest.mark.parametrize(("cleaned", "later", "told"), [
+    (False, None, True), (False, "unknown", True), (False, "clean", False), (False, "clogged", False),
+    (True, None, False), (None, None, False),
+])  # fmt: skip
+def test_a_filter_that_was_not_cleaned_is_told_until_a_check_has_seen_it(
+    cleaned: bool | None, later: str | None, told: bool
+) -> None:
+    checks = [check_of("2026-04-01"), check_of(str(TODAY), filter=later)]
+    found = judged(checks, PumpOut(on=PUMPED, filter_cleaned=cleaned, sludge_left_m=0.0))
+    assert ("pump_out_filter_not_cleaned" in ids(found)) is told
+
+
 def test_a_later_check_of_a_sound_field_speaks_in_its_place() -> None:
     pump_out = PumpOut(on=PUMPED, backflow="strong")
     assert judged([check_of(str(TODAY))], pump_out).verdict == "carry_on"
