@@ -192,5 +192,4 @@ def _in_other_words(talk: Conversation) -> list[Message]:
         return [Message("trouble", say("no_match_again")), *example]
     if node.kind in MEASURES or not (talk.prompt and talk.prompt.choices):
         return [Message("trouble", say("no_match_free"))]
-    listed = [f"{choice.number}  {choice.label}" for choice in talk.prompt.choices]
-    return [Message("trouble", "\n".join([say("no_match_list"), *listed]))]
+    return [Message("trouble", say("no_match_list" if talk.prompt.unknown_allowed else "no_match_one"))]
