@@ -90,7 +90,7 @@ class _Page:
         """The mark on the pole for each height of crust."""
         lead, _, rows = self.sheet.by_crust
         unit = f" {self.sheet.unit}"
-        said = ", ".join(f"{crust.removesuffix(unit)} → {mark.removesuffix(unit)}" for crust, mark in rows)
+        said = ", ".join(f"{crust.removesuffix(unit)}→{mark.removesuffix(unit)}" for crust, mark in rows)
         return self.wrapped(f"{lead} {said} ({self.sheet.unit})", "  ", first="") if rows else []
 
     def boxes(self, boxes: Iterable[Box]) -> list[str]:
