@@ -245,6 +245,8 @@ class _Telling:
             )
         if found.tank.outlet_bottom_below_surface_m is None and (found.layers is None or found.layers.outlet_assumed):
             lines.append(say("assumed", "outlet"))
+        if found.tank.follows is not None:
+            lines.append(say("assumed", "follows"))
         if not lines:
             lines = [say("assumed", "nothing")]
         return part(say("title", "assumed"), lines)

@@ -17,7 +17,7 @@ from selfcheck.report.markup import Html, document, join, listing, tag, text
 from selfcheck.report.page_style import STYLE
 from selfcheck.report.pictures import pictures
 from selfcheck.report.readings import Row, rows
-from selfcheck.report.rule_lines import limit_lines
+from selfcheck.report.rule_lines import limit_lines, no_date
 from selfcheck.report.wording import VerdictPage, verdict_screen
 from selfcheck.text import clean
 
@@ -182,7 +182,11 @@ def _rule_row(row: RuleRow, judgement: Judgement, said: Tables, verdict_words: V
     if row.by == "forecast":
         notes.append(said["reckoned"])
     units = judgement.household.units
-    due = show_day(row.due.p50, units) if row.due.p50 else said["later"]
+    due = said["later"] if row.due.p50 is None else show_day(row.due.p50, units)
+    if no_date(row):
+        due = said["no_date"]
+    elif row.due.p50 is not None and row.due.p50 <= judgement.today:
+        due = said["reached"]
     limits = limit_lines(row, judgement, verdict_words, units, short=True)
     return tag(
         "tr",

@@ -36,6 +36,11 @@ def rule_lines(judgement: Judgement, words: VerdictWords, units: Units) -> tuple
     return tuple(_line(row, judgement, words, units) for row in rows)
 
 
+def no_date(row: RuleRow) -> bool:
+    """Whether no date speaks for a rule set: a limit of it has no figure for this tank, and the others leave room."""
+    return row.no_figure and row.call == "cannot_tell"
+
+
 def at_the_start(judgement: Judgement, day: date | None) -> bool:
     """Whether a date of crossing lies so soon after the pump-out that it only says how full the tank was read to be."""
     return day is not None and day <= min(judgement.today, days_after(judgement.forecast.people.start, FRESH_DAYS))
@@ -62,13 +67,16 @@ def _line(row: RuleRow, judgement: Judgement, words: VerdictWords, units: Units)
     call = words.say("rules", row.call).format(chance=chance)
     if row.by == "forecast":
         call += words.say("rules", "by_forecast")
-    day = show_day(row.due.p50, units) if row.due.p50 else ""
-    if at_the_start(judgement, row.due.p50):
-        day, due = "", words.say("rules", "due_reached")
-    elif day:
-        due = words.say("rules", "due").format(p50=day)
+    day = ""
+    if no_date(row):
+        due = ""
+    elif row.due.p50 is None:
+        due = words.say("rules", "due_later")
+    elif row.due.p50 <= judgement.today:
+        due = words.say("rules", "due_reached")
     else:
-        due = "" if row.no_figure else words.say("rules", "due_later")
+        day = show_day(row.due.p50, units)
+        due = words.say("rules", "due").format(p50=day)
     head = words.say("rules", "own" if own else "other").format(title=row.rule_set.title, call=call, due=due)
     limits = limit_lines(row, judgement, words, units)
     return RuleLine(row.rule_set.id, row.rule_set.title, call, chance, day, own, "\n".join((head, *limits)), limits)

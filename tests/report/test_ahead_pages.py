@@ -213,6 +213,13 @@ def test_a_limit_without_a_figure_is_told_with_why_and_gives_no_date() -> None:
     assert "no figure" not in lines_of(ahead(case("phs-526")))
 
 
+def test_a_tank_behind_another_is_said_to_be_reckoned_with_all_that_comes() -> None:
+    tank = {"volume_m3": 3.8, "liquid_depth_m": 1.2}
+    alone, behind = (lines_of(ahead(case(tanks=[{"id": "main", "follows": first, **tank}]))) for first in (None, "a"))
+    assert "water of another one" in behind
+    assert "water of another one" not in alone
+
+
 @pytest.mark.parametrize("people", [3, 40])
 def test_a_date_that_is_past_or_today_is_reached_already(people: int) -> None:
     asked = case(occupancy=[{"from": "2016-06-01", "people": people}])
