@@ -32,6 +32,7 @@ if TYPE_CHECKING:
 SAMPLES = 160  # days at which the likely layers are asked for
 #: Readings drawn; of a longer record as many are picked, evenly, with the first and the newest. Our choice.
 MOST_DRAWN = 100
+MOST_TOLD = 30  # readings told in words, picked in the same way. Our choice
 _LEAST_AHEAD, _MOST_AHEAD = 730, 15 * 365  # days shown after today. Our choice
 
 
@@ -179,6 +180,7 @@ def due_lines(picture: HistoryPicture) -> list[str]:
 
 def as_words(picture: HistoryPicture, units: Units = "us") -> list[str]:
     """The history for people who hear it: what happened in order of the days, then the limits, then what is likely."""
+    picture = thinner(picture, MOST_TOLD)
     words = picture.words
     about = say(words, "about")
 
@@ -200,11 +202,18 @@ def as_words(picture: HistoryPicture, units: Units = "us") -> list[str]:
     happened += [
         (day, 2, say(words, "people_from", day=month(day), count=count(people)) + ".") for day, people in picture.people
     ]
-    lines = [span, *([f"{reading_name(picture, 'reading_short')}."] if picture.left_out else [])]
+    lines = [span, *_some_told(picture)]
     lines += [text for _, _, text in sorted(happened)]
     lines += [say(words, "limit", name=one.name, length=told(one.height)) + "." for one in picture.limits]
     lines += [_likely(picture, day, told) for day in _years_ahead(picture)]
     return [*lines, *due_lines(picture)]
+
+
+def _some_told(picture: HistoryPicture) -> list[str]:
+    if not picture.left_out:
+        return []
+    told = len(picture.readings)
+    return [say(picture.words, "some_told", told=str(told), all=str(told + picture.left_out))]
 
 
 def _years_ahead(picture: HistoryPicture) -> list[date]:

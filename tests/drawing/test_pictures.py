@@ -304,8 +304,10 @@ def test_a_long_record_is_thinned_and_the_picture_says_so() -> None:
     assert picture.left_out == 2900
     svg = history.as_svg(picture)
     assert len(svg) < 300_000
-    for told in (svg, " ".join(history.as_words(picture))):
-        assert "100 of 3000 drawn" in told
+    assert "100 of 3000 drawn" in svg
+    told = history.as_words(picture)
+    assert told[1].startswith("30 of 3000 readings are told here.")
+    assert sum("sludge 4 give or take" in line for line in told) == history.MOST_TOLD
 
 
 @pytest.mark.parametrize("width", [60, 80, 120])
