@@ -17,7 +17,7 @@ if TYPE_CHECKING:
 
 
 class Hazard(Protocol):
-    """A danger that a line tells of. `sure`: it need not be asked first."""
+    """A danger that a line tells of. `sure`: it need not be asked first. `also`: id of what it tells plainly beside."""
 
     @property
     def id(self) -> str: ...
@@ -27,6 +27,9 @@ class Hazard(Protocol):
 
     @property
     def sure(self) -> bool: ...
+
+    @property
+    def also(self) -> str: ...
 
 
 def hazard_told(talk: Conversation, hazard: str, line: str) -> list[Message]:
@@ -56,6 +59,8 @@ def hazard_perhaps(talk: Conversation, hazard: Hazard, line: str) -> list[Messag
         from selfcheck.interview import hearing
 
         talk.drop_pending()
+        if hazard.also:
+            return hearing.with_option(talk, hazard.also, line)
         note = Message("note", talk.phrases.say("hazard_not"))
         if before is None:
             return [note, *hearing.ordinary(talk, line)]

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from selfcheck.interview.hazard_lexicon_beside import BESIDE
 from selfcheck.interview.hazard_lexicon_fire import FIRE
+from selfcheck.interview.hazard_lexicon_ground import GROUND
 from selfcheck.interview.hazard_lexicon_ill import ILL
 from selfcheck.interview.hazard_lexicon_lids import LIDS
 from selfcheck.interview.hazard_lexicon_people import PEOPLE
@@ -23,7 +24,8 @@ COMMON: dict[str, str] = {
         "wee_ones little_man lad lads lass lassie laddie bairn bairns wean kiddies kiddie tot tots munchkin rugrat* "
         "nipper nippers youngster* youngest preschooler* kindergartner* youngun younguns young_one young_ones "
         "young_un sprog ankle_biter* stepson stepdaughter godson grandbaby grandbabies newborn yo_boy schoolboy "
-        "schoolgirl babysitter_s godchild"
+        "schoolgirl babysitter_s godchild little_monsters monsters little_monkeys monkeys rascals hooligans "
+        "little_devils little_terrors gremlins sprogs larking lil_man lil_girl lil_boy lil_guy"
     ),
     "pet": (
         "dog dogs doggy puppy puppies pup cat cats kitten* kitty pet pets animal animals calf cow goat goats lamb "
@@ -41,7 +43,7 @@ COMMON: dict[str, str] = {
         "nanna pop pops ma pa missus mrs fella fellow bloke mate pal chap hubs hubbie huband husban wifey fiance "
         "fiancee bf gf bro sis in_law handyman landlord technician pumper installer crew buddies friends neighbors "
         "neighbours workman workmen lady_next stepdad stepmom kinfolk everyone everybody tio tia amiga vecina "
-        "pops_pop ol_man old_lady anyone_else"
+        "pops_pop ol_man old_lady anyone_else sod bugger numpty idiot fool genius clown bozo goof"
     ),
     "self": "i we me us myself",
     "thing": (
@@ -67,7 +69,10 @@ COMMON: dict[str, str] = {
         "tank_cap concrete_cap cap_of_tank cap_on_tank cap_on_riser cap_over cap_for_riser cleanout_cap lid_thing "
         "covering lidd"
     ),
-    "ground": "ground soil dirt earth yard lawn grass land turf suelo tierra garden backyard patio hill",
+    "ground": (
+        "ground soil dirt earth yard lawn grass land turf suelo tierra garden backyard patio hill driveway walkway "
+        "flowerbed path pavement"
+    ),
     "tank": (
         "septic tank tanks hole holes pit opening manhole riser chamber cesspool tanque pozo fosa hoyo agujero vault "
         "septico access_hole septik cistern bottom_of_it"
@@ -98,22 +103,23 @@ COMMON: dict[str, str] = {
         "number_two number_2 doo_doo doodoo dookie dung floaters floater toilet_waste poops feces_water nasty_sludge "
         "brown_gunk black_gunk brown_sludge black_sludge grey_sludge septic_stuff septic_waste septic_gunk "
         "septic_crud crud sewer_sludge sewer_gunk smelly_liquid stinky_liquid smelly_sludge brown_ooze black_ooze "
-        "sewage_water brown_crap dirty_toilet stinky_stuff rank_water murky_water funky_water"
+        "sewage_water brown_crap dirty_toilet stinky_stuff rank_water murky_water funky_water brown_trout trout logs "
+        "turtle_heads poopy_water poonami brown_river brown_stream brown_flood brown_puddle black_puddle brown_lake"
     ),
     "water": "water stuff it liquid everything something waste gunk goo agua waters sewer drains",
     "fixture": (
         "toilet toilets shower showers bathtub bathtubs tub tubs bath baths sink sinks floor_drain floor_drains drain "
         "drains commode loo washer washing_machine laundry inodoro ducha regadera bano plumbing sewer_line bidet "
         "drainpipe shower_pan fixtures crapper john throne wc lavatory lavvy potty toilet_bowl toilet_pan dunny "
-        "washbasin washbowl sump floor_grate dishwasher laundry_sink utility_sink"
+        "washbasin washbowl sump floor_grate dishwasher laundry_sink utility_sink bog bogs khazi privy outhouse"
     ),
     "gap": (
         "hole opening pit manhole edge open_tank open_septic open_lid it there hoyo agujero rim brink lip "
-        "uncovered_tank"
+        "uncovered_tank maw gullet hatch"
     ),
     "deep": "in_there down_there inside_there in_it inside_it down_in_there down_in_it",
 }
-CONCEPTS: dict[str, str] = COMMON | PEOPLE | ILL | FIRE | LIDS | SEWAGE | BESIDE
+CONCEPTS: dict[str, str] = COMMON | PEOPLE | ILL | FIRE | LIDS | GROUND | SEWAGE | BESIDE
 #: words that may stand anywhere without changing what is told
 FILLERS = words(
     "a actually again all already also an badly big bit both clean clearly completely definitely even fully "

@@ -1,6 +1,6 @@
 """Words that stand beside a telling and show that something harmless is meant; named after what they settle.
 
-Words are parted by spaces, the words of a phrase joined by `_`; a `*` stands for any ending. Data with no logic.
+How the words are marked stands in `hazard_lexicon.py`. Data with no logic.
 """
 
 from __future__ import annotations
@@ -26,7 +26,7 @@ BESIDE: dict[str, str] = {
     "far": "away far from home house",
     "after_in": (
         "the to for my our a an town early on back home and one side his her circles about person detail a_few order "
-        "blind before because since when now case public general law"
+        "blind before because since when now case public general law another further deeper inch inches"
     ),
     "fire_other": (
         "pit place department station wood hydrant truck ant ants alarm extinguisher ring hall code view drawing "
@@ -52,7 +52,7 @@ BESIDE: dict[str, str] = {
     "cold": "cold dirty muddy sore washed dry wet clean tired gloved",
     "dog": "dog dogs cow chicken horse cat goose deer pet bird",
     "down_other": "for to by at in from the 2 with 3 4 about there inches",
-    "else_down": "couch bed house road field sofa tv sun hammock kitchen nap",
+    "else_down": "couch bed house road field sofa tv sun hammock kitchen nap bottom inch inches",
     "else_smoke": (
         "inside indoors porch away house meat brisket ribs ham sign deck car garage grill turkey alarm detector never"
     ),
@@ -133,4 +133,7 @@ BESIDE: dict[str, str] = {
     ),
     "soggy_other": "rain rained raining sprinkler dew morning shoes",
     "from_house": "from_house from_inside from_the_house",
+    "of_word": "of",
+    "fire_home": "fireplace stove woodstove wood_stove oven kitchen chimney",
+    "wall_place": "wall panel garage post side basement shed corner pole deck porch",
 }

@@ -1,6 +1,6 @@
 """Words for fire, and for what is struck while digging.
 
-Words are parted by spaces, the words of a phrase joined by `_`; a `*` stands for any ending. Data with no logic.
+How the words are marked stands in `hazard_lexicon.py`. Data with no logic.
 """
 
 from __future__ import annotations
@@ -36,7 +36,7 @@ FIRE: dict[str, str] = {
         "cigarillo grill grilling bbq barbecue barbecuing campfire bonfire burn_barrel burn_pile brush_pile "
         "firecracker* fireworks sparkler* blowtorch blow_torch weed_burner heat_gun grinder angle_grinder "
         "cutting_torch welder zippo lantern smokes ciggie ciggy fag blunt doobie stogie pipe_lit firepit fire_pit "
-        "incense"
+        "incense ash ashes butt butts stub"
     ),
     "light": (
         "struck threw held put with has having chucked waving brought use~ drop~ light~ flick~ strike~ lit~ hold~ "
@@ -50,7 +50,8 @@ FIRE: dict[str, str] = {
         "dug_into dinged punched poked_through knicked speared split caught crushed hacked sheared yanked snapped "
         "popped mangled messed_up sliced_into cut_into went_right_through ran_over shoveled hooked put_the_shovel "
         "drilled augered cut~ nick~ clip~ chop~ hit~ dig~ slice~ tear~ sever~ came_down fell_down is_down downed "
-        "blew_down"
+        "blew_down puncture~ pierce~ rupture~ damage~ snag~ jam~ stab~ bend~ rip~ touch~ bust~ scrape~ whack~ bash~ "
+        "gouge~ punch~ shear~ yank~ mangle~ hook~ drill~ auger~ spear~"
     ),
     "service": (
         "gas_line gas_pipe gasline gas_main gas power_line power_cable powerline power electric electrical "
@@ -59,7 +60,7 @@ FIRE: dict[str, str] = {
         "red_wire red_cable orange_cable black_cable black_wire electricals utility_line utility_lines buried_line "
         "buried_cable electric_feed power_feed mains main_line gas_service gas_hose lp_line lp_pipe waterline "
         "gaslines gas_lines power_lines cables cable_line electrical_line underground_line underground_cable "
-        "underground_wire voltage"
+        "underground_wire voltage leccy lecky juice"
     ),
     "gas_leak": (
         "smelling_natural_gas smelling_propane gas_leak gas_leaking gas_is_leaking gas_hissing gas_is_hissing "
@@ -121,5 +122,8 @@ FIRE: dict[str, str] = {
         "smell_burning smelling_burning smells_burnt smell_smoke smells_like_burning something_burning "
         "something_is_burning burning_smell smell_of_burning see_smoke seeing_smoke smells_like_smoke smoke_coming "
         "smells_like_electrical burning_plastic burnt_smell melting_plastic"
+    ),
+    "bite": (
+        "bitten zinged zing stung tickled jolted bit_me bit_him bit_her bites_me kicked_me kicked_him got_me belted"
     ),
 }

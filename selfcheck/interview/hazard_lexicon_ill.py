@@ -1,6 +1,6 @@
 """Words for what gas and hurts do to a person, and for calls for help.
 
-Words are parted by spaces, the words of a phrase joined by `_`; a `*` stands for any ending. Data with no logic.
+How the words are marked stands in `hazard_lexicon.py`. Data with no logic.
 """
 
 from __future__ import annotations
@@ -39,7 +39,9 @@ ILL: dict[str, str] = {
         "passed_clean_out zapped_of faint~ vomit~ pass~_out keel~_over puke~ barf~ hurl~ swoon~ throw~_up black~_out "
         "toss~_cookies retch~ nausea~ seizure~ conk~_out chuck~_up gray~_out lighthead~ suffocate~ turn~_blue "
         "hyperventilate~ mareo mareos fell_sick fell_ill fell_weak fell_faint fell_dizzy fell_funny fell_weird "
-        "fell_strange fell_woozy fell_bad pins_and_needles pins_needles"
+        "fell_strange fell_woozy fell_bad pins_and_needles pins_needles blow~_chunks lose~_lunch losing_lunch "
+        "blow~_groceries chunder~ wobbly_on unsteady_on shaky_on lights_are_going_out lights_going_out "
+        "lights_are_out_for twitch~ stagger~ choke~ gasp~ hallucinate~ convulse~ dry_heave~"
     ),
     "ache": (
         "headache headaches headach hedache headake migraine dolor_de_cabeza duele_la_cabeza cabeza_me_duele "
@@ -76,7 +78,8 @@ ILL: dict[str, str] = {
         "delirious incoherent dazed dopey muddled fuzzy faint gray_in_face white_as limp lifeless motionless purple "
         "blue_in_face cold_and_clammy shivering shaking trembling twitching crook peaky poorly punch_drunk out_cold "
         "knocked_out rubbery slurring_words slurring_speech babbling not_right not_himself not_herself not_with_it "
-        "glassy_eyed gasping sweaty_and hysterical stumbling unsteady dead zonked"
+        "glassy_eyed gasping sweaty_and hysterical stumbling unsteady dead zonked shiver~ tremble~ shake~ twitch~ "
+        "stagger~ stumble~ sway~ wobble~ babble~ slur~ gag~ bleed~ gasp~ mumble~ mumbling"
     ),
     "look": (
         "got went gone going felt is are am was were be talking walking looking_really came act~ look~ get~ seem~ "
@@ -92,14 +95,16 @@ ILL: dict[str, str] = {
         "rubber rubbery shaky shaking trembling twitching buzzing closed_up squeezing hazy fading narrowing mush "
         "swelling swollen raw scratchy purple like_jelly like_rubber like_lead like_noodles wont_work not_working "
         "bleeding gone_numb going_numb noodles jello feel_heavy tearing_up watering streaming burn~ sting~ dim~ turn~ "
-        "slur~ cramp~ buckle~ tighten~ roll~_back"
+        "slur~ cramp~ buckle~ tighten~ roll~_back rolling rolled roll~ tingle~ race~ flutter~ hammer~ churn~ lurch~ "
+        "tremble~ twitch~ buzz~ squeeze~ fade~ narrow~ swell~ bleed~"
     ),
     "breath": "breathe breathing breath breaths air respirar respira breathin",
     "no_breath": (
         "can_not could_not hardly barely hard trouble difficulty struggling struggle struggles hard_time unable "
         "not_able stopped stop no_puedo having_trouble cant_catch shallow quit scarcely difficult heavy gasp gasping "
         "gasps fighting fight battling can_hardly stops stopping labored laboured ragged rasping quitting lost losing "
-        "cannot struggled catch_my"
+        "cannot struggled catch_my can_not_get could_not_get can_not_seem not_get_enough not_enough not_getting "
+        "can_not_draw can_not_take"
     ),
     "no_answer": (
         "can_not_focus not_responsive no_breathing not_awake no_puede_respirar stopped_responding stopped_talking "
@@ -119,7 +124,12 @@ ILL: dict[str, str] = {
         "barely_awake barely_responsive hardly_conscious barely_moving not_alive not_say_anything not_said_a_word "
         "quit_talking quit_moving quit_responding gone_quiet went_quiet went_silent gone_silent not_making_a_sound "
         "not_hear_him not_hear_her no_answer_from stopped_yelling stopped_shouting stopped_screaming stopped_crying "
-        "not_respond_to"
+        "not_respond_to not_answer not_reply not_speak not_talk not_wake_him not_wake_her no_pulse trouble_staying "
+        "trouble_standing trouble_walking trouble_seeing trouble_talking trouble_keeping trouble_speaking "
+        "trouble_swallowing trouble_focusing trouble_thinking struggling_to_stand struggling_to_stay "
+        "struggling_to_walk struggling_to_speak struggling_to_talk hard_time_staying hard_time_standing "
+        "hard_time_walking drifting_off nodding_off dozing_off fighting_to_stay can_not_keep_awake drifting_in "
+        "falling_unconscious fading_in slipping_out zoning"
     ),
     "down_state": (
         "hit_the_deck face_down lying_there laying_there lying_on laying_on slumped limp hit_the_ground "
@@ -131,7 +141,7 @@ ILL: dict[str, str] = {
         "falling_down keeled went_to_ground had_to_sit_down had_to_lie_down need_to_lie_down need_to_sit_down "
         "had_to_lay_down need_to_lay_down dropped_to_ground dropped_on_ground dropped_to_knees"
     ),
-    "drop": "collapsed folded toppled flopped keeled buckled drop~ slump~ crumple~",
+    "drop": "collapsed folded toppled flopped keeled buckled drop~ slump~ crumple~ fold~ topple~ flop~ keel~ buckle~",
     "is_down": (
         "is_down are_down went_down man_down is_hurt got_hurt is_injured gets_hurt hurt_bad is_dead is_dying died "
         "is_bleeding is_unconscious got_hurt_bad badly_hurt hurt_badly hurt_himself hurt_herself knocked_out "
@@ -154,12 +164,18 @@ ILL: dict[str, str] = {
         "eyes_water throat head chest hard wrong lungs headache nauseous dopey sleepy hurt swim spin giddy poorly "
         "stomach light_headed lightheaded loopy weak retch hurl"
     ),
-    "breathed": "overcome whiff poisoned sniffed took_a_breath breathed_in breathed_it breathe~ inhale~",
+    "breathed": (
+        "overcome whiff poisoned sniffed took_a_breath breathed_in breathed_it breathe~ inhale~ lungful mouthful "
+        "noseful snootful faceful lung_full lungfull face_full mouth_full nose_full breath_of breaths_of"
+    ),
     "help": (
         "help ayuda auxilio socorro sos mayday emergency emergencia ambulance paramedics 911 nine_one_one ambulancia"
     ),
     "collapse": "kollapsed collapse~",
-    "man_down": "man_down person_down child_down kid_down",
+    "man_down": (
+        "man_down person_down child_down kid_down swimmer man_overboard man_in_tank dog_in_tank kid_in_tank "
+        "child_in_tank person_in_tank"
+    ),
     "out_of_breath": "out_of_breath",
     "plea": (
         "needs_ambulance needs_doctor needs_help_now need_help_now call_for_help call_for_ambulance "
@@ -188,7 +204,10 @@ ILL: dict[str, str] = {
         "wobbly weak shaky funny weird faint hot cold clammy sweaty white limp pale quiet strange giddy floppy green"
     ),
     "inner": "chest stomach tummy belly guts gut throat lungs lung ears ear heart eyes sinuses insides",
-    "pained": "hurt~ ache~ sore pain~ killing cramping",
+    "pained": (
+        "hurt~ ache~ sore pain~ killing cramping beating fast racing hammering thumping fluttering skipping irregular "
+        "churning knot knots upset burn~"
+    ),
     "feel_fine": (
         "fine good great ok okay better best confident sure safe happy comfortable ready tired cold hot warm wet "
         "dirty silly lucky alone free nothing normal alright well hungry thirsty old young strong it solid bottom "
@@ -196,4 +215,21 @@ ILL: dict[str, str] = {
         "sore_muscles nervous anxious relieved comfy calm proud bad_about guilty useless lost stuck dumb rushed done "
         "the_bottom texture edge rain heat wind cool chilly clean gross able clear"
     ),
+    "like_sim": (
+        "like_a like_i_am like_i_was like_my like_hell like_crap like_garbage like_roadkill like_trash like_death "
+        "like_hammered like_i_have like_i_might like_i_will like_i_could"
+    ),
+    "every": "everything everythings world room ground floor trees sky it_all vision",
+    "swim_state": (
+        "swimmy spin~ spinny fuzzy blurry blurred dark black dim hazy wobbly tilt~ tilty sway~ swaying swim~ double "
+        "foggy fading cloudy gray grey white tunnel far_away"
+    ),
+    "not_right": (
+        "not_look_good not_look_right not_look_well not_look_so_good not_looking_right not_look_okay not_look_ok "
+        "not_seem_right not_seem_okay not_seem_well not_acting_right not_acting_normal not_acting_like_himself "
+        "not_himself not_herself not_sound_good not_sound_right not_talking_right not_normal looks_bad looking_bad "
+        "looks_awful looks_terrible looks_rough looks_horrible bad_shape rough_shape in_trouble in_real_trouble "
+        "in_distress bad_way"
+    ),
+    "no_feel": "can_not_feel could_not_feel not_feel not_feeling lost_feeling no_feeling",
 }

@@ -1,15 +1,11 @@
-"""Words for lids and ground that give way, and for what is left open.
+"""Words for lids that are weak, and for what is left open.
 
-Words are parted by spaces, the words of a phrase joined by `_`; a `*` stands for any ending. Data with no logic.
+How the words are marked stands in `hazard_lexicon.py`. Data with no logic.
 """
 
 from __future__ import annotations
 
 LIDS: dict[str, str] = {
-    "limb_wheel": (
-        "foot feet leg legs boot boots mower tractor truck car wheel wheels tire heel shoe tires tyre tyres legs_of "
-        "atv quad trailer backhoe lawnmower lawn_mower rider wheelbarrow bike stroller golf_cart hoof"
-    ),
     "broken": (
         "rolls_around crushed came_apart has_hole hole_you rust_hole broken broke brok shattered rocky wobbly wobly "
         "tippy loose crumbly falling_apart fell_apart fallen_apart missing gone disappeared stolen sunken sunk "
@@ -30,7 +26,10 @@ LIDS: dict[str, str] = {
         "rock~ crack~ wobble~ teeter~ tip~ cave~ sag~ move~ bust~ flex~ give~ tilt~ budge~ split~ shift~ jiggl~ "
         "creak~ crumble~ seesaw~ wiggle~ pop~_up collapse~ come~_apart bow~ rot~ pop~ roll~ snap~ bend~ fall~ slide~ "
         "spall~ chip~ break~ buckle~ rattle~ clunk~ pivot~ droop~ give~_way splinter~ deteriorate~ come~_loose "
-        "rust~_through"
+        "rust~_through gone_to_pieces gone_to_bits in_bits to_bits to_pieces hanging_by hang~_by crush~ shatter~ "
+        "smash~ damage~ loosen~ flip~ tremble~ shudder~ shake~ totter~ bounce~ squish~ fracture~ crunch~ mangle~ "
+        "disintegrate~ dissolve~ groan~ spin~ warp~ corrode~ puncture~ sway~ lurch~ bob~ dip~ bulge~ drop~ disappear~ "
+        "heave~"
     ),
     "broken_act": (
         "broke broken split smashed snapped shattered ran_over drove_over backed_over destroyed crushed dented "
@@ -59,7 +58,8 @@ LIDS: dict[str, str] = {
         "see_sawing totters jiggles wiggles wiggly jiggly wonky clunks shattered snapped_in bowed_when sank_when "
         "dipped_when bounces_when bouncy broke_in split_in splintered bends_in split_down cracked_in gave_a "
         "has_crack_in gave_out sag~ wobble~ crumble~ cave~ buckle~ seesaw~ teeter~ give~_way move~_when move~_under "
-        "flex~_when shift~_when cracked cracks cracking rocking rocked tips tipping"
+        "flex~_when shift~_when cracked cracks cracking rocking rocked tips tipping jiggle~ totter~ flex~ sway~ "
+        "shake~ shudder~"
     ),
     "bad_fit": (
         "not_attached not_connected not_sit not_fit not_lie not_lay not_seat not_close not_stay not_hold not_shut "
@@ -70,7 +70,9 @@ LIDS: dict[str, str] = {
         "not_level not_centered not_in_place not_sit_down not_seated not_screwed not_bolted not_fastened not_latched "
         "not_locked not_tight not_fit_right not_fixed not_catch not_latch not_bolt not_screw not_fasten "
         "not_hold_weight not_strong not_held not_held_down not_sturdy nothing_holding nothing_to_hold nothing_keeping "
-        "nothing_holds"
+        "nothing_holds hanging_by hangs_by hanging_on_by not_feel_solid not_feel_firm not_feel_safe not_look_right "
+        "not_look_safe not_look_solid not_look_good not_firm not_sound not_feel_right not_seem_right held_by "
+        "only_held barely_attached barely_held held_on_by barely_on barely_hanging"
     ),
     "no_lid": (
         "plywood_for_lid board_for_lid plywood_as_lid board_as_lid no_lid no_cover no_proper_lid without_a_lid "
@@ -88,7 +90,7 @@ LIDS: dict[str, str] = {
     "left": "left forgot forgotten forgetting never_put did_not_put did_not_close never_closed leave~",
     "open": (
         "open off uncovered unattended wide_open ajar unlocked unfastened back close shut cover screw fasten replace "
-        "put closed on"
+        "put closed on gaping agape exposed"
     ),
     "is_open": (
         "is_open is_off is_uncovered was_off was_open been_open been_off left_open left_off left_uncovered "
@@ -112,71 +114,18 @@ LIDS: dict[str, str] = {
         "back_in_the_house gone_to had_to_run not_outside in_the_house in_house having_lunch eating_lunch "
         "taking_a_break on_break watching_tv i_am_in been_gone no_helper without_helper just_me only_me it_is_just_me "
         "have_to_go need_to_go got_to_go must_go going_to_work leaving_for have_to_run need_to_run should_go "
-        "got_to_run called_away"
+        "got_to_run called_away gone_in popped_in nipped_in in_for went_for"
     ),
     "leave_time": (
         "overnight all_night last_night all_day went_inside went_to went_home had_to_go had_to_leave at_work "
         "at_the_store for_hours today yesterday for_hour for_an_hour for_a_while this_morning since came_inside "
         "came_in came_home left_home drove_off when_i_left while_i"
     ),
-    "sink": (
-        "falling_into sank sunken gave_way gave_out gave giving_out subsidence hundido hundida hundio hundiendo "
-        "fell_away falling_away depressed fell_in falling_in fallen_in settled_a gives moved_and slipping slumped_in "
-        "gave_in giving_in gave_under caving_in cracking_open dropped_down fell_down going_down gone_down vanished "
-        "collapsing_in fallen_away dished parted spongy bouncy squishy mushy quaking gave_a cave~ collapse~ sag~ dip~ "
-        "sink~ drop~ hollow~ swallow~ bow~ open~ erode~ slump~ settle~ shift~ subside~ crumble~ give~_way open~_up "
-        "wash~_out slide~_into wash~_away disappear~ sunk sunked"
-    ),
-    "sinkhole": (
-        "sinkhole* sink_hole sink_holes cave_in cavein hundimiento socavon se_hundio se_hunde se_esta_hundiendo "
-        "esta_hundiendo cave_ins caving_ground sink_whole sinkhold sinkholes swallow_hole earth_opened ground_opened"
-    ),
-    "sunk_first": "sunken sunk hollow hollowed_out caved_in sinking_in sagging_spot squishy_hole cave~ sink~ collapse~",
-    "appears": (
-        "opened opening opens appeared appearing formed forming showed developed developing up all_of_a_sudden "
-        "suddenly new opened_up was_not_there that_was_not opens_up showing popped_up popped emerged came_up "
-        "getting_bigger growing bigger_every overnight out_of_nowhere from_nowhere there_now this_morning today "
-        "yesterday"
-    ),
-    "dip": (
-        "depression dip sag low_spot sinking_spot sunken_spot sunken sinking hollow crater hollow_spot low_area "
-        "low_place sunken_area sunken_patch sunken_place sunk_spot sinking_area dent bowl trough swale void soft_spot "
-        "soft_place hump_gone"
-    ),
-    "over_tank": (
-        "over above around on_top_of near by next_to where beside next_to_the along on at right_over right_above "
-        "right_by right_where"
-    ),
     "alone_with": "in_yard with_nobody with_kids in_garden outside",
     "board": "plywood board boards tarp pallet sheet",
     "breaks_base": "broken wobbly missing loose fell rock~ crack~ cave~ fall~ move~ break~ wobble~ collapse~",
     "forgot": "forgot forgotten forget forgetting",
-    "hundir": "hundio hunde hundiendo hundida hundido",
-    "left_a": "left_a left",
-    "open_hole": (
-        "open_hole uncovered_hole open_manhole open_septic uncovered_tank open_pit open_hole_in open_septic_tank "
-        "open_tank wide_open_hole exposed_hole"
-    ),
     "open_or_over": "there no only over missing open instead hole",
-    "opened_up": "opened open~_up",
-    "pit_hole": (
-        "hole pit crater gap void depression dip cavity sinkhole agujero crevice chasm crack_in_ground "
-        "fissure_in_ground opening opened_hole holes pits"
-    ),
-    "sank": (
-        "sank sunk went_in went_through went_down dropped_into dropped_in dropped_through dropped_down fell_into "
-        "fell_in goes_in punched_into broke_into slipped_into got_swallowed sunk_into sinking_into plunged sink~"
-    ),
-    "spot": "spot area ground soil yard patch lawn place",
-    "went_in": (
-        "went_in went_through went_into fell_in sank_in sank_into in_to_ground went_down dropped_into dropped_in "
-        "dropped_through fell_into slipped_into broke_into punched_into plunged_into sunk_into sunk_in go~_through"
-    ),
-    "went_through": (
-        "went_through went_thru gone_through broke_through fell_through punched_through pushed_through "
-        "plunged_through dropped_through busted_through crashed_through slipped_through poked_through "
-        "goes_right_through went_straight_through punched_thru broke_thru fell_thru gone_thru go~_through"
-    ),
     "rocks_verb": "rocks rocky",
     "it_pron": "it",
     "when_words": "when if back little bit side and under",
@@ -216,7 +165,8 @@ LIDS: dict[str, str] = {
         "unable_to_get unable_to_put not_able_to_get struggling_to_get trying_to_get having_trouble_getting "
         "trouble_getting can_not_drag can_not_push will_not_go would_not_go does_not_go do_not_go will_not_slide "
         "not_gone can_not_budge can_not_work can_not_manage not_got not_getting did_not_get have_not_got "
-        "without_putting did_not_put never_put has_not_put have_not_put not_put forgot_to_put without_getting"
+        "without_putting did_not_put never_put has_not_put have_not_put not_put forgot_to_put without_getting "
+        "can_not_shift can_not_heave can_not_lug can_not_wrestle can_not_pull can_not_manhandle can_not_drop"
     ),
     "shut_again": (
         "back_on back_in_place back_down back_over back_into back shut closed on_again in_place over_the_hole "
@@ -230,11 +180,17 @@ LIDS: dict[str, str] = {
     ),
     "not_watched": (
         "not_watching nobody_watching no_one_watching nobody_is_watching no_one_is_watching nobody_guarding "
-        "no_one_guarding nobody_minding"
+        "no_one_guarding nobody_minding nobody_is_guarding no_one_is_guarding nobody_minds unguarded unattended "
+        "unwatched"
     ),
     "broken_off": (
         "break~_off broke_off broken_off chip~_off crack~_off crumble~_off flake~_off snap~_off come~_off_hinges "
-        "fall~_to_bits fall~_to_pieces"
+        "fall~_to_bits fall~_to_pieces flipped_over flips_over tipped_over tips_over flip_over flipping_over "
+        "rolled_over turned_over"
     ),
     "see_word": "see seeing saw look looking light daylight",
+    "no_shut": (
+        "can_not_close can_not_shut can_not_cover can_not_seal can_not_re_cover could_not_close could_not_shut "
+        "not_able_to_close unable_to_close unable_to_shut will_not_close will_not_shut"
+    ),
 }

@@ -1,6 +1,6 @@
 """Words for what happens to people and animals: falling, going in, standing too near.
 
-Words are parted by spaces, the words of a phrase joined by `_`; a `*` stands for any ending. Data with no logic.
+How the words are marked stands in `hazard_lexicon.py`. Data with no logic.
 """
 
 from __future__ import annotations
@@ -16,19 +16,20 @@ PEOPLE: dict[str, str] = {
     ),
     "body": (
         "head heads face nose arm arms hand hands foot feet leg legs fingers upper_body body shoulder neck chin "
-        "shoulders torso elbows knees"
+        "shoulders torso elbows knees noggin bonce snout muzzle paw paws beak tail"
     ),
     "fall": (
         "fell fallen slid stumbled tripped plopped pitched plunked fallin nosedived lost_footing lost_balance keeled "
         "sucked swallowed fallen_down slip~ fall~ drop~ tumble~ topple~ plunge~ flop~ land~ splash~ plummet~ fel "
-        "felled"
+        "felled stumble~ trip~ plop~ pitch~ plunk~ nosedive~ keel~ skid~"
     ),
     "plain_fall": "fallen plummeted plunged fall~ tumble~ fell felled",
     "move": (
         "sank sunk went gone backed disappeared dissapeared vanished pushed got flew ran ended winds_up wound_up "
         "skidded lurched sucked swept pulled knocked bumped thrown flung dove dived wandered skated slithered "
         "stumbles blundered collapsed wriggled dropping pitched jump~ go~ step~ walk~ roll~ land~ crash~ end~_up "
-        "broke busted crashed smashed burst"
+        "broke busted crashed smashed burst skid~ lurch~ fling~ dive~ wander~ skate~ slither~ stumble~ blunder~ "
+        "wriggle~ bounce~"
     ),
     "went": "went gone goes got",
     "under": "under underwater below down",
@@ -42,13 +43,17 @@ PEOPLE: dict[str, str] = {
     "out": "out",
     "climb": (
         "dove meterme meter scooching slip_down repel worming hop~ jump~ climb~ crawl~ lower~ enter~ squeeze~ "
-        "descend~ dive~ wade~ slide~ scoot~ shimmy~ wriggle~ scramble~ rappel~"
+        "descend~ dive~ wade~ slide~ scoot~ shimmy~ wriggle~ scramble~ rappel~ spelunk~"
     ),
     "lower": "sent lower~ send~",
     "climb_on": (
-        "scrambling hop~ jump~ climb~ crawl~ lower~ squeeze~ descend~ wade~ shimmy~ dive~ enter~ wriggle~ rappel~"
+        "scrambling hop~ jump~ climb~ crawl~ lower~ squeeze~ descend~ wade~ shimmy~ dive~ enter~ wriggle~ rappel~ "
+        "spelunk~ pothole~"
     ),
-    "go": "go going goes went gone get getting gets got step stepping head heading goin run running drop dropping",
+    "go": (
+        "go going goes went gone get getting gets got step stepping head heading goin run running drop dropping pop "
+        "pops popping popped nip nips nipping hopping dipping pop_down"
+    ),
     "going": "going go goin",
     "intend": "am is are will to going gonna about want wants need needs have got let must ready decided now",
     "entrar": (
@@ -59,7 +64,7 @@ PEOPLE: dict[str, str] = {
     "fetch": "get grab lift drag carry save rescue help pull reach fetch retrieve unclog clean fix scoop shovel",
     "lost_thing": (
         "phone ball toy ring keys glasses tape pole him her them it dog cat puppy kid child boy girl baby son "
-        "daughter husband wife goat calf"
+        "daughter husband wife goat calf filter wrench rod hose tool stick wallet glove shovel float baffle"
     ),
     "reach": "reachin reach~",
     "put": (
@@ -69,12 +74,15 @@ PEOPLE: dict[str, str] = {
     "ladder": "ladder",
     "lean": (
         "bent straddling hovering ducking asomada asomado hung upside_down knelt hunched poking poised teetering "
-        "lean~ squat~ stoop~ crouch~ stretch~ hang~ peer~ peek~ bend~ crane~ kneel~ dangle~ balance~"
+        "lean~ squat~ stoop~ crouch~ stretch~ hang~ peer~ peek~ bend~ crane~ kneel~ dangle~ balance~ hover~ hunch~ "
+        "teeter~ straddle~ duck~"
     ),
     "watch": "looking_in gazing glancing peer gawking spitting look~ pee~ stare~",
     "stand": (
         "stood sat riding crawling drove skipping perched standin leaping romping trampling scooting wheeling leans "
-        "jump~ climb~ sit~ hop~ walk~ step~ stand~ bounce~ run~ park~ play~ drive~ roll~ stomp~ dance~ balance~"
+        "jump~ climb~ sit~ hop~ walk~ step~ stand~ bounce~ run~ park~ play~ drive~ roll~ stomp~ dance~ balance~ "
+        "trampoline wrestle~ wrestling romp~ roughhous~ skate~ skateboard~ bike~ cartwheel~ ride~ skip~ perch~ leap~ "
+        "trample~ scoot~ crawl~"
     ),
     "over": "over into in above across down inside",
     "on": "on on_top_of across over onto on_top",
@@ -87,7 +95,7 @@ PEOPLE: dict[str, str] = {
         "awfully_close too_damn_close right_up_to right_up_on right_at_the_edge right_on_the_edge inches_away "
         "inch_from foot_from"
     ),
-    "throw": "threw tossing putting dipping dangling sticking stuck drop~ poke~ throw~",
+    "throw": "threw tossing putting dipping dangling sticking stuck drop~ poke~ throw~ toss~ dip~ dangle~ stick~",
     "gone_child": "can_not_find could_not_find can_not_see lost_sight",
     "after_them": "after_him after_her after_them after_my after_it after_dog after_kid after_son",
     "climbing_in": "climbing_in climbs_in crawling_in",
@@ -166,7 +174,8 @@ PEOPLE: dict[str, str] = {
     ),
     "work_in": (
         "hose~ scrape~ scrub~ rinse~ unclog~ scoop~ shovel~ muck~ retrieve~ fish_it grab fetch unjam unblock clean_it "
-        "clear_it fix_it measure_it look_around feel_around"
+        "clear_it fix_it measure_it look_around feel_around clear~ patch~ unplug~ repair~ inspect~ sort~ replace~ "
+        "free~ loosen~ work"
     ),
     "benign": (
         "measure~ put puts putting look~ pour~ pump~ stick~ stuck poke~ say~ said see~ saw seen found find~ check~ "
@@ -176,4 +185,21 @@ PEOPLE: dict[str, str] = {
         "get~ got need~ needs left leave~ lost lose~ keep~ kept shoot~ shot took take~ pee~ peed know~ knows told "
         "tell~ was_taught show~ showed smell~ replace~ replaced fix~ fixed point~ pointed film~ filmed wonder~"
     ),
+    "mire": "drink soup slop goop muck filth sludge goo mess pit slime poop crap shit gunk sewage stew",
+    "splash": "splash splosh kersplash plop",
+    "toy_use": "trampoline stage springboard dance_floor seat bench table base skate_ramp ramp slide",
+    "got_moved": (
+        "got_pulled got_pushed got_dragged got_knocked got_sucked got_thrown was_pulled was_pushed was_dragged "
+        "was_knocked got_yanked got_shoved been_pulled been_pushed gets_pulled getting_pulled being_pulled "
+        "pulled_himself pulled_herself got_tipped got_bumped got_kicked"
+    ),
+    "not_keep": (
+        "can_not_keep could_not_keep can_not_stop will_not_let not_let can_not_get trying_to_keep keep_telling "
+        "have_to_keep"
+    ),
+    "off_it": "away out off back clear",
+    "play_act": (
+        "play~ mess~_with messing fiddle~ fool~_with climb~ tug~ pry~ push~ lift~ open~ drag~ bang~ kick~ stomp~"
+    ),
+    "leg_in": "went_in goes_in go_in slipped_in sank_in fell_in dropped_in slid_in",
 }

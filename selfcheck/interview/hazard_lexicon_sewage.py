@@ -1,6 +1,6 @@
 """Words for sewage where it must not be, and for the alarm.
 
-Words are parted by spaces, the words of a phrase joined by `_`; a `*` stands for any ending. Data with no logic.
+How the words are marked stands in `hazard_lexicon.py`. Data with no logic.
 """
 
 from __future__ import annotations
@@ -30,7 +30,8 @@ SEWAGE: dict[str, str] = {
         "on_the_floor on_floor boiling_up blowing_back rushing reappearing up_out_of up_in up_into up_from "
         "bubbling_out flood~ back~_up ooze~ gush~ seep~ leak~ spew~ fill~ bubble~ come~_up come~_out rise~ spill~ "
         "pour~ surge~ erupt~ spurt~ geyser~ return~ well~_up push~_up burp~_up spit~_up come~_back gurgl~_up "
-        "bubble~_up push~_back back~_into regurgitate~ come~_back_up"
+        "bubble~_up push~_back back~_into regurgitate~ come~_back_up flow~ cover~ creep~ belch~ fountain~ percolate~ "
+        "rush~ squirt~ shoots shot runs"
     ),
     "overflow": (
         "overflow* over_flow over_flowing over_flows over_flowed coming_back_up came_up vomiting desborda* rebosando "
@@ -39,7 +40,7 @@ SEWAGE: dict[str, str] = {
         "geysering boiling_over burping_up burbling_up welling_up spilled_out about_to_overflow came_over back_flow "
         "shot_up flooded_the ran_all_over back~_up bubble~_over spew~ flood~ overflow~ bubble~_up backflow~ rise~ "
         "spill~ erupt~ backup~ come~_up spit~_up shoot~_up gurgl~_up come~_over flow~_over spill~_over regurgitate~ "
-        "back~_right_up"
+        "back~_right_up brim~ gush~ overfill~"
     ),
     "fills": "full has covered soaked fill~ flood~",
     "backup": (
@@ -76,7 +77,8 @@ SEWAGE: dict[str, str] = {
         "bubbling_through gurgling_up trickling running_across running_down running_along running_over flowing_across "
         "flowing_down flowing_out flowing_over spreading coming_through coming_thru geysering squirting spurting "
         "welling_up pools_up breaking_out breakout daylighting collecting leaking_from leaking coming_from puddle~ "
-        "pool~ seep~ surface~ leak~_out ooze~ pond~ bubble~_up spill~_out seep~_out"
+        "pool~ seep~ surface~ leak~_out ooze~ pond~ bubble~_up spill~_out seep~_out overflow~ gush~ weep~ trickle~ "
+        "spread~ squirt~ escape~ collect~ stream~"
     ),
     "tank_over": (
         "over_flowing over_flowed over_flow flowing_over bubbling_over spewing gushing coming_up coming_out "
@@ -132,8 +134,10 @@ SEWAGE: dict[str, str] = {
         "tested ticket house_alarm security door"
     ),
     "alarm_quiet": "off quiet silent fine working",
-    "panel": "panel pump box control controls alarm septic",
-    "beep": "beeping buzzing blaring beeps buzzes buzzer chirping",
+    "panel": "panel pump box control controls alarm septic unit light thing",
+    "beep": (
+        "beeping buzzing blaring beeps buzzes buzzer chirping shriek~ wailing squeal~ ding~ dinging chirp~ alarming"
+    ),
     "soggy": (
         "soggy swampy squishy mushy wet boggy marshy soaked sodden saturated spongy waterlogged mucky sloppy soupy"
     ),

@@ -17,7 +17,7 @@ FIRE = (
     Rule("fire", "flames/spark <4:burns_what !>2:fire_other", bare=True),
     Rule("fire", "spark !>2:fire_other", bare=True),
     Rule("fire", "fire/fire_alarm <1:start >1:end"),
-    Rule("fire", "fire ~2:fire_verb !>1:fire_other !<2:fire_kind", bare=True),
+    Rule("fire", "fire ~2:fire_verb !>1:fire_other !>3:fire_home !<2:fire_kind", bare=True),
     Rule("fire", "burning <3:burns_what !>2:burning_other"),
     Rule("fire", "burning_now <2:start >1:end"),
     Rule(
@@ -50,6 +50,7 @@ STRUCK = (
     Rule("struck", "shock !>1:shock_other"),
     Rule("struck", "hit >5:sparked_gas", who="living none name"),
     Rule("struck", "hiss ~8:dug_at"),
+    Rule("struck", "bite ~6:service/pump_word", sure=False),
     Rule("struck", "tripped ~8:dug_with"),
     Rule("struck", "egg_smell ~5:gas_meter", sure=False, bare=True),
     Rule("struck", "gas_inside ~4:indoor_word !<2:gas_mild", sure=False),
@@ -85,6 +86,7 @@ LID = (
     Rule("lid_broken", "rebar ~3:shows >6:lid_hard"),
     Rule("lid_broken", "broken_off <8:lid !>2:lid_part !<2:lid_part"),
     Rule("lid_broken", "crack <3:through <8:see_word", sure=False),
+    Rule("lid_broken", "see_word >3:through >3:lid", sure=False),
     Rule("lid_broken", "light_lid =0:lid_hard", sure=False),
     Rule("lid_broken", "bad_fit >6:lid", sure=False),
     Rule("lid_broken", "limb_wheel >3:through >3:lid/ground"),
@@ -99,12 +101,14 @@ LEFT_OPEN = (
     Rule("lid_left_open", "not_watched >3:hole/tank/lid/gap", sure=False),
     Rule("lid_left_open", "not_shut >4:lid/it >4:shut_again"),
     Rule("lid_left_open", "not_shut <4:lid >3:shut_again"),
+    Rule("lid_left_open", "no_shut >3:tank/lid/it/hole"),
     Rule("lid_left_open", "too_heavy <4:lid"),
     Rule("lid_left_open", "left_so <4:lid/tank"),
     Rule("lid_left_open", "not_closed >4:lid/tank/it"),
     Rule("lid_left_open", "left >1:open >6:leave_time", who="living none it"),
     Rule("lid_left_open", "is_open ~8:alone !>2:open_other", who="lid none it living ground"),
     Rule("lid_left_open", "alone ~8:is_open", sure=False),
+    Rule("lid_left_open", "is_open =0:alone !>2:open_other", who="lid", sure=False),
     Rule("lid_left_open", "open_hole >3:alone_with", bare=True, sure=False),
 )
 GROUND = (
@@ -113,6 +117,7 @@ GROUND = (
     Rule("ground_sunk", "sunk_first >2:ground/spot", bare=True),
     Rule("ground_sunk", "pit_hole >3:appears >8:ground/near_hole !<2:pump_word", bare=True),
     Rule("ground_sunk", "pit_hole >2:opened_up", bare=True),
+    Rule("ground_sunk", "pit_hole >1:where_word >3:place_was", bare=True, sure=False),
     Rule("ground_sunk", "pit_hole >3:ground >7:near_hole !<2:pump_word !<3:dug", bare=True),
     Rule("ground_sunk", "pit_hole <2:left_a <6:ground"),
     Rule("ground_sunk", "dip >4:over_tank >3:tank/near_hole", bare=True),
@@ -146,7 +151,7 @@ OUTSIDE = (
         "sewage_outside", "filth ~6:outside/drain_field !~2:smell !<1:elsewhere_poop !~4:dog !>1:filth_other", bare=True
     ),
     Rule("sewage_outside", "up_first >2:septic_tank", bare=True),
-    Rule("sewage_outside", "pool <3:stinks >4:near_hole/drain_field", sure=False),
+    Rule("sewage_outside", "pool <3:stinks >5:near_hole/drain_field/outside", sure=False),
     Rule("sewage_outside", "soggy ~5:stinks ~7:outside/near_hole !=0:soggy_other", sure=False, bare=True),
     Rule(
         "sewage_outside",
@@ -163,11 +168,11 @@ OUTSIDE = (
         who="none name lid thing it unknown",
     ),
     Rule("sewage_outside", "up >4:lid_word !<2:crack !<4:rain_words !>5:smell", who="water filth it none"),
-    Rule("sewage_outside", "water >3:up >4:outside_ground !<2:rain_words !>4:hose", sure=False),
+    Rule("sewage_outside", "water >3:up >6:outside_ground !<2:rain_words !>4:hose", sure=False),
     Rule("sewage_outside", "tank_over >3:septic_tank", asked=True),
 )
 ALARM = (
-    Rule("alarm_sounding", "sounding <4:alarm !=0:alarm_other !>2:alarm_quiet", bare=True),
+    Rule("alarm_sounding", "sounding <4:alarm !=0:alarm_other !>2:alarm_quiet !>3:wall_place", bare=True),
     Rule("alarm_sounding", "light_on !=0:alarm_other", bare=True),
-    Rule("alarm_sounding", "beep ~5:panel !=0:alarm_other"),
+    Rule("alarm_sounding", "beep ~8:panel !=0:alarm_other"),
 )

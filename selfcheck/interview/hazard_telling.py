@@ -7,6 +7,7 @@ from functools import lru_cache
 
 from selfcheck.interview.hazard_sentences import Match, Rule, Sentence
 from selfcheck.interview.hazard_telling_words import (
+    AHEAD,
     ANSWERED_NO,
     BINDING,
     DAY_PAST,
@@ -140,6 +141,8 @@ def _subjects(words: list[str]) -> int:
 
 def _is_supposed(hazard: str, danger: bool, head: str, before: str, clause: str) -> bool:
     """Whether a supposition ("if", "in case", "how do I know") governs what follows."""
+    if AHEAD.match(clause):
+        return True
     for marker in SUPPOSED.finditer(before):
         if marker.group() in MODALS and head.split()[0] in PLAINLY:
             continue
@@ -178,6 +181,8 @@ def _is_asked(bare: bool, clause: str, sentence: str) -> bool:
         return False
     word = start.group("word")
     rest = clause.strip()[start.end() :].split()
+    if rest[:1] == ["not"] and "??" not in sentence:
+        return False  # "can not reach it so I am going in": the "I" is left out
     if word == "who":
         return not rest or (bare and rest[0] in MODALS)
     if word.startswith("any"):

@@ -85,6 +85,13 @@ SUPPOSED = re.compile(
     r"could|might|may|can|should|does|do|did|dont|never let|not let|in order|rule|rules)\b(?! "
     r"be\b)"
 )
+#: a clause that begins so asks ahead, all of it
+AHEAD = re.compile(
+    r" ?(?:so |ok |okay |and |hey |um |well )*(?:what if|"
+    r"what (?:do|should|would|can|must) (?:i|we|you|one) do (?:if|when)|what (?:happens|to do) (?:if|when)|in case|suppose|"
+    r"what (?:makes|causes|would make)|"
+    r"what (?:does|do|would)(?! i | we )|how (?:would|do|will|can) (?:i|we|you) (?:know|tell) (?:if|when)) "
+)
 #: "can smell", "does not": what the modal stands by is told, not supposed
 PLAINLY = words("hardly barely not smell see hear feel taste no")
 MODALS = words("could might may can should does do did would")

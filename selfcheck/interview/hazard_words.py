@@ -59,7 +59,7 @@ _NOT_OK = re.compile(
 #: words that break off what was being said
 _ALARM = re.compile(r"\b(?:oh (?:my )?(?:god|lord|no)|hold on|hang on|uh oh|oh shit|wait)\b")
 _I_WILL = re.compile(r"\bill (?=(?:just|be|go|climb|get|jump|reach|hop|crawl|call|do|never|not|have)\b)")
-_KEEPS = re.compile(r"\b(?:can|will|would|does|do|did|could) not (?:stop (?=\w+ing\b)|put out )")
+_KEEPS = re.compile(r"\b(?:can|will|would|does|do|did|could) not (?:(?:stop|quit) (?=\w+ing\b)|put out )")
 #: asked of a helper: a plea, and no question
 _PLEAS = re.compile(
     r"\b(?:can|could|would|will) (?:someone|somebody|anyone|anybody|you) (?:please )?"

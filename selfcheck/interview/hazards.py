@@ -6,7 +6,7 @@ is not.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import islice
 from typing import Literal
 
@@ -47,17 +47,22 @@ _ORDER = {hazard: place for place, hazard in enumerate(VERDICTS)}
 
 @dataclass(frozen=True, slots=True)
 class Hazard:
-    """A danger told in a line. `sure`: said plainly; otherwise it is confirmed first, and counts until it is denied."""
+    """A danger told in a line. `sure`: said plainly; otherwise it is confirmed first, and counts until it is denied.
+
+    `also`: the id of what the line tells plainly beside it, which holds whatever is said to that.
+    """
 
     id: str
     verdict: HazardVerdict
     sure: bool
+    also: str = ""
 
 
 def find(text: str) -> Hazard | None:
     """The worst danger a line tells of as present; None when it tells of none. Safe on any text; bounded work."""
     line = normal(text)
     best: Hazard | None = None
+    plain: Hazard | None = None
     later = line
     for part in line.split("||", _SENTENCES):
         later = later[len(part) :]
@@ -66,13 +71,18 @@ def find(text: str) -> Hazard | None:
             continue
         doubtful = is_doubtful(part)
         for rule in RULES:
-            if rule.asked or (best is not None and not _outranks(rule, best)):
+            sure = rule.sure and not doubtful
+            if rule.asked or not (_outranks(rule, best) or (sure and _outranks(rule, plain))):
                 continue
             danger = VERDICTS[rule.hazard] == "danger"
             matches = islice(rule.matches(sentence), _MOST)
             if any(is_told(rule, match, sentence, line, later, danger) for match in matches):
-                best = Hazard(rule.hazard, VERDICTS[rule.hazard], rule.sure and not doubtful)
-    return best
+                told = Hazard(rule.hazard, VERDICTS[rule.hazard], sure)
+                best = told if _outranks(rule, best) else best
+                plain = told if sure and _outranks(rule, plain) else plain
+    if best is None or best.sure or plain is None:
+        return best
+    return replace(best, also=plain.id)
 
 
 def asked(text: str) -> str | None:
@@ -97,8 +107,10 @@ def denied(text: str) -> str | None:
     return next((rule.hazard for rule in told if any(any(rule.matches(one)) for one in sentences)), None)
 
 
-def _outranks(rule: Rule, best: Hazard) -> bool:
+def _outranks(rule: Rule, best: Hazard | None) -> bool:
     """Whether a rule can still say something worse, or the same without doubt."""
+    if best is None:
+        return True
     if rule.hazard == best.id:
         return rule.sure and not best.sure
     return _ORDER[rule.hazard] < _ORDER[best.id]

@@ -48,7 +48,7 @@ def hear(talk: Conversation, text: str) -> list[Message]:
         return talk.accept(Answer(node.id, "value", node.told_as[hazard.id], said=text))
     if hazard is not None and not _says_its_own(talk, hazard, text):
         if hazard.sure:
-            return _with_option(talk, hazard.id, text)
+            return with_option(talk, hazard.id, text)
         return closing.hazard_perhaps(talk, hazard, text)
     if talk.pending is not None:
         return to_pending(talk, talk.pending, text)
@@ -124,7 +124,7 @@ def _says_its_own(talk: Conversation, hazard: Hazard, text: str) -> bool:
     return answer is not None and any(node.hazard.get(option) == hazard.id for option in choices_of(answer))
 
 
-def _with_option(talk: Conversation, hazard: str, text: str) -> list[Message]:
+def with_option(talk: Conversation, hazard: str, text: str) -> list[Message]:
     """A hazard told in words; where the open question has an option that raises it, that is the answer too."""
     node = talk.node
     raising = [option for option, raised in node.hazard.items() if raised == hazard] if node else []

@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from selfcheck.interview.hazards import VERDICTS, asked, find
+from selfcheck.interview.hazards import VERDICTS, asked, denied, find
 
 LINES = tomllib.loads((Path(__file__).parent / "hazard_lines.toml").read_text(encoding="utf-8"))
 TOLD = [(hazard, line) for part in LINES.values() for hazard, lines in part["told"].items() for line in lines]
@@ -122,6 +122,23 @@ def test_the_worst_of_two_is_given() -> None:
     found = find("the lid is cracked and my son fell in")
     assert found is not None
     assert (found.id, found.verdict) == ("fell_in", "danger")
+
+
+def test_what_is_plain_is_not_hidden_by_something_worse_that_is_in_doubt() -> None:
+    found = find("the lid is cracked. maybe someone fell in")
+    assert found is not None
+    assert (found.id, found.sure, found.also) == ("fell_in", False, "lid_broken")
+
+
+def test_a_denial_names_what_it_denies() -> None:
+    for line, hazard in (
+        ("nobody fell in", "fell_in"),
+        ("he did not fall in", "fell_in"),
+        ("the lid isn't cracked", "lid_broken"),
+    ):
+        assert denied(line) == hazard
+    for line in ("he fell in", "what if he falls in?", "did he fall in?", "8 inches", "that was a joke"):
+        assert denied(line) is None
 
 
 @pytest.mark.parametrize(
