@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field, replace
 from functools import partial
-from typing import TYPE_CHECKING, Literal
+from typing import TYPE_CHECKING, Literal, TypeVar
 
 from selfcheck.errors import SelfcheckError
 from selfcheck.text import clean
@@ -87,6 +87,7 @@ class Danger:
 
 
 Step = Go | Talk | Stay | Back | Danger
+Taken = TypeVar("Taken", Step, "Step | None")
 
 
 @dataclass(frozen=True, slots=True)
@@ -104,12 +105,12 @@ class Way:
 
 @dataclass(frozen=True, slots=True)
 class Page:
-    """One page. `hear`: takes a typed line in, where the page asks for one; `hint` says what for."""
+    """One page. `hear`: takes a typed line in, where the page asks for one; `hint` says what for. None: not for it."""
 
     title: str
     parts: tuple[Part, ...] = ()
     ways: tuple[Way, ...] = ()
-    hear: Callable[[str], Step] | None = None
+    hear: Callable[[str], Step | None] | None = None
     hint: str = ""
     verdict: EndingPage | None = None
     drawn: Drawn | None = None
@@ -184,7 +185,11 @@ class Desk:
             return self.pick(number)
         exact = [place for place, way in enumerate(page.ways, 1) if _is_called(bare, way)]
         if page.hear is not None and line and len(exact) != 1:
-            return self._try(partial(page.hear, line))
+            heard = self._try(partial(page.hear, line))
+            if heard is not None:
+                return heard
+            if number:
+                return self.pick(number)
         fitting = exact or [place for place, way in enumerate(page.ways, 1) if _fits(bare, way)]
         if len(fitting) == 1:
             return self.pick(fitting[0])
@@ -202,13 +207,16 @@ class Desk:
         """A conversation that a way began has come to its end."""
         return self._try(partial(talk.then, talk.conversation) if talk.then is not None else Stay)
 
-    def _try(self, act: Callable[[], Step]) -> Step:
-        """Take a step; one that cannot be taken stays on the page and says why."""
+    def _try(self, act: Callable[[], Taken]) -> Taken | Stay:
+        """Take a step; one that cannot be taken stays on the page and says why. None is no step."""
+        step: Taken | Stay
         try:
             step = act()
         except SelfcheckError as error:
             step = Stay(f"{error.what} {error.mend}", "trouble")
-        return self.take(step)
+        if step is not None:
+            self.take(step)
+        return step
 
     def renew(self) -> None:
         """Make the page in view anew when it is next asked for."""

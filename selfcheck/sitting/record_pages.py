@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+from collections.abc import Sequence
 from datetime import date
 from functools import partial
 from typing import TYPE_CHECKING
@@ -20,6 +22,7 @@ if TYPE_CHECKING:
 
 #: rows of the list on one page, so that each has a number key and the ways below it too
 ROWS = 6
+_YEAR = re.compile(r"(19|20|21)\d\d")
 
 
 class RecordPages:
@@ -104,7 +107,15 @@ class RecordPages:
         ways.append(Way(words("list", "add"), lambda: Talk(self.sitting.begin("after_pump_out")), ("add",)))
         span = words("list", "span", first=str(start + 1), last=str(start + len(here)), count=str(len(rows)))
         said = (span,) if rows else (words("list", "none"),)
-        return Page(words("list", "title"), (Part(said, kind="muted"),), tuple(ways))
+        hear, hint = (partial(self._of_year, rows), words("list", "hint_year")) if len(rows) > ROWS else (None, "")
+        return Page(words("list", "title"), (Part(said, kind="muted"),), tuple(ways), hear, hint)
+
+    def _of_year(self, rows: Sequence[Check | PumpOut], line: str) -> Step | None:
+        """The list from the newest record of a year on; None for a line that is no year."""
+        if not _YEAR.fullmatch(line.strip()):
+            return None
+        start = next((at for at, one in enumerate(rows) if one.on.year <= int(line)), len(rows) - 1)
+        return Go(partial(self.listing, start), replace=True)
 
     def _row(self, record: Check | PumpOut) -> Way:
         words = self.words

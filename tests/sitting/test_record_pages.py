@@ -47,6 +47,11 @@ def test_the_list_has_everything_newest_first_each_check_with_its_verdict(sittin
     assert older[0].startswith("May 11, 2019")
     assert older[1] == "June 10, 2017 · pump-out"
     assert "7 to 8 of 8" in desk.text
+    assert desk.say("2021").desk.page.ways[0].label.startswith("May 15, 2021")
+    assert "6 to 8 of 8" in desk.text
+    assert "8 to 8 of 8" in desk.say("1950").text
+    assert "1 to 6 of 8" in desk.say("2050").text
+    assert "Type one number" in desk.say("99").desk.said.text
 
 
 def test_a_verdict_of_old_stands_as_it_was_on_its_day(sitting: Sitting, home: Path) -> None:
@@ -144,7 +149,7 @@ def test_another_tank_is_added_and_has_facts_of_its_own(sitting: Sitting, home: 
 
 def test_a_pump_out_of_some_day_of_a_month_stands_in_the_list_as_that_month(sitting: Sitting) -> None:
     wide = PumpOut.model_validate({"id": "2026-04-15", "on": "2026-04-15", "within_days": 29})
-    sitting.pump_outs = (*sitting.pump_outs, wide)
+    sitting.hold(pump_outs=(*sitting.pump_outs, wide))
     desk = at(sitting).say("1")
     row = next(way.label for way in desk.desk.page.ways if "April 2026" in way.label)
     assert "April 15, 2026" not in desk.text
