@@ -21,6 +21,7 @@ from selfcheck.domain.verdict import Judgement, RuleRow
 from selfcheck.domain.what_if import Change, Compared
 from selfcheck.report.finding_text import Units
 from selfcheck.report.parts import PageWords, Part, PartedPage, part
+from selfcheck.text import clean
 
 #: Dates further apart than this are told as "far apart" (our choice), in years.
 WIDE_YEARS = 3.0
@@ -150,6 +151,8 @@ class _Telling:
     def dates(self, rows: Sequence[RuleRow]) -> tuple[Part, ...]:
         say = self.words
         lines = [say("dates", "rule", title=self.judgement.rules.title)]
+        if self.judgement.others:
+            lines.insert(0, say("dates", "tank", tank=clean(self.judgement.tank.id, 60)))
         without = [row for row in rows if row.no_figure]
         if without:
             lines.append(say("dates", "no_figure" if len(without) < len(rows) else "none"))

@@ -19,13 +19,15 @@ from selfcheck.report.wording import VerdictPage
 @dataclass(frozen=True, slots=True)
 class Pumped:
     """One pump-out as it was told. `on`: None when its day is not known, and nothing was stored then; `within_days`:
-    how wide it was told. `left`: what stays in the tank costs, where its depth was told.
+    how wide it was told. `left`: what stays in the tank costs, where its depth was told. `tank`: which tank the verdict
+    on top is of, where there are several.
     """
 
     on: date | None
     seen: SeenEmpty
     left: Residue | None
     within_days: int | None = None
+    tank: str = ""
 
 
 def pumped_page(pumped: Pumped, verdict: VerdictPage, words: PageWords, told: VerdictWords, units: Units) -> PartedPage:
@@ -51,7 +53,8 @@ def pumped_page(pumped: Pumped, verdict: VerdictPage, words: PageWords, told: Ve
         steps = [str(words.of(one.id).get("do", "")) for one in found if one.verdict == worst]
         lead = tuple(line for line in (*steps[:2], stored) if line)
         return PartedPage(told.say("headline", worst), parts, lead, verdict.always, worst)
-    lead = tuple(line for line in (verdict.do, verdict.by, verdict.sure, stored) if line)
+    about = words("lead", "tank", tank=pumped.tank) if pumped.tank else ""
+    lead = tuple(line for line in (about, verdict.do, verdict.by, verdict.sure, stored) if line)
     return PartedPage(verdict.headline, parts, lead, verdict.always, verdict.verdict)
 
 

@@ -20,6 +20,7 @@ from selfcheck.report.finding_text import (
 )
 from selfcheck.report.rule_lines import RuleLine, at_the_start, rule_lines
 from selfcheck.report.verdict_text import danger_on, headline, only_time_speaks, titles_of, what_to_do, would_change
+from selfcheck.text import clean
 
 __all__ = ["RuleLine", "VerdictPage", "VerdictWords", "verdict_screen"]
 
@@ -101,10 +102,18 @@ def _by(judgement: Judgement, words: VerdictWords, units: Units) -> str:
 
 
 def _seen(judgement: Judgement, words: VerdictWords, units: Units) -> tuple[str, ...]:
-    """What was found that is no limit, and the layers; the most urgent first."""
-    lines = [words.say("seen", "none")]
-    if judgement.check is not None:
-        lines = [words.say("seen", "check").format(day=show_day(judgement.check.on, units))]
+    """What was found that is no limit, and the layers; the most urgent first. With several tanks, which one this is."""
+    lines = []
+    if judgement.others:
+        lines.append(words.say("seen", "of_tank").format(tank=clean(judgement.tank.id, 60)))
+    lines += [
+        words.say("seen", "other_tank").format(tank=clean(one.tank.id, 60), headline=headline(one, words, units))
+        for one in judgement.others
+    ]
+    if judgement.check is None:
+        lines.append(words.say("seen", "none"))
+    else:
+        lines.append(words.say("seen", "check").format(day=show_day(judgement.check.on, units)))
     titles = titles_of(judgement)
     told = [one for one in judgement.findings if limit_kind(one) is None]
     open_ones = [one for one in told if one.id == "not_seen"]

@@ -110,6 +110,8 @@ def _pumped(sitting: Sitting, conversation: Conversation) -> PartedPage:
     """What was seen in the empty tank, and what is left in it costs, with the verdict of the record on top."""
     from selfcheck.domain.after_pumping import residue
     from selfcheck.report.pumped import Pumped, pumped_page
+    from selfcheck.report.wording import verdict_screen
+    from selfcheck.text import clean
 
     draft = conversation.draft()
     pump_out = draft.get("pump_out", {})
@@ -123,8 +125,12 @@ def _pumped(sitting: Sitting, conversation: Conversation) -> PartedPage:
         left = residue(judgement.forecast, judgement.rules.limits, seen.left_m, day)
     words = sitting.verdict_words()
     wide = pump_out.get("within_days")
-    pumped = Pumped(on, seen, left, wide if isinstance(wide, int) else None)
-    return pumped_page(pumped, sitting.verdict(), page_words(sitting, "pumped_page"), words, sitting.household.units)
+    verdict, about = sitting.verdict(), sitting.judgement()
+    if about.others and about.verdict == judgement.verdict:
+        verdict, about = verdict_screen(judgement, words, sitting.household.units), judgement
+    tank = clean(about.tank.id, 60) if sitting.judgement().others else ""
+    pumped = Pumped(on, seen, left, wide if isinstance(wide, int) else None, tank)
+    return pumped_page(pumped, verdict, page_words(sitting, "pumped_page"), words, sitting.household.units)
 
 
 def _of_tank(sitting: Sitting, conversation: Conversation) -> Judgement:

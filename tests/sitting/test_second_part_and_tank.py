@@ -10,6 +10,7 @@ import pytest
 from selfcheck.domain.household import Tank
 from selfcheck.interview.dialogue import Conversation
 from selfcheck.interview.septic_record import tank_of
+from selfcheck.report.parts import PartedPage
 from selfcheck.sitting import Sitting
 from tests.faults.walking import lines_through
 from tests.sitting.test_endings import TODAY, at
@@ -209,12 +210,18 @@ def test_a_pump_out_is_put_to_the_tank_it_was_of(tmp_path: Path, which: str, tan
         }  # fmt: skip
         assert "which_tank" in told(conversation, answers)
         before = {one.id: one for one in sitting.household.tanks}
-        sitting.conclude(conversation)
+        page = sitting.conclude(conversation)
         (pump_out,) = sitting.pump_outs
         assert pump_out.tank == tank
+        assert isinstance(page, PartedPage)
+        assert page.verdict == "call_soon"
+        assert f"the one called {tank}." in page.lead[0]
         whole = sitting.judgement()
         judged = {one.tank.id: {finding.id for finding in one.findings} for one in (whole, *whole.others)}
         assert [name for name, found in judged.items() if "pump_out_backflow_strong" in found] == [tank]
+        lines = sitting.verdict().seen
+        assert f"the one called {whole.tank.id}." in lines[0]
+        assert [line.split(":")[0] for line in lines[1:3]] == [f"The tank called {one.tank.id}" for one in whole.others]
         after = {one.id: one for one in sitting.household.tanks}
         assert [name for name in after if after[name] != before[name]] == [tank]
         assert (after[tank].filter, after[tank].compartments) == (False, 2 if parts == "both" else 1)
