@@ -152,7 +152,7 @@ def _way(off_m: float) -> str:
 
 
 def _size(off_m: float, units: Units) -> str:
-    return show_length(round(abs(off_m) / ROUNDED_M) * ROUNDED_M if units == "us" else abs(off_m), units)
+    return show_length(abs(off_m), units)
 
 
 def _signs(pages: PracticePages, truth: Truth, talk: Conversation) -> str:
