@@ -68,9 +68,15 @@ def lid_weighs(answered: Answered, context: Context) -> str | None:
 
 @fill("lid_limit")
 def lid_limit(answered: Answered, context: Context) -> str | None:
-    """What one person may lift that way by the published equation."""
+    """What one person may lift that way by the published equation; None where that is nothing at all."""
     limit = _moving(answered, context).recommended_kg
-    return None if limit is None else _weight(limit, limit, context.units)
+    return None if not limit else _weight(limit, limit, context.units)
+
+
+@fill("lid_takes")
+def lid_takes(answered: Answered, context: Context) -> str | None:
+    """What a lid takes that is not light; None where it is for a professional."""
+    return None if lid_for_professional(answered, context) else "two of you and a bar"
 
 
 def _of(advice: str, answered: Answered, context: Context) -> str | None:

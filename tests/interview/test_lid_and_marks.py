@@ -100,6 +100,17 @@ def test_two_with_a_bar_do_not_open_what_is_for_a_professional(advice: str, mate
     if for_two:
         assert "may weigh" in filled(odd, YEARLY, told, about)
     assert for_two or advice != "professional"
+    light = filled(YEARLY.words_of("gate_lid").barred["lid_not_light"], YEARLY, told, about)
+    assert ("two of you and a bar" in light) is not for_two
+    assert ("leave it shut" in light) is for_two
+
+
+def test_a_lid_too_wide_to_be_lifted_at_all_is_not_said_to_be_good_for_nothing() -> None:
+    wide = context(lid={"form": "round", "diameter_m": 0.9, "thickness_m": 0.12, "material": "concrete"})
+    words = YEARLY.words_of("lid_weight")
+    text = filled(f"{words.before} {words.ask}", YEARLY, Answered(), wide)
+    assert "0 lb" not in text
+    assert "leave it to a professional" in text
 
 
 @pytest.mark.parametrize("units", ["us", "metric"])
