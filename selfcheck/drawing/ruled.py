@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from math import floor
 from typing import Literal
 
-from selfcheck.drawing.lengths import METRES_PER_INCH, Units
+from selfcheck.drawing.lengths import METRES_PER_INCH, Units, unit
 from selfcheck.drawing.spans import Grid, Line, Role
 from selfcheck.drawing.words import Words, say
 
@@ -68,7 +68,7 @@ def as_words(strips: Sequence[Strip], words: Words, units: Units = "us") -> list
     for strip in strips:
         low = floor(strip.height / small + 1e-6)
         first, then = (_figure(mark, units) for mark in (low, low + 1))
-        told.append(say(words, "between", name=strip.name, low=first, high=then))
+        told.append(say(words, "between", name=strip.name, low=first, high=then, unit=unit(units)))
     return told
 
 

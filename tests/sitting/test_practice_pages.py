@@ -87,9 +87,9 @@ def test_years_pass_and_a_pump_out_empties(sitting: Sitting) -> None:
 
 def test_the_strips_can_be_read_off() -> None:
     strips = [Strip("cloth", 8.75 * INCH, "sludge"), Strip("crust", 2 * INCH, "scum")]
-    words = {"between": "{name}: {low} to {high}"}
-    assert as_words(strips, words) == ["cloth: 8½ to 9", "crust: 2 to 2½"]
-    assert as_words(strips, words, "metric") == ["cloth: 22 to 23", "crust: 5 to 6"]
+    words = {"between": "{name}: {low} to {high} {unit}"}
+    assert as_words(strips, words) == ["cloth: 8½ to 9 in", "crust: 2 to 2½ in"]
+    assert as_words(strips, words, "metric") == ["cloth: 22 to 23 cm", "crust: 5 to 6 cm"]
     lines = as_text(as_lines(strips, 44, 14))
     assert "  8▁│▆▆│" in "\n".join(lines)
     assert lines[-1].split() == ["cloth", "crust"]
