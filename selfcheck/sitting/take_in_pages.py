@@ -18,7 +18,7 @@ from selfcheck.storage.archive_contents import contents
 from selfcheck.storage.folder import CHECKS, HOUSEHOLD, PUMP_OUTS
 from selfcheck.storage.import_rows import Row
 from selfcheck.storage.named import files_in, is_archive, named
-from selfcheck.storage.taking_out import Batch, batches, take_out
+from selfcheck.storage.taking_out import Batch, Moves, batches, put_back, take_out
 
 if TYPE_CHECKING:
     from selfcheck.sitting.record_pages import RecordPages
@@ -38,6 +38,7 @@ class TakeInPages:
         self._sitting = record.sitting
         self._day = record.day
         self._words = page_words(record.sitting, "take_in")
+        self._moves: Moves = []  # what was taken out last; it can be put back as long as these pages are open
 
     def ways(self) -> tuple[Way, ...]:
         """The way from the first page of the record to these."""
@@ -50,6 +51,9 @@ class TakeInPages:
             Way(self._out_label(one), partial(Go, partial(self._out, one)), ("undo", "take out"))
             for one in batches(sitting.checks, sitting.pump_outs)[:LISTED]
         ]
+        if self._moves:
+            label = words("pages", "back", count=str(len(self._moves)))
+            ways.append(Way(label, self._put_back, ("put back",), slow=True))
         about = Part((words("pages", "about"), words("pages", "about_more")))
         return Page(words("pages", "title"), (about,), tuple(ways), hear=self._named, ask=words("pages", "ask_file"))
 
@@ -228,6 +232,11 @@ class TakeInPages:
 
     # -------------------------------------------------------------------------------------------------- out again
 
+    def _put_back(self) -> Step:
+        self._sitting.change_files(lambda folder: put_back(folder, self._moves))
+        self._moves = []
+        return Stay(self._words("pages", "back_done"))
+
     def _out_label(self, batch: Batch) -> str:
         day = self._day(batch.on)
         return self._words("pages", "out", file=batch.file, day=day, count=str(batch.count))
@@ -239,8 +248,8 @@ class TakeInPages:
         mended |= {f"{PUMP_OUTS}/{one.replaces}" for one in sitting.pump_outs if one.replaces}
 
         def out() -> Step:
-            count = sitting.change_files(lambda folder: take_out(folder, batch.mark, mended))
-            return Back(1, words("pages", "out_done", count=str(count)))
+            self._moves = sitting.change_files(lambda folder: take_out(folder, batch.mark, mended))
+            return Back(1, words("pages", "out_done", count=str(len(self._moves))))
 
         lines = (words("pages", "out_what", count=str(batch.count), file=batch.file), words("pages", "out_where"))
         way = Way(words("pages", "out_yes"), out, ("yes",), slow=True)

@@ -20,6 +20,7 @@ from selfcheck.storage.writing import EARLIER, make_folder, sync_folder
 
 TAKEN_IN = "taken_in"
 OUT = "out"
+Moves = list[tuple[Path, Path]]
 _FILE_CAP = 60  # signs of the name of the table that are kept
 
 
@@ -48,29 +49,50 @@ def batches(checks: Sequence[Check], pump_outs: Sequence[PumpOut]) -> list[Batch
     return found
 
 
-def take_out(folder: Path, mark: str, mended: Collection[str] = ()) -> int:
-    """Move every record with this mark to `earlier/`, and say how many they were. All of them, or none.
+def take_out(folder: Path, mark: str, mended: Collection[str] = ()) -> Moves:
+    """Move every record with this mark to `earlier/`, and say what was moved where. All of them, or none.
 
     `mended`: what a later one replaces, as "checks/2024-05-18"; it stays. Raises FolderProblem.
     """
-    moved: list[tuple[Path, Path]] = []
-    try:
+    with _told():
         found = [path for path in _marked(folder, mark) if f"{path.parent.name}/{path.stem}" not in mended]
         make_folder(folder / EARLIER)
-        for number, path in enumerate(found):
-            tell(number, len(found))
-            target = _free(folder / EARLIER, f"{OUT}-{path.parent.name}-{path.stem}")
-            os.rename(path, target)
-            moved.append((path, target))
-        for part in (CHECKS, PUMP_OUTS, EARLIER):
-            sync_folder(folder / part)
-    except OSError as error:
-        for path, target in moved:
+        moves = [(path, _free(folder / EARLIER, f"{OUT}-{path.parent.name}-{path.stem}")) for path in found]
+        _move(folder, moves)
+    return moves
+
+
+def put_back(folder: Path, moves: Moves) -> None:
+    """Undo what `take_out` did, all of it or nothing. Raises FolderProblem."""
+    with _told():
+        _move(folder, [(there, here) for here, there in moves])
+
+
+def _move(folder: Path, moves: Moves) -> None:
+    moved: Moves = []
+    try:
+        for number, (here, there) in enumerate(moves):
+            tell(number, len(moves))
+            if os.path.lexists(there):
+                raise FileExistsError(17, "there is a file of that name", str(there))
+            os.rename(here, there)
+            moved.append((here, there))
+    except OSError:
+        for here, there in moved:
             with contextlib.suppress(OSError):
-                os.rename(target, path)
-        what = f"It could not be taken out ({error.strerror or error}). All of it is still there."
+                os.rename(there, here)
+        raise
+    for part in (CHECKS, PUMP_OUTS, EARLIER):
+        sync_folder(folder / part)
+
+
+@contextlib.contextmanager
+def _told() -> Iterator[None]:
+    try:
+        yield
+    except OSError as error:
+        what = f"It could not be moved ({error.strerror or error}). All of it is where it was."
         raise FolderProblem(what, "Allow writing there, and try again.") from error
-    return len(moved)
 
 
 def taken_out(folder: Path) -> int:

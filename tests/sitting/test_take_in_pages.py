@@ -71,6 +71,11 @@ def test_a_table_comes_in_after_a_look_at_every_row_and_goes_out_again(sitting: 
     assert len([name for name in files(home) if name.startswith("earlier/out-")]) == 4
     assert "Take out" not in desk.text
     assert len(sitting.checks) == 6
+    desk.say("put back")
+    assert "All of it is back." in desk.desk.said.text
+    assert files(home) == before | came
+    assert "Put back" not in desk.text
+    assert len(sitting.checks) == 9
 
 
 def test_what_was_mended_since_stays_when_its_table_goes_out(sitting: Sitting, home: Path) -> None:
