@@ -311,7 +311,7 @@ class _Telling:
 
     def source(self, ident: str) -> str:
         known = self.sources.get(ident)
-        return self.words("title", "source", source=known.title) if known is not None else ""
+        return self.words.source_line(known) if known is not None else ""
 
 
 def _figure(limit: Limit, value: float, error: float, units: Units) -> str:

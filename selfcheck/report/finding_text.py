@@ -38,6 +38,11 @@ class VerdictWords(NamedTuple):
         except KeyError:
             raise ContentProblem("words/verdicts.toml", table, key, "these words are missing.") from None
 
+    def source_line(self, source: Source) -> str:
+        """A publication in one line, with how it was seen."""
+        how = "" if source.seen == "none" else f" ({self.say('source_seen', source.seen)})"
+        return self.say("seen", "source").format(source=f"{source.title}{how}")
+
     def of(self, ident: str) -> Mapping[str, Any]:
         """The table of a finding or sign. Raises ContentProblem when there is none."""
         for name, tables in (("findings", self.findings), ("signs", self.signs)):

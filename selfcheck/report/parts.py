@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from typing import Any, NamedTuple
 
 from selfcheck.content_words import filled
+from selfcheck.domain.sources import Source
 from selfcheck.errors import ContentProblem
 
 
@@ -45,6 +46,11 @@ class PageWords:
         if not isinstance(text, str):
             raise ContentProblem(self._file, table, name, "these words are missing.", "Add that line and start again.")
         return filled(text, values)
+
+    def source_line(self, source: Source) -> str:
+        """A publication in one line, with how it was seen."""
+        how = "" if source.seen == "none" else f" ({self('source_seen', source.seen)})"
+        return self("title", "source", source=f"{source.title}{how}")
 
     def of(self, table: str) -> Mapping[str, Any]:
         """A whole table; empty when there is none."""

@@ -87,7 +87,7 @@ def _depths(plan: Plan, words: PageWords, units: Units) -> tuple[Part, ...]:
 
 def _sources(words: PageWords, sources: Mapping[str, Source]) -> list[str]:
     named = [sources[ident] for ident in ("ihs-california", "ipc-704-1", "mn-7080-1920") if ident in sources]
-    return [*(words("title", "source", source=one.title) for one in named), words("title", "choice")]
+    return [*(words.source_line(one) for one in named), words("title", "choice")]
 
 
 def _step(metres: float, units: Units) -> str:

@@ -89,7 +89,7 @@ def _residue(pumped: Pumped, words: PageWords, sources: Mapping[str, Source], un
     lines += [words("residue", "advice_all"), words("residue", "advice_some"), words("residue", "advice_ours")]
     known = sources.get("common-practice")
     if known is not None:
-        lines.append(words("title", "source", source=known.title))
+        lines.append(words.source_line(known))
     return part(words("title", "residue"), lines)
 
 

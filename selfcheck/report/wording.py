@@ -157,7 +157,7 @@ def _why(judgement: Judgement, words: VerdictWords, units: Units) -> tuple[str, 
         about += means_of(one, words)
         source = words.sources.get(one.source)
         if about and source is not None:
-            about.append(words.say("seen", "source").format(source=source.title))
+            about.append(words.source_line(source))
         lines += about
     return tuple(dict.fromkeys(lines))
 

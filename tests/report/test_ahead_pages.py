@@ -129,7 +129,7 @@ def test_the_water_is_told_with_its_source_and_its_leaks() -> None:
     told = lines_of(ahead(case(), None, water))
     assert "By your meter" in told
     assert "short of a full day" in told
-    assert "EPA 832-F-00-079" in told
+    assert "EPA 832-F-00-079 (read where others print it)." in told
     assert "The meter turns" in told
     assert "toilet runs on" in told
 
