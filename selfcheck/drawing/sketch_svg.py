@@ -66,11 +66,7 @@ class _Sketch:
         if picture.two_places:
             self._other(mirror, known)
         self._lid(spot, known or not picture.two_places)
-        bottom = spot[1] + 34
-        if known and picture.two_places:
-            sheet.text(WIDTH / 2, bottom, picture.side, anchor="middle", colour=QUIET, size=SMALL)
-            bottom += 8
-        return bottom
+        return spot[1] + 34
 
     def _corners(self, a: tuple[float, float], b: tuple[float, float], apart: float) -> None:
         sheet, picture = self.sheet, self.picture
