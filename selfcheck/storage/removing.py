@@ -13,6 +13,7 @@ from datetime import date
 from pathlib import Path
 
 from selfcheck.errors import FolderProblem
+from selfcheck.progress import tell
 from selfcheck.storage.folder import CHECKS, HOUSEHOLD, IDENT, OPEN, PUMP_OUTS
 from selfcheck.storage.writing import EARLIER, make_folder, sync_folder
 
@@ -73,7 +74,9 @@ def bring_back(away: Path, folder: Path) -> None:
 def _move(source: Path, target: Path) -> None:
     try:
         make_folder(target)
-        for path in ours(source):
+        files = ours(source)
+        for number, path in enumerate(files):
+            tell(number, len(files))
             make_folder((target / path).parent)
             if os.path.lexists(target / path):
                 raise FileExistsError(17, "there is a file of that name", str(target / path))

@@ -16,7 +16,7 @@ from selfcheck.domain.check import Check, PumpOut
 from selfcheck.errors import FolderProblem
 from selfcheck.progress import tell
 from selfcheck.storage.folder import CHECKS, IDENT, PUMP_OUTS
-from selfcheck.storage.writing import EARLIER, make_folder, sync_folder
+from selfcheck.storage.writing import EARLIER, make_folder, sync_folder, write_new
 
 TAKEN_IN = "taken_in"
 OUT = "out"
@@ -63,9 +63,20 @@ def take_out(folder: Path, mark: str, mended: Collection[str] = ()) -> Moves:
 
 
 def put_back(folder: Path, moves: Moves) -> None:
-    """Undo what `take_out` did, all of it or nothing. Raises FolderProblem."""
+    """Undo what `take_out` did, all of it or nothing; what lies under `earlier/` stays there. Raises FolderProblem."""
+    made: list[Path] = []
     with _told():
-        _move(folder, [(there, here) for here, there in moves])
+        try:
+            for number, (here, there) in enumerate(moves):
+                tell(number, len(moves))
+                if not write_new(here, there.read_bytes()):
+                    raise FileExistsError(17, "there is a file of that name", str(here))
+                made.append(here)
+        except OSError:
+            for path in made:
+                with contextlib.suppress(OSError):
+                    path.unlink()
+            raise
 
 
 def _move(folder: Path, moves: Moves) -> None:
@@ -73,8 +84,6 @@ def _move(folder: Path, moves: Moves) -> None:
     try:
         for number, (here, there) in enumerate(moves):
             tell(number, len(moves))
-            if os.path.lexists(there):
-                raise FileExistsError(17, "there is a file of that name", str(there))
             os.rename(here, there)
             moved.append((here, there))
     except OSError:
@@ -96,7 +105,7 @@ def _told() -> Iterator[None]:
 
 
 def taken_out(folder: Path) -> int:
-    """How many records lie under `earlier/` because they were taken out."""
+    """How many records lie under `earlier/` because they were taken out, also those that were put back."""
     with contextlib.suppress(OSError):
         return sum(name.startswith(f"{OUT}-") for name in os.listdir(folder / EARLIER))
     return 0

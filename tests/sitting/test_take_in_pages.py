@@ -10,6 +10,7 @@ from pathlib import Path
 import pytest
 
 from selfcheck.sitting import Sitting
+from selfcheck.sitting.papers import PAPERS
 from selfcheck.sitting.record_pages import RecordPages
 from selfcheck.storage import writing
 from selfcheck.storage.archive import pack
@@ -73,7 +74,7 @@ def test_a_table_comes_in_after_a_look_at_every_row_and_goes_out_again(sitting: 
     assert len(sitting.checks) == 6
     desk.say("put back")
     assert "All of it is back." in desk.desk.said.text
-    assert files(home) == before | came
+    assert {name for name in files(home) if not name.startswith("earlier/")} == before | came
     assert "Put back" not in desk.text
     assert len(sitting.checks) == 9
 
@@ -112,6 +113,18 @@ def test_columns_units_and_the_order_of_days_are_asked_and_can_be_changed(sittin
     assert set(found) == {"2014-04-05", "2015-03-06"}
     assert found["2014-04-05"].seen.readings.sludge[0].m == pytest.approx(0.2)
     assert found["2014-04-05"].seen.readings.scum_total == []
+
+
+def test_dates_handed_out_after_each_change_come_after_those_before(sitting: Sitting, home: Path) -> None:
+    def sequence() -> int:
+        text = PAPERS["calendar"].make(sitting).decode()
+        return max(int(line.partition(":")[2]) for line in text.splitlines() if line.startswith("SEQUENCE"))
+
+    desk, numbers = at(sitting), [sequence()]
+    for lines in ((table(home, PLAIN), "1", "yes"), ("bring in past readings", "take out", "yes"), ("put back",)):
+        desk.say(*lines)
+        numbers.append(sequence())
+    assert numbers == sorted(set(numbers))
 
 
 @pytest.mark.parametrize(
