@@ -22,7 +22,7 @@ if TYPE_CHECKING:
 
 #: rows of the list on one page, so that each has a number key and the ways below it too
 ROWS = 6
-_YEAR = re.compile(r"(19|20|21)\d\d")
+_YEAR = re.compile(r"(?:in |year )?((?:19|20|21)\d\d)", re.IGNORECASE)
 
 
 class RecordPages:
@@ -112,9 +112,10 @@ class RecordPages:
 
     def _of_year(self, rows: Sequence[Check | PumpOut], line: str) -> Step | None:
         """The list from the newest record of a year on; None for a line that is no year."""
-        if not _YEAR.fullmatch(line.strip()):
+        year = _YEAR.fullmatch(line.strip())
+        if year is None:
             return None
-        start = next((at for at, one in enumerate(rows) if one.on.year <= int(line)), len(rows) - 1)
+        start = next((at for at, one in enumerate(rows) if one.on.year <= int(year[1])), len(rows) - 1)
         return Go(partial(self.listing, start), replace=True)
 
     def _row(self, record: Check | PumpOut) -> Way:
