@@ -75,11 +75,11 @@ COMMON: dict[str, str] = {
     ),
     "tank": (
         "septic tank tanks hole holes pit opening manhole riser chamber cesspool tanque pozo fosa hoyo agujero vault "
-        "septico access_hole septik cistern bottom_of_it"
+        "septico access_hole septik cistern bottom_of_it cesspit cess_pit latrine"
     ),
     "near_hole": (
         "hole opening tank pit manhole edge septic lid cover riser hatch hoyo agujero tanque fosa pozo tapa rim brink "
-        "lip"
+        "lip cesspit"
     ),
     "it": "it that this thing",
     "inside": "in into inside in_to dentro_de en inn down at_bottom_of at_bottom on_bottom_of down_inside",

@@ -136,4 +136,8 @@ BESIDE: dict[str, str] = {
     "of_word": "of",
     "fire_home": "fireplace stove woodstove wood_stove oven kitchen chimney",
     "wall_place": "wall panel garage post side basement shed corner pole deck porch",
+    "modal": "can could would might may will",
+    "pet_does": "pooped poops poop peed pees pee barks barked bark sniffed sleeps",
+    "pill": "pill pills medicine med meds tablet tablets aspirin",
+    "plant": "bush",
 }

@@ -45,13 +45,13 @@ FIRE: dict[str, str] = {
     "smoke_noun": "smoke",
     "smoke_rises": "coming pouring rising billowing comes from out",
     "hit": (
-        "struck broke punctured pierced ruptured damaged snagged cracked dug went jammed drove poked stabbed bent "
-        "ripped tore touched broken busted pulled scraped strikes got_into through whacked bashed gouged tapped "
-        "dug_into dinged punched poked_through knicked speared split caught crushed hacked sheared yanked snapped "
-        "popped mangled messed_up sliced_into cut_into went_right_through ran_over shoveled hooked put_the_shovel "
-        "drilled augered cut~ nick~ clip~ chop~ hit~ dig~ slice~ tear~ sever~ came_down fell_down is_down downed "
-        "blew_down puncture~ pierce~ rupture~ damage~ snag~ jam~ stab~ bend~ rip~ touch~ bust~ scrape~ whack~ bash~ "
-        "gouge~ punch~ shear~ yank~ mangle~ hook~ drill~ auger~ spear~"
+        "struck broke punctured pierced ruptured damaged snagged cracked dug jammed drove poked stabbed bent ripped "
+        "tore touched broken busted pulled scraped strikes got_into through whacked bashed gouged tapped dug_into "
+        "dinged punched poked_through knicked speared split caught crushed hacked sheared yanked snapped popped "
+        "mangled messed_up sliced_into cut_into went_right_through ran_over shoveled hooked put_the_shovel drilled "
+        "augered cut~ nick~ clip~ chop~ hit~ dig~ slice~ tear~ sever~ came_down fell_down is_down downed blew_down "
+        "puncture~ pierce~ rupture~ damage~ snag~ jam~ stab~ bend~ rip~ touch~ bust~ scrape~ whack~ bash~ gouge~ "
+        "punch~ shear~ yank~ mangle~ hook~ drill~ auger~ spear~ went_into went_in went_clean goes_into gone_into"
     ),
     "service": (
         "gas_line gas_pipe gasline gas_main gas power_line power_cable powerline power electric electrical "

@@ -182,10 +182,10 @@ ILL: dict[str, str] = {
         "call_for_an_ambulance send_someone send_somebody call_help send_help get_help call_911 need_911 i_called_911 "
         "called_911 need_an_ambulance call_an_ambulance call_ambulance get_an_ambulance send_an_ambulance "
         "need_ambulance need_paramedics need_doctor need_a_medic this_is_an_emergency it_is_an_emergency "
-        "have_an_emergency ambulance_now is_dying he_is_dead she_is_dead is_dead call_999 dial_911 phone_911 "
-        "someone_call_911 call_the_ambulance call_paramedics call_doctor need_help_fast need_help_quick "
-        "need_urgent_help urgent_help get_ambulance send_paramedics send_police need_rescue need_fire_department "
-        "call_fire_department call_the_fire_department rescue_needed is_not_alive is_gone_blue"
+        "have_an_emergency ambulance_now he_is_dead she_is_dead call_999 dial_911 phone_911 someone_call_911 "
+        "call_the_ambulance call_paramedics call_doctor need_help_fast need_help_quick need_urgent_help urgent_help "
+        "get_ambulance send_paramedics send_police need_rescue need_fire_department call_fire_department "
+        "call_the_fire_department rescue_needed is_not_alive is_gone_blue"
     ),
     "drop_like": "to_ground like and unconscious on_ground next_to dead",
     "pair": "weak shaky wobbly drowsy sleepy confused clammy sick ill groggy sweaty",

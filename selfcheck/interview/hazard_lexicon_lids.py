@@ -83,11 +83,12 @@ LIDS: dict[str, str] = {
         "sheet_of_tin tin_over sheet_metal_over pallet_on_top covered_with_plywood covered_with_boards "
         "covered_by_plywood covered_with_a_board covered_with_board covered_with_tarp covered_by_tarp lid_is_plywood "
         "just_tarp just_a_tarp just_boards just_sheet rotten_boards rotten_plywood old_boards using_plywood "
-        "used_plywood"
+        "used_plywood nothing_covering nothing_over nothing_covers no_covering not_covered_by_anything "
+        "nothing_on_the_hole nothing_on_hole"
     ),
     "where_lid": "where_is_the_lid where_is_lid where_did_the_lid",
     "took": "took stole stolen lost swiped nicked stealing pinched stole_my",
-    "left": "left forgot forgotten forgetting never_put did_not_put did_not_close never_closed leave~",
+    "left": "left forgot forgotten forgetting never_put did_not_put did_not_close never_closed leave leaving",
     "open": (
         "open off uncovered unattended wide_open ajar unlocked unfastened back close shut cover screw fasten replace "
         "put closed on gaping agape exposed"
@@ -114,7 +115,9 @@ LIDS: dict[str, str] = {
         "back_in_the_house gone_to had_to_run not_outside in_the_house in_house having_lunch eating_lunch "
         "taking_a_break on_break watching_tv i_am_in been_gone no_helper without_helper just_me only_me it_is_just_me "
         "have_to_go need_to_go got_to_go must_go going_to_work leaving_for have_to_run need_to_run should_go "
-        "got_to_run called_away gone_in popped_in nipped_in in_for went_for"
+        "got_to_run called_away gone_in popped_in nipped_in in_for went_for for_days for_two for_three for_couple "
+        "all_week for_week for_some days_now two_days few_days couple_of_days for_long so_long leaving i_am_leaving "
+        "leave_now about_to_leave heading_out heading_home"
     ),
     "leave_time": (
         "overnight all_night last_night all_day went_inside went_to went_home had_to_go had_to_leave at_work "
@@ -193,4 +196,6 @@ LIDS: dict[str, str] = {
         "can_not_close can_not_shut can_not_cover can_not_seal can_not_re_cover could_not_close could_not_shut "
         "not_able_to_close unable_to_close unable_to_shut will_not_close will_not_shut"
     ),
+    "took_off": "took_off takes_off removed pulled_off lifted_off opened took_the_lid",
+    "left_word": "left leave walked went drove disappeared gone vanished",
 }

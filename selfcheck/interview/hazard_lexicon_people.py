@@ -202,4 +202,14 @@ PEOPLE: dict[str, str] = {
         "play~ mess~_with messing fiddle~ fool~_with climb~ tug~ pry~ push~ lift~ open~ drag~ bang~ kick~ stomp~"
     ),
     "leg_in": "went_in goes_in go_in slipped_in sank_in fell_in dropped_in slid_in",
+    "gave_under": (
+        "collapsed broke gave caved cracked way crumbled snapped buckled went split shattered fell gives gave_way "
+        "tipped flipped"
+    ),
+    "under_it": "under underneath beneath",
+    "escaped": (
+        "got_away gets_away ran_away slipped_away wandered_away snuck_away broke_away got_loose ran_off wandered_off "
+        "got_past slipped_past"
+    ),
+    "float_word": "floating bobbing",
 }

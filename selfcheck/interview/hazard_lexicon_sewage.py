@@ -153,4 +153,5 @@ SEWAGE: dict[str, str] = {
         "by near on under behind beside along around across against over all_over everywhere below between outside "
         "past at running flowing dripping spilling spraying squirting puddling"
     ),
+    "overflow_n": "overflow runoff run_off seepage leakage discharge outflow",
 }

@@ -31,7 +31,8 @@ _SLIPS = {
     "dads": "dad is", "moms": "mom is", "lids": "lids", "unconcious": "unconscious", "jst": "just", "thru": "through",
     "hight": "height", "swage": "sewage", "sewrage": "sewage", "sewerage": "sewage", "sewadge": "sewage",
     "breth": "breath", "breeth": "breathe", "til": "until", "n": "in", "kollapsed": "collapsed", "wierd": "weird",
-    "lil": "little", "wee": "little",
+    "lil": "little", "otu": "out", "uot": "out", "upp": "up", "ont": "on", "thier": "their",
+    "het": "the", "adn": "and", "iz": "is", "wee": "little",
     "dizzie": "dizzy", "dissy": "dizzy", "diszy": "dizzy", "dizz": "dizzy", "woosy": "woozy", "wuzzy": "woozy",
 }  # fmt: skip
 _TAILS = words("in into out up down over off on the it is")

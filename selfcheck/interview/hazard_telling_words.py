@@ -26,11 +26,12 @@ LONG_PAST = re.compile(
     r"\b(?:last (?:christmas|xmas|thanksgiving|easter|"
     r"year|week|month|summer|winter|spring|fall|autumn|owner|season|decade|time)|"
     r"(?:years?|months?|weeks?|decades?) (?:ago|back|earlier)|used to|long (?:time )?ago|ages ago|"
-    r"back in|in (?:19|20)\d\d|"
+    r"back in (?:the (?:days?|old|\d+)|(?:19|20)?\d\d|my day|high school|college|school|spring|summer|fall|winter|"
+    r"january|february|march|april|may|june|july|august|september|october|november|december)|in (?:19|20)\d\d|"
     r"when (?:i|we|he|she) (?:was|were) (?:a |just )*(?:kid|kids|young|little|child|children|boy|girl|"
     r"growing)|previously|(?:old|last|other|first) house|"
     r"when (?:my|the|our) \w+ (?:was|were) (?:little|small|young|a baby|a kid|a child)|"
-    r"in the past|one time|once (?:before|when|upon|in)|before we (?:moved|bought|"
+    r"in the past|one time|once (?:before|when|upon|in|back)|before we (?:moved|bought|"
     r"owned)|"
     r"(?:previous|former|last|old|prior) owners?|as a (?:kid|child)|ano pasado|hace (?:\w+ )?(?:anos?|"
     r"mes(?:es)?)|history of|years before|winter before|childhood|it once|had once|ever since)\b"
@@ -88,8 +89,8 @@ SUPPOSED = re.compile(
 #: a clause that begins so asks ahead, all of it
 AHEAD = re.compile(
     r" ?(?:so |ok |okay |and |hey |um |well )*(?:what if|"
-    r"what (?:do|should|would|can|must) (?:i|we|you|one) do (?:if|when)|what (?:happens|to do) (?:if|when)|in case|suppose|"
-    r"what (?:makes|causes|would make)|"
+    r"what (?:do|should|would|can|must) (?:i|we|you|one) do (?:if|when)|what (?:happens|to do) (?:if|when)|in case|"
+    r"suppose|what (?:makes|causes|would make)|"
     r"what (?:does|do|would)(?! i | we )|how (?:would|do|will|can) (?:i|we|you) (?:know|tell) (?:if|when)) "
 )
 #: "can smell", "does not": what the modal stands by is told, not supposed
