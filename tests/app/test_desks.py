@@ -131,7 +131,13 @@ async def test_a_choice_that_does_not_fit_at_the_start_is_said_to_be_below(sitti
         assert "See my record" in text_of(app)
 
 
-async def test_what_takes_long_is_said(sitting: Sitting) -> None:
+@pytest.mark.parametrize(
+    ("typed", "then"),
+    [("", "Checks and pump-outs"), ("house", "Which one is not right?"), ("someone fell in", "Do not go in")],
+)
+async def test_what_takes_long_is_said_and_what_is_typed_meanwhile_is_heard(
+    sitting: Sitting, typed: str, then: str
+) -> None:
     import threading
 
     gate = threading.Event()
@@ -152,9 +158,12 @@ async def test_what_takes_long_is_said(sitting: Sitting) -> None:
         screen._still_busy()
         await pilot.pause()
         assert "One moment." in text_of(app)
+        if typed:
+            await pilot.say(typed)
         gate.set()
         await pilot.settle()
-        assert "Checks and pump-outs" in text_of(app)
+        await pilot.settle()
+        assert then in text_of(app)
         assert "One moment." not in text_of(app)
 
 

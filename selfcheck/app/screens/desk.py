@@ -22,6 +22,7 @@ from selfcheck.app.widgets.rule import Across, Mark
 from selfcheck.app.widgets.stage import StageLine
 from selfcheck.app.widgets.tank import TankLine, TankPanel
 from selfcheck.app.words import FaceWords, waiting
+from selfcheck.interview import hazards
 from selfcheck.progress import Progress, followed
 from selfcheck.sitting.desk import Danger, Desk, Drawn, Page, Step, Talk
 
@@ -51,6 +52,7 @@ class DeskScreen(Screen[None]):
         self._words = words
         self._tank = tank
         self._busy = False
+        self._ahead = ""  # a line that was typed while something was being worked out; it is heard right after
         self._progress = Progress()
         self.colours = False  # it is the page that turns the colours
         self.page: Page | None = None
@@ -155,14 +157,19 @@ class DeskScreen(Screen[None]):
 
     def _done(self, step: Step | None, page: Page | None) -> None:
         self._busy = False
+        ahead, self._ahead = self._ahead, ""
         if isinstance(step, Danger):
             self.selfcheck.in_danger(step.line)
+        elif page is None and ahead and hazards.find(ahead) is not None:
+            self.selfcheck.in_danger(ahead)
         elif isinstance(step, Talk):
             self.selfcheck.hold(step, self)
         elif page is None:
             self.dismiss(None)
         else:
             self._show(page)
+            if ahead:
+                self._go(lambda: self.desk.hear(ahead))
 
     def _show(self, page: Page) -> None:
         moved = self.page is None or page.title != self.page.title
@@ -218,7 +225,9 @@ class DeskScreen(Screen[None]):
     def _submitted(self, event: Input.Submitted) -> None:
         event.stop()
         line, highlighted = event.value, self.query_one(Choices).highlighted
-        if line.strip():
+        if line.strip() and self._busy:
+            self._ahead = line
+        elif line.strip():
             self._go(lambda: self.desk.hear(line))
         elif highlighted is not None:
             self._pick(highlighted)
