@@ -119,7 +119,7 @@ class Index:
         }
         return Heard(known, unknown)
 
-    def rank(self, heard: Heard) -> list[Match]:
+    def rank(self, heard: Heard, beside: Sequence[float]) -> list[Match]:
         """The topics that fit at all, best first; none when no word is known."""
         known = heard.known
         if not heard.subjects():
@@ -135,7 +135,7 @@ class Index:
         for topic, likeness in enumerate(likest):
             if likeness > 0:
                 score = shrink * (gains[topic] + total * self._floor[topic])
-                scored.append((score + _LIKENESS * likeness + _SECOND * second[topic], -topic))
+                scored.append((score + _LIKENESS * likeness + _SECOND * second[topic] + beside[topic], -topic))
         return [
             Match(-minus, score, likest[-minus], self._cover(heard, -minus))
             for score, minus in sorted(scored, reverse=True)

