@@ -30,6 +30,8 @@ def do(talk: Conversation, command: str) -> list[Message]:
     if command in ("leave", "quit"):
         parting = talk.pending.parting if talk.pending else ()
         return [*parting, *closing.leave(talk)]
+    if talk.pending is not None and any(ident == command for ident, _ in talk.pending.choices):
+        return talk.pending.choose(command)
     if talk.pending is not None and talk.pending.firm and command not in ANYWHERE:
         return talk.question()
     return {

@@ -14,7 +14,7 @@ from selfcheck.interview.nodes import Node
 from selfcheck.interview.passing import read_back
 from selfcheck.interview.several import Several, named_answer, named_node
 from selfcheck.interview.standing import raised
-from selfcheck.interview.understanding import MEASURES, Reading, after_opening, exact, loose, measure, normal
+from selfcheck.interview.understanding import CHOICES, MEASURES, Reading, after_opening, exact, loose, measure, normal
 
 if TYPE_CHECKING:
     from selfcheck.interview.dialogue import Conversation
@@ -66,6 +66,8 @@ def _new_value(talk: Conversation, text: str, counting: list[str]) -> list[Messa
         if not rest or _after_a_safety_item(talk):
             continue
         last = talk.script.nodes[counting[-1]]
+        if last.kind in CHOICES and _only_denies(talk, text):
+            return None
         reading = _read(talk, last, part)
         reading = _in_the_unit_of(talk.state.given[last.id], reading, part)
         if (here := _of_the_open_one(talk, last, reading, part)) is not None:
@@ -75,6 +77,16 @@ def _new_value(talk: Conversation, text: str, counting: list[str]) -> list[Messa
             talk.revise(last.id)
             return hearing.offer(talk, last, reading, text)
     return None
+
+
+def _only_denies(talk: Conversation, text: str) -> bool:
+    """Whether a "no" belongs to the word behind it, as in "no oven": that takes nothing back."""
+    plain = normal(text)
+    openings = [one for one in talk.script.interface.openings.get("correction", ()) if " " in one]
+    markers = talk.script.interface.listen.get("really", ())
+    return (
+        plain.startswith("no ") and not plain.startswith(tuple(openings)) and not any(one in plain for one in markers)
+    )
 
 
 def _of_the_open_one(talk: Conversation, last: Node, reading: Reading, part: str) -> tuple[Node, Reading] | None:

@@ -260,7 +260,7 @@ class Conversation:
         name = at_start(self.script.name_of(node.id))
         if node.kind == "number" or (node.kind in CHOICES and len(bare) < LONE and " " not in bare):
             return self.phrases.say("echo_named", name=name, value=inline(value))
-        if node.kind not in CHOICES or not answer.value:
+        if node.kind not in CHOICES:
             return self.phrases.say("echo", value=at_start(bare))
         if "?" in value or ". " in value:
             return self.phrases.say("echo_quoted", value=value)

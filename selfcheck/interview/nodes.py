@@ -128,7 +128,8 @@ class NodeWords:
     example: str = ""  # one thing a person might type
     again: str = ""  # the question in other words, for the first no-match
     options: dict[str, str] = field(default_factory=dict)  # option id → label
-    also: dict[str, tuple[str, ...]] = field(default_factory=dict)  # option id → other words people use for it
+    #: option id → other words people use for it; number: the figure → words that stand for it, "12" → "all year"
+    also: dict[str, tuple[str, ...]] = field(default_factory=dict)
     after: dict[str, str] = field(default_factory=dict)  # option id (or "unknown") → one sentence said after it
     odd: dict[str, str] = field(default_factory=dict)  # predicate of `odd_when` → what is odd about the answer
     barred: dict[str, str] = field(default_factory=dict)  # predicate of `barred` → why that is no answer

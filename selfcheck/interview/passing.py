@@ -9,9 +9,9 @@ from selfcheck.interview.messages import Message
 from selfcheck.interview.odd import oddities
 from selfcheck.interview.pending import Pending
 from selfcheck.interview.replay import follow
-from selfcheck.interview.several import Several, several
+from selfcheck.interview.several import Several, several, united
 from selfcheck.interview.showing import at_start, show_within
-from selfcheck.interview.understanding import CHOICES, MEASURES, after_opening, measure, normal
+from selfcheck.interview.understanding import CHOICES, MEASURES, after_opening, exact, loose, measure, normal
 
 if TYPE_CHECKING:
     from selfcheck.interview.dialogue import Conversation
@@ -82,7 +82,10 @@ def beside_offer(talk: Conversation, pending: Pending, text: str) -> list[Messag
     more = _more(talk, pending.offered, rest or text)
     if more:
         talk.drop_pending()
-        joined = {answer.question: answer for answer in (*pending.offered, *more)}
+        joined = {answer.question: answer for answer in pending.offered}
+        for answer in more:
+            old = None if rest else joined.get(answer.question)
+            joined[answer.question] = united(talk.script, old, answer) if old is not None else answer
         return talk.ask(read_back(talk, Several(tuple(joined.values())), text))
     if rest:
         return None
@@ -97,6 +100,11 @@ def _more(talk: Conversation, offered: tuple[Answer, ...], text: str) -> tuple[A
     found = several(talk.script, talk.state, text, talk.context)
     if found.answers and not (found.rest or found.later):
         return found.answers
+    asked = talk.node
+    if asked is not None and asked.kind == "choose_several" and any(one.question == asked.id for one in offered):
+        known = exact(talk.script, asked, text).answer or loose(talk.script, asked, text).answer
+        if known is not None:
+            return (known,)
     state = talk.state
     for answer in offered:
         state = follow(talk.script, talk.context, state, answer)

@@ -18,6 +18,7 @@ from selfcheck.interview.understanding import (
     CHOICES,
     MEASURES,
     Reading,
+    covered,
     exact,
     loose,
     measure,
@@ -54,10 +55,11 @@ def several(script: Script, state: State, text: str, context: Context) -> Severa
     if found.rest:  # with a part not understood, one that is only guessed at is not understood either
         found.rest = [part for part in parts if part in (*found.rest, *found.guessed.values())]
         found.answers = {name: one for name, one in found.answers.items() if name not in found.guessed}
-    answers = tuple(found.answers.values())
+    answers = _told_whole(script, found.answers)
+    left = [answer.said for answer in found.answers.values() if answer not in answers]
     if len(answers) == 1:
         answers = _leading_to(script, state, answers[0])
-    return Several(answers, tuple(found.rest), tuple(found.later))
+    return Several(answers, (*found.rest, *left), tuple(found.later))
 
 
 def elsewhere(script: Script, state: State, text: str, context: Context) -> Several:
@@ -82,6 +84,27 @@ def _leading_to(script: Script, state: State, answer: Answer) -> tuple[Answer, .
             value = options[0] if node.kind == "choose" else tuple(options)
             return Answer(node.id, "value", value, said=answer.said), answer
     return (answer,)
+
+
+def _told_whole(script: Script, answers: dict[str, Answer]) -> tuple[Answer, ...]:
+    """The answers without a list of signs that another part of the line only led to: that list is asked for whole."""
+    kept: list[Answer] = []
+    for answer in answers.values():
+        node = script.nodes[answer.question]
+        leading = [answers[one.question] for one in node.when if one.question in answers]
+        if node.kind == "choose_several" and any(one.said != answer.said for one in leading):
+            continue
+        kept.append(answer)
+    return tuple(kept)
+
+
+def united(script: Script, one: Answer, other: Answer) -> Answer:
+    """Two answers to a question of several options as one; the later one where they are not such."""
+    if not isinstance(one.value, tuple) or not isinstance(other.value, tuple):
+        return other
+    chosen = {*one.value, *other.value}
+    options = tuple(option for option in script.nodes[one.question].options if option in chosen)
+    return replace(other, value=options, said=f"{one.said}, {other.said}")
 
 
 def named_node(script: Script, text: str, among: list[str] | None = None) -> list[str]:
@@ -131,9 +154,11 @@ class _Found:
         """Takes in one part of the line."""
         answer = named = named_answer(self.script, part, self.context, self._open())
         if answer is None and not alone:
-            answer = self._once_more(part) or self._current(part) or self._of_an_option(part)
+            answer = self._once_more(part) or self._nearest(part)
         if answer is None and named_answer(self.script, part, self.context, self._early) is not None:
             self.later.append(part)
+        elif answer is not None and (old := self.answers.get(answer.question)) and isinstance(old.value, tuple):
+            self.answers[answer.question] = united(self.script, old, answer)
         elif answer is None or answer.question in self.answers:
             self.rest.append(part)
         else:
@@ -170,6 +195,13 @@ class _Found:
             if node.writes == last.writes and node.id not in self.answers and node.id not in self.state.given:
                 return _measured(node, part, self.context)
         return None
+
+    def _nearest(self, part: str) -> Answer | None:
+        """The part as an answer to the open question, or to another one that has more of its words."""
+        here, other = self._current(part), self._of_an_option(part)
+        if here is None or other is None:
+            return here or other
+        return other if covered(self.script, other) > covered(self.script, here) else here
 
     def _current(self, part: str) -> Answer | None:
         """The part as an answer to the open question."""

@@ -70,7 +70,14 @@ def words_in(text: str) -> list[str]:
 
 
 def exact(script: Script, node: Node, text: str) -> Reading:
-    """A line that is just one option's number, words or other words; for several, just a list of those."""
+    """A line that is just one option's number, words or other words; for several, just a list of those.
+
+    At a number: words that stand for a figure there, such as "all year".
+    """
+    if node.kind == "number":
+        plain = normal(text)
+        figure = next((one for one, words in script.words_of(node.id).also.items() if plain in words), None)
+        return Reading(_answer(node, float(figure), text)) if figure is not None else NOTHING
     if node.kind == "choose":
         option = _exact_option(script, node, normal(text))
         return Reading(_answer(node, option, text)) if option else NOTHING
@@ -232,6 +239,17 @@ def _fits(script: Script, node: Node, option: str, plain: str) -> bool:
         if core and core <= telling and (core == telling or not (node.gate and option in node.passes)):
             return True
     return False
+
+
+def covered(script: Script, answer: Answer) -> float:
+    """How much of a line's telling words an answer's own wording holds, from 0 to 1; 1 for a measure."""
+    node = script.nodes[answer.question]
+    typed = set(words_in(normal(answer.said))) - set(script.interface.listen.get("fillers", ()))
+    if node.kind not in CHOICES or not typed:
+        return 1.0
+    chosen = answer.value if isinstance(answer.value, tuple) else (str(answer.value),)
+    known = [set(words_in(one)) for option in chosen for one in wordings(script, node, option)]
+    return max((len(typed & one) / len(typed) for one in known), default=0.0)
 
 
 def unable(words: set[str]) -> bool:

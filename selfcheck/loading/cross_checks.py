@@ -159,13 +159,14 @@ def _check_words(script: Script, place: Place, section: Section) -> None:
         if not said.ask and node.kind != "stop":
             raise ContentProblem(file, node.id, "ask", "the question itself is missing.")
         options = set(node.options)
+        figures = {name for name in said.also if node.kind == "number" and name.isdecimal()}
         for option in node.options:
             if not said.options.get(option):
                 raise ContentProblem(file, node.id, "options", f'the option "{option}" has no words.')
         extra = {"unknown", "skipped"} | ({"none"} if node.kind == "choose_several" else set())
         tables: tuple[tuple[str, Iterable[str], set[str]], ...] = (
             ("options", said.options, options),
-            ("also", said.also, options),
+            ("also", said.also, options | figures),
             ("after", said.after, options | extra),
             ("odd", said.odd, set(node.odd_when)),
             ("barred", said.barred, set(node.barred.values())),

@@ -88,7 +88,7 @@ def test_no_option_is_named_like_a_command_or_like_another_option() -> None:
         for ident, said in tables.items():
             taken: dict[str, str] = {}
             for option, others in said.get("also", {}).items():
-                for other in (*others, said["options"][option]):
+                for other in (*others, *filter(None, (said.get("options", {}).get(option),))):
                     key = other.casefold()
                     if key in commands or taken.get(key, option) != option:
                         wrong.append(f"{name} · {ident} · {option}: {other}")

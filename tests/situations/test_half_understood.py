@@ -89,6 +89,8 @@ def test_where_one_stands_is_asked_after_a_break_only() -> None:
         ("sludge_2", "same", {"sludge_2": pytest.approx(0.127)}),
         ("sludge_2", "no, the first was 18 in", {"sludge_1": pytest.approx(0.4572)}),
         ("read_back", "change the crust to 4 in", {"scum_total": pytest.approx(0.1016)}),
+        ("wrong_now", "wet ground, smells of sewage", {"wrong_now": ("yard",)}),
+        ("wrong_now", "gurgling and all drains slow", {"wrong_now": ("house",)}),
         ("gate_teach", "jump in and save them", {"gate_teach": "climb_down"}),
         ("alarm", "no", {"alarm": "not_fitted"}),
     ],
@@ -140,3 +142,40 @@ def test_what_is_said_to_be_wrong_is_asked_once_more() -> None:
     talk = standing_at("read_back", "wrong")
     assert talk.pending is not None
     assert "wet_line" in {ident for ident, _ in talk.pending.choices}
+
+
+def test_a_list_of_signs_told_in_part_is_asked_for_whole() -> None:
+    for line in ("gurgling and all drains slow", "wet ground, smells of sewage"):
+        talk = standing_at("wrong_now", line)
+        if talk.pending is not None:
+            talk.hear("yes")
+        assert talk.node is not None
+        assert talk.node.id in ("house_signs", "yard_signs")
+
+
+def test_more_signs_join_those_that_were_read_back() -> None:
+    talk = standing_at("wrong_now", "the yard and banana", "drains", "yes")
+    assert talk.state.given["wrong_now"].value == ("house", "yard")
+
+
+def test_a_no_that_belongs_to_a_word_takes_nothing_back() -> None:
+    talk = begin("buyer", "learn")
+    for line in ("buying", "no idea", "no sewer bill, out in the country"):
+        talk.hear(line)
+    assert talk.state.given["sewer_or_tank"].state == "unknown"
+    assert talk.state.given["clues"].value == ("no_sewer_bill", "rural")
+
+
+def test_not_knowing_is_one_of_the_ways_out_of_a_date() -> None:
+    talk = standing_at("last_pump_out", "x", "y", "z")
+    assert talk.pending is not None
+    talk.hear("don't know")
+    assert talk.state.given["last_pump_out"].state == "unknown"
+
+
+@pytest.mark.parametrize(("line", "months"), [("all year", 12), ("half the year", 6), ("summers only", 3), ("9", 9)])
+def test_parts_of_a_year_are_months(line: str, months: int) -> None:
+    talk = begin("buyer", "learn")
+    reach(talk, "learn_months", says_of("buyer"), {"my_stage": "buying", "sewer_or_tank": "tank"})
+    talk.hear(line)
+    assert talk.state.given["learn_months"].value == months
