@@ -7,7 +7,6 @@ from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from selfcheck.errors import UsageProblem
 from selfcheck.loading.conversations import texts
 from selfcheck.sitting.desk import Back, Go, Page, Part, Stay, Step, Way
 from selfcheck.sitting.endings import LANGUAGE, page_words
@@ -29,6 +28,7 @@ SCUM = ("scum_total", "scum_above", "scum_below")
 ROWS = 40  # rows of a table that stand on one page
 LISTED = 6  # files or columns that are offered at once
 ENDINGS = (".csv", ".tsv", ".txt", ".zip")
+SHEETS = (".xlsx", ".xlsm", ".ods", ".numbers")  # archives too, and still no packed records
 
 
 class TakeInPages:
@@ -73,7 +73,7 @@ class TakeInPages:
         return Page(words("pages", "title"), empty, tuple(ways), hear=self._named, ask=words("pages", "ask_file"))
 
     def _opened(self, path: Path) -> Step:
-        if is_archive(path):
+        if is_archive(path) and path.suffix.lower() not in SHEETS:
             files, others = contents(path)
             return Go(partial(self._packed, path, tuple(files), len(others)))
         table = TableOfReadings(path, self._words, texts(self._sitting.place, "take_in", LANGUAGE))
@@ -172,7 +172,7 @@ class TakeInPages:
             return Go(partial(self._question, table, asked))
         try:
             rows = self._planned(table)
-        except UsageProblem as error:
+        except importing.UnlikelyUnit as error:
             return Stay(f"{error.what} {self._words('pages', 'mend')}", "trouble")
         return Go(partial(self._preview, table, rows))
 

@@ -24,6 +24,10 @@ from selfcheck.storage.writing import write_check, write_pump_out
 __all__ = ["Order", "Row", "all_clear", "day_order", "plan", "write"]
 
 
+class UnlikelyUnit(UsageProblem):
+    """A column is likely in another unit than its heading says."""
+
+
 def day_order(table: Table, columns: Sequence[Column]) -> tuple[Order, str]:
     """Which of day and month comes first, and a day as it is written; "" when some may be read both ways.
 
@@ -113,7 +117,7 @@ def _units_likely(table: Table, columns: Sequence[Column]) -> None:
         if len(far) * 2 > len(told):
             name = one.kind.replace("_", " ")
             what = f'The unit of "{one.heading}" is likely wrong: read so, it holds {show_length(far[0])}.'
-            raise UsageProblem(f"{what} Nothing was taken in.", f'Name its unit: --columns "{one.heading}={name} cm".')
+            raise UnlikelyUnit(f"{what} Nothing was taken in.", f'Name it: --columns "{one.heading}={name} cm".')
 
 
 def _beside_the_record(rows: Sequence[Row], folder: Folder) -> None:

@@ -67,7 +67,7 @@ def test_a_table_comes_in_after_a_look_at_every_row_and_goes_out_again(sitting: 
     desk.say("bring in past readings")
     assert "Take out again what came from old.csv on June 1, 2026 (4)" in desk.text
     desk.say("take out", "yes")
-    assert "4 records are out" in desk.desk.said.text
+    assert "Taken out: 4." in desk.desk.said.text
     assert {name for name in files(home) if not name.startswith("earlier/")} == before
     assert len([name for name in files(home) if name.startswith("earlier/out-")]) == 4
     assert "Take out" not in desk.text
@@ -89,7 +89,7 @@ def test_what_was_mended_since_stays_when_its_table_goes_out(sitting: Sitting, h
     desk = at(opened(home)).say("take out", "yes")
     assert {"checks/2014-05-03.json", "checks/2014-05-03-2.json"} <= files(home)
     assert "checks/2015-05-09.json" not in files(home)
-    assert "2 records are out" in desk.desk.said.text
+    assert "Taken out: 2." in desk.desk.said.text
 
 
 def test_columns_units_and_the_order_of_days_are_asked_and_can_be_changed(sitting: Sitting, home: Path) -> None:
@@ -146,6 +146,18 @@ def test_what_is_no_table_is_told_in_one_message(sitting: Sitting, home: Path, t
     assert desk.desk.said.kind == "trouble"
     assert desk.title == "Bring in past readings"
     assert files(home) == before
+
+
+def test_a_spreadsheet_that_is_no_table_in_text_says_how_to_save_it(sitting: Sitting, home: Path) -> None:
+    sheet = home.parent / "old.xlsx"
+    with zipfile.ZipFile(sheet, "w") as archive:
+        archive.writestr("xl/workbook.xml", "<workbook/>")
+    assert "save it as CSV" in at(sitting).say(str(sheet)).desk.said.text
+
+
+def test_merged_cells_are_told_with_how_to_mend_them(sitting: Sitting, home: Path) -> None:
+    desk = at(sitting).say(table(home, "date,sludge (in)\n2012-05-03,6\n,7\n,8\n"), "1")
+    assert "Merged cells leave such gaps." in desk.desk.said.text
 
 
 def test_a_likely_wrong_unit_is_told_before_anything_comes_in(sitting: Sitting, home: Path) -> None:
@@ -206,7 +218,7 @@ def test_a_packed_record_comes_into_an_empty_folder_and_never_over_another(sitti
     packed.write_bytes(pack(home).data)
     fresh = opened(home.parent / "fresh", begin=True)
     desk = at(fresh).say(str(packed))
-    assert "6 checks and 2 pump-outs" in desk.text
+    assert "Checks in it: 6. Pump-outs: 2." in desk.text
     desk.say("yes")
     assert desk.title == "My record"
     assert (fresh.household, fresh.checks) == (sitting.household, sitting.checks)
