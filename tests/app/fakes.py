@@ -24,8 +24,9 @@ from selfcheck.interview.context import Context
 from selfcheck.interview.messages import Choice, Ending, Message, Prompt, Stage
 from selfcheck.loading import content, quick
 from selfcheck.loading.place import content_place
-from selfcheck.report.wording import VerdictPage
+from selfcheck.report.wording import VerdictPage, VerdictWords
 from selfcheck.sitting import HomeFacts, Unfinished
+from selfcheck.sitting.verdicts import verdict_words
 
 PLACE = content_place(own=False)
 TODAY = date(2026, 6, 1)
@@ -278,6 +279,9 @@ class FakeSitting:
 
     def verdict_then(self, check: Check) -> VerdictPage:
         return self.page
+
+    def verdict_words(self) -> VerdictWords:
+        return verdict_words(PLACE)
 
     def judgement(self) -> FakeJudgement:
         return FakeJudgement(content.rules(PLACE)["us-epa-homeowner"])
