@@ -143,11 +143,13 @@ class FactPages:
 
     def _worked_out_size(self, place: int) -> str:
         """The size that the form, or the number of bedrooms, gives; empty where neither is known."""
+        from selfcheck.loading.content import sources
+
         household = self._of(place)
         body = vessel(household.tank(), household.bedrooms)
         if body.basis not in ("shape", "bedrooms"):
             return ""
-        table = self._sitting.verdict_words().sources.get(body.table)
+        table = sources(self._sitting.place).get(body.table)
         size, named = show_volume(body.full_m3, household.units), table.title if table is not None else ""
         return self._words("facts", f"size_from_{body.basis}", size=size, table=named)
 
