@@ -6,7 +6,7 @@ import shutil
 import sys
 from argparse import ArgumentParser, Namespace
 from collections.abc import Sequence
-from contextlib import AbstractContextManager
+from contextlib import AbstractContextManager, nullcontext
 from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
@@ -74,11 +74,13 @@ def open_door(command: str, chosen: Namespace, today: date) -> None:
     elif command == "pack":
         _pack(chosen.folder, chosen.to, place, chosen.replace)
     else:
-        job = _Job(chosen, read(chosen.folder), place, today)
-        made = _made(command, job)
+        to_file = getattr(chosen, "to", None) is not None
+        with _waiting(place) if to_file else nullcontext():  # what is printed is the paper alone
+            job = _Job(chosen, read(chosen.folder), place, today)
+            made = _made(command, job)
         for problem in job.problems:
             print(problem, file=sys.stderr)
-        if getattr(chosen, "to", None) is None:
+        if not to_file:
             sys.stdout.write(made.decode())
             return
         hand_out(chosen.to, made, replace=chosen.replace, record=chosen.folder)
