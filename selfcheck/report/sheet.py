@@ -67,7 +67,6 @@ class Sheet:
     people: str
     early_signs: tuple[Item, ...]
     bring: tuple[str, str]
-    marks_title: str
     pole: tuple[str, tuple[Mark, ...]]
     stick: tuple[str, tuple[Mark, ...]]
     gate_title: str
@@ -112,7 +111,6 @@ def sheet(judgement: Judgement, script: Script, words: Words) -> Sheet:
         people=before["people"],
         early_signs=_early_signs(script),
         bring=(before["bring"], before["bring_all"]),
-        marks_title=before["marks"],
         pole=(before["pole"], _pole_marks(found, words["marks"], units)),
         stick=(before["stick"], _stick_marks(found, words["marks"], units)),
         gate_title=words["gate"]["title"],

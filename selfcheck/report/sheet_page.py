@@ -70,7 +70,6 @@ def sheet_page(sheet: Sheet, paper: Paper = "letter") -> str:
             tag("p", sheet.people),
             *(_circle(item) for item in sheet.early_signs),
             tag("p", tag("b", f"{sheet.bring[0]}: "), sheet.bring[1]),
-            tag("p", tag("b", f"{sheet.marks_title}:")),
             _marks(*sheet.pole),
             _marks(*sheet.stick),
         ),

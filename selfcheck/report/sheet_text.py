@@ -12,7 +12,7 @@ WIDTH = 80  # a printer's usual line of ten signs an inch
 SCREEN = 56  # what the narrowest screen has room for
 PAGE = {"in": 66, "cm": 70}  # lines on Letter and on A4 paper, six to the inch
 _LINE = "_____"
-_POLE_WIDE = 34  # of the marks: those of the stick have more to say
+_POLE_WIDE = 36  # of the marks: those of the stick have more to say
 #: Figures to be read from a step away, three lines high: strokes as on a counter.
 LARGE = {
     "0": (" _ ", "| |", "|_|"), "1": ("   ", "  |", "  |"), "2": (" _ ", " _|", "|_ "), "3": (" _ ", " _|", " _|"),
@@ -56,7 +56,7 @@ class _Page:
             *wrapped(danger, "    ", first=""),
             *part(1, sheet.before_title, f"{sheet.lid[0]}: {sheet.lid[1]}."),
             *wrapped(f"{sheet.people} {' / '.join(_now(sheet.early_signs))}", "  ", first=""),
-            *wrapped(f"{sheet.bring[0]}: {sheet.bring[1]} {sheet.marks_title}:", "  ", first=""),
+            *wrapped(f"{sheet.bring[0]}: {sheet.bring[1]}", "  ", first=""),
             *marks,
             *part(2, sheet.gate_title, sheet.gate_say),
             *(line for one in sheet.gate for line in wrapped(one, "    ", first="[ ] ")),

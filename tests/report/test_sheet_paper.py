@@ -153,11 +153,11 @@ def test_text_is_one_page_and_boxes_stay_with_their_words() -> None:
 def test_marks_stand_in_large_figures_and_in_words(units: str) -> None:
     found = made(judged_for(build().household.model_copy(update={"units": units})))
     lines = sheet_text(found)
-    at = next(at for at, line in enumerate(lines) if line.endswith(f"{found.marks_title}:"))
+    at = next(at for at, line in enumerate(lines) if line.startswith(f"{found.pole[0]}:"))
     marks = [*found.pole[1], *found.stick[1]]
     figures = [" ".join(LARGE.get(sign, ("", "", sign))[2] for sign in mark.figure.split()[0]) for mark in marks]
-    assert re.search(".*".join(re.escape(f"{one} {found.unit}") for one in figures), lines[at + 4])
-    below = " ".join(lines[at + 5 : at + 9])
+    assert re.search(".*".join(re.escape(f"{one} {found.unit}") for one in figures), lines[at + 3])
+    below = " ".join(lines[at + 4 : at + 8])
     assert all(mark.figure in below for mark in marks)
 
 
