@@ -164,9 +164,11 @@ class _Telling:
 
     def three(self, due: Dates) -> list[str]:
         names = ("p10", "p50", "p90")
+        years = f"{HORIZON_YEARS:.0f}"
+        kinds = ["_beyond" if day is None else "_reached" if self.reached(day) else "" for day in due]
         return [
-            self.words("dates", f"{name}_reached" if self.reached(day) else name, day=self.when(day))
-            for name, day in zip(names, due, strict=True)
+            self.words("dates", f"{name}{kind}", day=self.when(day), years=years)
+            for name, kind, day in zip(names, kinds, due, strict=True)
         ]
 
     def limit(self, limit: Limit, due: Dates, no_figure: bool) -> str:

@@ -220,6 +220,14 @@ def test_a_tank_behind_another_is_said_to_be_reckoned_with_all_that_comes() -> N
     assert "water of another one" not in alone
 
 
+def test_a_date_beyond_the_horizon_is_told_as_such() -> None:
+    big = {"id": "main", "volume_m3": 20.0, "liquid_depth_m": 1.2}
+    one = [{"from": "2016-06-01", "people": 1}]
+    told = lines_of(ahead(case("auckland", checks=False, tanks=[big], occupancy=one)))
+    assert "Late: 1 chance in 10 that it takes more than 40 years." in told
+    assert "before more than" not in told
+
+
 @pytest.mark.parametrize("people", [3, 40])
 def test_a_date_that_is_past_or_today_is_reached_already(people: int) -> None:
     asked = case(occupancy=[{"from": "2016-06-01", "people": people}])
