@@ -92,11 +92,21 @@ def _iso(span: Span) -> str:
 def _spans(line: str, today: date) -> list[Span] | None:
     """The spans a line may mean: one when it is certain, more when it must be asked, None when it says no date."""
     line = _HALF_YEAR.sub("6 months", line)
+    line = re.sub(r"\b((?:19|20)\d\d) ?-?ish\b", r"about \1", line)
+    line = re.sub(r"^like (?=\d)", "about ", line)
+    line = re.sub(r"\b(\d+) ?\+ (?=y)|\b(\d+) ?\+(?=y)", r"over \1\2 ", line)
+    line = re.sub(r"\b(?:the )?year before last\b", str(today.year - 2), line)
+    line = re.sub(r"\b(of|in|early|late|mid) (last|this) year\b", lambda one: _year_said(one, today), line)
     for read in (_numeric, relative_word, named, ago):
         found = read(line, today)
         if found is not None:
             return found or None
     return None
+
+
+def _year_said(said: re.Match[str], today: date) -> str:
+    """The part of a year that is named from today: "the end of last year"."""
+    return f"{said.group(1)} {today.year - (said.group(2) == 'last')}"
 
 
 def _numeric(line: str, _today: date) -> list[Span] | None:

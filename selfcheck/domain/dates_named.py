@@ -54,6 +54,9 @@ def named(line: str, today: date) -> list[Span] | None:
         lambda two: two.group() if int(two.group(2)) <= 31 else f"{two.group(1)} {full_year(two.group(2), today)}",
         line,
     )
+    line = re.sub(rf"\b({_MONTH} \d{{1,2}}), ?(\d\d)$", lambda two: f"{two[1]}, {full_year(two[2], today)}", line)
+    line = re.sub(rf"\b({_MONTH}) of (\d\d)$", lambda two: f"{two[1]} {full_year(two[2], today)}", line)
+    line = re.sub(r"^((?:back )?in )(\d\d)$|^()([3-9]\d)$", lambda two: str(full_year(two[2] or two[4], today)), line)
     pieces: list[Span] = []
     rest = line
     decade = re.search(

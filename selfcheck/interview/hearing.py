@@ -224,7 +224,7 @@ def _by_kind(talk: Conversation, node: Node, text: str) -> list[Message]:
         return said
     if (said := in_passing(talk, text)) is not None:
         return said
-    if node.kind in ("length", "volume", "number") and two_numbers(text):
+    if two_numbers(node, text):
         return [Message("trouble", talk.phrases.say("one_number")), *talk.question()]
     reading = measure(node, text, talk.context) if node.kind in MEASURES else loose(talk.script, node, text)
     if not reading.nothing and not (asks and node.kind in CHOICES):

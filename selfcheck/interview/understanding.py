@@ -32,6 +32,7 @@ _DAY, _YEAR = (
 #: "1,250", and the "2,5" of those who count in parts with a comma
 _ONE_NUMBER = re.compile(r"\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+,5")
 _TWO_NUMBERS = re.compile(r"\d+(?:\.\d+)?(?:\s*[,;&]\s*|\s+(?:and\s+|or\s+)?)\d+(?:\.\d+)?")
+_GROUPS = re.compile(r"\band\b(?! (?:a|one) (?:half|quarter)| half)|\bplus\b|&|,\s")
 _UNABLE = frozenset({"can't", "cannot", "cant", "couldn't", "couldnt", "unable"})
 CHOICES = ("choose", "choose_several")
 MEASURES = ("length", "volume", "number", "date")
@@ -300,9 +301,11 @@ def _without_unit(
     return tuple((f"{bare} {unit}", _answer(node, value, f"{bare} {unit}")) for unit, value in found.items() if value)
 
 
-def two_numbers(text: str) -> bool:
+def two_numbers(node: Node, text: str) -> bool:
     """Whether a line is just two numbers with nothing to tell which is meant: "8 9"; a fraction is one number."""
     plain = normal(text)
+    if node.kind not in ("length", "volume", "number") or (node.kind == "number" and " or " in plain):
+        return False  # a count between two is one
     return _TWO_NUMBERS.fullmatch(plain) is not None and _ONE_NUMBER.fullmatch(plain) is None
 
 
@@ -317,10 +320,11 @@ def _date(node: Node, text: str, context: Context) -> Reading:
 
 
 def _number(node: Node, text: str) -> Reading:
-    number = read_number(text)
+    number, count = read_number(text), read_count(text)
+    if count.status == "ask" and _GROUPS.search(normal(text)):
+        return NOTHING  # more than one group was told of: "my husband, me and 2 kids"
     if number.status == "value" and number.value is not None:
         return Reading(_answer(node, number.value, text, number.error or None))
-    count = read_count(text)
     if count.status == "value" and count.value is not None:
         return Reading(_answer(node, float(count.value), text))
     return NOTHING

@@ -179,3 +179,15 @@ def test_parts_of_a_year_are_months(line: str, months: int) -> None:
     reach(talk, "learn_months", says_of("buyer"), {"my_stage": "buying", "sewer_or_tank": "tank"})
     talk.hear(line)
     assert talk.state.given["learn_months"].value == months
+
+
+@pytest.mark.parametrize(
+    ("line", "people"), [("3.5", 3.5), ("2 or 3", 2.5), ("single", 1), ("two and a half", 2.5), ("2,5", 2.5)]
+)
+def test_people_are_counted(line: str, people: float) -> None:
+    assert standing_at("people", line).state.given["people"].value == people
+
+
+@pytest.mark.parametrize("line", ["a couple and a baby", "my husband, me and 2 kids"])
+def test_groups_of_people_are_not_counted_in_part(line: str) -> None:
+    assert "people" not in standing_at("people", line).state.given
