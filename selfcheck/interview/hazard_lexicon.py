@@ -43,7 +43,7 @@ COMMON: dict[str, str] = {
         "nanna pop pops ma pa missus mrs fella fellow bloke mate pal chap hubs hubbie huband husban wifey fiance "
         "fiancee bf gf bro sis in_law handyman landlord technician pumper installer crew buddies friends neighbors "
         "neighbours workman workmen lady_next stepdad stepmom kinfolk everyone everybody tio tia amiga vecina "
-        "pops_pop ol_man old_lady anyone_else sod bugger numpty idiot fool genius clown bozo goof"
+        "pops_pop ol_man old_lady anyone_else sod bugger numpty idiot fool genius clown bozo goof eejit"
     ),
     "self": "i we me us myself",
     "thing": (
@@ -104,14 +104,16 @@ COMMON: dict[str, str] = {
         "brown_gunk black_gunk brown_sludge black_sludge grey_sludge septic_stuff septic_waste septic_gunk "
         "septic_crud crud sewer_sludge sewer_gunk smelly_liquid stinky_liquid smelly_sludge brown_ooze black_ooze "
         "sewage_water brown_crap dirty_toilet stinky_stuff rank_water murky_water funky_water brown_trout trout logs "
-        "turtle_heads poopy_water poonami brown_river brown_stream brown_flood brown_puddle black_puddle brown_lake"
+        "turtle_heads poopy_water poonami brown_river brown_stream brown_flood brown_puddle black_puddle brown_lake "
+        "brown_geyser black_geyser"
     ),
     "water": "water stuff it liquid everything something waste gunk goo agua waters sewer drains",
     "fixture": (
         "toilet toilets shower showers bathtub bathtubs tub tubs bath baths sink sinks floor_drain floor_drains drain "
         "drains commode loo washer washing_machine laundry inodoro ducha regadera bano plumbing sewer_line bidet "
         "drainpipe shower_pan fixtures crapper john throne wc lavatory lavvy potty toilet_bowl toilet_pan dunny "
-        "washbasin washbowl sump floor_grate dishwasher laundry_sink utility_sink bog bogs khazi privy outhouse"
+        "washbasin washbowl sump floor_grate dishwasher laundry_sink utility_sink bog bogs khazi privy outhouse "
+        "plughole plug_hole"
     ),
     "gap": (
         "hole opening pit manhole edge open_tank open_septic open_lid it there hoyo agujero rim brink lip "

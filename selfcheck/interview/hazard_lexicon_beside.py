@@ -140,4 +140,5 @@ BESIDE: dict[str, str] = {
     "pet_does": "pooped poops poop peed pees pee barks barked bark sniffed sleeps",
     "pill": "pill pills medicine med meds tablet tablets aspirin",
     "plant": "bush",
+    "layer_word": "layer crust scum mat foam grease cake",
 }

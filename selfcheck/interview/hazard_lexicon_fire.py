@@ -40,7 +40,7 @@ FIRE: dict[str, str] = {
     ),
     "light": (
         "struck threw held put with has having chucked waving brought use~ drop~ light~ flick~ strike~ lit~ hold~ "
-        "toss~ puff~ throw~ smoking smoked"
+        "toss~ puff~ throw~ smoking smoked chuck~"
     ),
     "smoke_noun": "smoke",
     "smoke_rises": "coming pouring rising billowing comes from out",
@@ -83,7 +83,7 @@ FIRE: dict[str, str] = {
         "felt_a_tingle tingle_from jolted buzzed_me bit_me_when electric_jolt shocks_you gives_shock gave_shock "
         "gave_jolt gave_me_jolt gave_him_shock gave_her_shock got_a_shock_off live_cable frayed_wire frayed_wires "
         "sparking_wire wires_are_exposed wires_exposed exposed_wiring bare_cable electric_current_in hot_wire zap~_me "
-        "shock~_me electrocute~"
+        "shock~_me electrocute~ got_zap got_right_zap"
     ),
     "explode_base": "explode explodes explosive explosion flammable",
     "fire_risk": "fire flame flames sparks candle vape lighter",

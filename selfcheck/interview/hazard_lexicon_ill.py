@@ -205,7 +205,7 @@ ILL: dict[str, str] = {
     ),
     "inner": "chest stomach tummy belly guts gut throat lungs lung ears ear heart eyes sinuses insides",
     "pained": (
-        "hurt~ ache~ sore pain~ killing cramping beating fast racing hammering thumping fluttering skipping irregular "
+        "hurt~ ache~ pain~ killing cramping beating fast racing hammering thumping fluttering skipping irregular "
         "churning knot knots upset burn~"
     ),
     "feel_fine": (

@@ -29,7 +29,7 @@ LIDS: dict[str, str] = {
         "rust~_through gone_to_pieces gone_to_bits in_bits to_bits to_pieces hanging_by hang~_by crush~ shatter~ "
         "smash~ damage~ loosen~ flip~ tremble~ shudder~ shake~ totter~ bounce~ squish~ fracture~ crunch~ mangle~ "
         "disintegrate~ dissolve~ groan~ spin~ warp~ corrode~ puncture~ sway~ lurch~ bob~ dip~ bulge~ drop~ disappear~ "
-        "heave~"
+        "heave~ has_holes has_a_hole full_of_holes has_gaps swiss_cheese has_big_hole has_crack has_cracks"
     ),
     "broken_act": (
         "broke broken split smashed snapped shattered ran_over drove_over backed_over destroyed crushed dented "
@@ -189,7 +189,7 @@ LIDS: dict[str, str] = {
     "broken_off": (
         "break~_off broke_off broken_off chip~_off crack~_off crumble~_off flake~_off snap~_off come~_off_hinges "
         "fall~_to_bits fall~_to_pieces flipped_over flips_over tipped_over tips_over flip_over flipping_over "
-        "rolled_over turned_over"
+        "rolled_over turned_over rock~_side rock~_back wobble~_side tip~_side sway~_side"
     ),
     "see_word": "see seeing saw look looking light daylight",
     "no_shut": (

@@ -48,7 +48,7 @@ PEOPLE: dict[str, str] = {
     "lower": "sent lower~ send~",
     "climb_on": (
         "scrambling hop~ jump~ climb~ crawl~ lower~ squeeze~ descend~ wade~ shimmy~ dive~ enter~ wriggle~ rappel~ "
-        "spelunk~ pothole~"
+        "spelunk~ pothole~ shinny~ shin~_down"
     ),
     "go": (
         "go going goes went gone get getting gets got step stepping head heading goin run running drop dropping pop "
@@ -64,7 +64,7 @@ PEOPLE: dict[str, str] = {
     "fetch": "get grab lift drag carry save rescue help pull reach fetch retrieve unclog clean fix scoop shovel",
     "lost_thing": (
         "phone ball toy ring keys glasses tape pole him her them it dog cat puppy kid child boy girl baby son "
-        "daughter husband wife goat calf filter wrench rod hose tool stick wallet glove shovel float baffle"
+        "daughter husband wife goat calf filter wrench rod hose tool stick wallet glove shovel float baffle pump"
     ),
     "reach": "reachin reach~",
     "put": (
@@ -121,7 +121,10 @@ PEOPLE: dict[str, str] = {
         "can_not_reach_them can_not_get_dog_out can_not_haul_out can_not_pull_out not_get_out not_climb_out "
         "can_not_get_myself can_not_reach_my not_able_to_get_out"
     ),
-    "not_up": "not_come_up not_coming_up has_not_come_up have_not_come_up not_come_back_up",
+    "not_up": (
+        "not_come_up not_coming_up has_not_come_up have_not_come_up not_come_back_up not_coming_back_up "
+        "not_coming_back not_surfaced not_resurfaced not_come_out not_coming_out not_popped_up"
+    ),
     "out_of_it": "out_of_tank out_of_hole out_of_pit out_of_sewage out_of_septic out_of_there out_of_manhole",
     "pull_plea": (
         "can_not_get could_not_get can_not_pull trying_to_get need_to_get have_to_get help_get help_me_get try_to_get "
@@ -199,7 +202,7 @@ PEOPLE: dict[str, str] = {
     ),
     "off_it": "away out off back clear",
     "play_act": (
-        "play~ mess~_with messing fiddle~ fool~_with climb~ tug~ pry~ push~ lift~ open~ drag~ bang~ kick~ stomp~"
+        "play~ mess~_with messing fiddle~ fool~_with climb~ tug~ pry~ push~ lift~ drag~ bang~ kick~ stomp~ opened opens"
     ),
     "leg_in": "went_in goes_in go_in slipped_in sank_in fell_in dropped_in slid_in",
     "gave_under": (
@@ -212,4 +215,5 @@ PEOPLE: dict[str, str] = {
         "got_past slipped_past"
     ),
     "float_word": "floating bobbing",
+    "halfway_in": "halfway_in half_in partway_in part_way_in most_of_way_in all_way_in halfway_down",
 }

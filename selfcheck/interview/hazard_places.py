@@ -27,10 +27,11 @@ FIRE = (
         sure=False,
     ),
     Rule("fire", "smoke >6:near_hole/gap/here !>4:else_smoke !<1:no_fire", who="living none name"),
-    Rule("fire", "light >3:igniter !>3:else_smoke !>5:igniter_off", who="living none name"),
+    Rule("fire", "light >3:igniter !>3:else_smoke !>5:igniter_off", who="living none name unknown"),
     Rule("fire", "igniter >6:near_hole", who="living none name"),
-    Rule("fire", "smoke_noun >2:smoke_rises"),
+    Rule("fire", "smoke_noun >2:smoke_rises !>5:fire_home/smoke_other"),
     Rule("fire", "lid_blew"),
+    Rule("fire", "burning >6:near_hole/gap !>1:plant", who="living name", sure=False),
     Rule("fire", "smell_burn !=0:smoke_other", sure=False),
     Rule(
         "fire",
@@ -39,6 +40,7 @@ FIRE = (
     ),
     Rule("fire", "lit_gas"),
     Rule("fire", "flash ~3:bang", bare=True),
+    Rule("fire", "flash >5:near_hole/tank", bare=True, sure=False),
     Rule("fire", "smoke_noun/smoke/igniter/fire_sure/fire >4:near_hole", asked=True),
     Rule("fire", "smoke/smoke_noun/igniter/explode_base/fire_risk", asked=True),
 )
@@ -57,7 +59,7 @@ STRUCK = (
     Rule("struck", "hit_base >4:service !>5:service_other", asked=True),
 )
 LID = (
-    Rule("lid_broken", "broken <8:lid !>2:stays", who="lid it"),
+    Rule("lid_broken", "broken <8:lid !>2:stays !<3:layer_word", who="lid it"),
     Rule("lid_broken", "broken <4:lid !<3:thing !>2:stays !<2:moved_by", who="ground none living"),
     Rule("lid_broken", "cayo ~4:lid"),
     Rule("lid_broken", "roto ~3:lid"),
@@ -69,7 +71,7 @@ LID = (
     Rule("lid_broken", "board >3:near_hole <6:open_or_over", sure=False),
     Rule(
         "lid_broken",
-        "it_breaks !>2:rock_other !>3:soil_words !>4:wall_words !<3:thing",
+        "it_breaks !>2:rock_other/free_words !<3:layer_word !>3:soil_words !>4:wall_words !<3:thing",
         who="it none lid",
         sure=False,
         bare=True,

@@ -12,8 +12,8 @@ from selfcheck.interview.hazard_lexicon import FILLERS
 from selfcheck.text import words
 
 Span = tuple[int, int]
-_LIVING = ("child", "pet", "adult", "self")
-_NOUNS = (*_LIVING, "lid", "ground", "thing", "filth", "fixture", "it", "water")
+LIVING = frozenset(("child", "pet", "adult", "self"))
+_NOUNS = ("child", "pet", "adult", "self", "lid", "ground", "thing", "filth", "fixture", "it", "water")
 _PREPOSITIONS = words("of in from at on near by with to over around into under above through about beside")
 _NO_NAMES = words("what who which that where there all none nothing everything anything and or but")
 #: "a couple of kids", "part of the lid": the noun after "of" is the one that is told of
@@ -57,7 +57,7 @@ class Sentence:
     def _find_in_place(self) -> None:
         """Somebody who *is* in or down somewhere: `in_place`, and `in_deep` when it is "in there" or "down there"."""
         be = {place for start, end in self.found.get("be", ()) for place in range(start, end)}
-        living = {end: concept for concept in _LIVING for _, end in self.found.get(concept, ())}
+        living = {end: concept for concept in LIVING for _, end in self.found.get(concept, ())}
         for name, concept in (("in_place", "inside"), ("in_deep", "deep"), ("in_place", "from_inside")):
             for start, end in self.found.get(concept, []):
                 place = start
@@ -84,7 +84,7 @@ class Sentence:
         nouns: dict[int, str] = {}
         for concept in reversed(_NOUNS):
             for start, end in self.found.get(concept, ()):
-                nouns[end - 1] = "living" if concept in _LIVING else concept
+                nouns[end - 1] = "living" if concept in LIVING else concept
                 self._begins[end - 1] = min(start, self._begins.get(end - 1, start))
         return nouns
 

@@ -5,8 +5,10 @@ from __future__ import annotations
 import re
 from functools import lru_cache
 
-from selfcheck.interview.hazard_sentences import Match, Rule, Sentence
+from selfcheck.interview.hazard_concepts import LEXICON
+from selfcheck.interview.hazard_sentences import LIVING, Match, Rule, Sentence
 from selfcheck.interview.hazard_telling_words import (
+    ACTED,
     AHEAD,
     ANSWERED_NO,
     BINDING,
@@ -25,6 +27,7 @@ from selfcheck.interview.hazard_telling_words import (
     MENDED,
     MODALS,
     NEW_SUBJECT,
+    NOT_ANY,
     OLD_LID,
     PLAINLY,
     PREPOSITIONS,
@@ -71,6 +74,10 @@ def _denied_between(sentence: Sentence, match: Match) -> bool:
     return False
 
 
+def _is_living(word: str) -> bool:
+    return bool(LIVING & set(LEXICON.of(word)))
+
+
 def _denied(clause: str, first: str) -> bool:
     """Whether the last denial of the clause reaches to its end."""
     words = clause.split()
@@ -90,6 +97,8 @@ def _denied(clause: str, first: str) -> bool:
         if word in PRONOUNS and not (index == 0 and words[at] in ("nor", "neither")):
             return False
         if word in DETERMINERS and index > 0 and gap[index - 1] not in PREPOSITIONS and not looking:
+            if word in NOT_ANY and ACTED.search(gap[index - 1]) and not _is_living(after):
+                continue
             return False
         if (
             word in NEW_SUBJECT

@@ -72,7 +72,7 @@ SUPPOSED = re.compile(
     r"so (?:they|he|she|kids?|the kids?|people) (?:can|could|do|does|will|would|might|may|should)|"
     r"to keep|keeping|(?:^|"
     r"(?<=[|] )|please |i |we |must |will |should )keep|prevent|avoid|make sure|making sure|"
-    r"ensure|careful|worr(?:y|ied) about|afraid of|scared of|fear of|risk of|danger of|dangers of|"
+    r"ensure|careful|worr(?:y|ied) about|afraid (?:of|to)|scared (?:of|to)|fear of|risk of|danger of|dangers of|"
     r"chance of|chances of|odds of|possibility of|in the event|in the event of|signs? of|signs? that|"
     r"watch(?:ing)? (?:out )?for|look(?:ing)? (?:out )?for|check(?:ing|ed)? for|check(?:ed)? (?:if|"
     r"whether)|beware|"
@@ -111,3 +111,6 @@ LASTING = re.compile(
     r"pass|faint|black|unconsc|unresp|collaps|conscious|cold|desmay|breath|moving|respond|wak|limp|blue|down|ground|help"
 )
 DONE = re.compile(r"(?:ed|ing|fell|fallen|went|gone|broke|broken|sank|sunk|stuck|cayo|hit|cut|lit|caught|left)$")
+#: "nobody lit a cigarette": what the denied did it to is denied with it
+ACTED = re.compile(r"(?:ing|ed|has|have|had|lit|hit|lost|got|threw|cut|took)$")
+NOT_ANY = words("a an any his her their")
