@@ -310,7 +310,9 @@ def _by_option(
 ) -> Answer | None:
     """The part as the words of an option that only one of the questions not answered yet has."""
     found: list[Answer] = []
-    if any(normal(part) in script.interface.listen.get(name, ()) for name in ("none", "all", "yes", "no", "go_on")):
+    if any(
+        normal(part) in script.interface.listen.get(name, ()) for name in ("none", "all", "yes", "no", "go_on", "same")
+    ):
         return None
     now = script.order[state.node.id] if state.node is not None else -1
     for ident, node in script.nodes.items():
