@@ -27,7 +27,7 @@ PHRASES: dict[str, tuple[str, ...]] = {
             "close_first", "close_leave", "echo_none", "echo_unknown", "empty", "go_on", "hazard_again", "hazard_no",
             "hazard_not", "hazard_unnamed", "hazard_yes", "help", "hint_choose", "hint_choose_several", "hint_confirm",
             "hint_date", "hint_length", "hint_note", "hint_number", "hint_say", "hint_volume", "left", "left_open",
-            "level_caution", "level_danger", "level_note", "level_stop", "near_ask", "near_none", "no", "no_how",
+            "left_unsaved", "level_caution", "level_danger", "level_note", "level_stop", "near_ask", "near_none", "no", "no_how",
             "no_match_again",
             "no_match_free", "no_match_list", "no_match_one", "no_match_options", "no_why", "not_asked", "not_in_guide",
             "not_known",
