@@ -61,8 +61,8 @@ BESIDE: dict[str, str] = {
         "flat into by of free below"
     ),
     "feel_other": (
-        "about for that asking to smell sure it bottom like_it like_we like_this like_that like_you like_quitting "
-        "like_stopping like_giving like_doing"
+        "about for that asking to sure it bottom like_it like_we like_this like_that like_you like_quitting "
+        "like_stopping like_giving like_doing to_smell"
     ),
     "feeling": "feeling in_work in_paperwork in_bills in_debt in_numbers",
     "filth_other": "smell smells odor pipe line pump tank alarm bill ejector stick field truck guy company lol",

@@ -129,7 +129,8 @@ ILL: dict[str, str] = {
         "trouble_swallowing trouble_focusing trouble_thinking struggling_to_stand struggling_to_stay "
         "struggling_to_walk struggling_to_speak struggling_to_talk hard_time_staying hard_time_standing "
         "hard_time_walking drifting_off nodding_off dozing_off fighting_to_stay can_not_keep_awake drifting_in "
-        "falling_unconscious fading_in slipping_out zoning"
+        "falling_unconscious fading_in slipping_out zoning barely_keep_my hardly_keep_my barely_keep_eyes "
+        "hardly_keep_eyes barely_stay barely_walk barely_talk barely_see hardly_see hardly_walk"
     ),
     "down_state": (
         "hit_the_deck face_down lying_there laying_there lying_on laying_on slumped limp hit_the_ground "

@@ -117,7 +117,7 @@ LIDS: dict[str, str] = {
         "have_to_go need_to_go got_to_go must_go going_to_work leaving_for have_to_run need_to_run should_go "
         "got_to_run called_away gone_in popped_in nipped_in in_for went_for for_days for_two for_three for_couple "
         "all_week for_week for_some days_now two_days few_days couple_of_days for_long so_long leaving i_am_leaving "
-        "leave_now about_to_leave heading_out heading_home"
+        "leave_now about_to_leave heading_out heading_home back_inside am_inside am_back_in"
     ),
     "leave_time": (
         "overnight all_night last_night all_day went_inside went_to went_home had_to_go had_to_leave at_work "
@@ -169,7 +169,8 @@ LIDS: dict[str, str] = {
         "trouble_getting can_not_drag can_not_push will_not_go would_not_go does_not_go do_not_go will_not_slide "
         "not_gone can_not_budge can_not_work can_not_manage not_got not_getting did_not_get have_not_got "
         "without_putting did_not_put never_put has_not_put have_not_put not_put forgot_to_put without_getting "
-        "can_not_shift can_not_heave can_not_lug can_not_wrestle can_not_pull can_not_manhandle can_not_drop"
+        "can_not_shift can_not_heave can_not_lug can_not_wrestle can_not_pull can_not_manhandle can_not_drop "
+        "can_not_be could_not_be will_not_come"
     ),
     "shut_again": (
         "back_on back_in_place back_down back_over back_into back shut closed on_again in_place over_the_hole "

@@ -216,4 +216,7 @@ PEOPLE: dict[str, str] = {
     ),
     "float_word": "floating bobbing",
     "halfway_in": "halfway_in half_in partway_in part_way_in most_of_way_in all_way_in halfway_down",
+    "inside_word": "inside within in_side",
+    "it_word": "it that there",
+    "now_word": "now",
 }

@@ -26,7 +26,7 @@ FIRE = (
         who="living none name",
         sure=False,
     ),
-    Rule("fire", "smoke >6:near_hole/gap/here !>4:else_smoke !<1:no_fire", who="living none name"),
+    Rule("fire", "smoke >6:near_hole/gap/here !>4:else_smoke !<1:no_fire", who="living none name", bare=True),
     Rule("fire", "light >3:igniter !>3:else_smoke !>5:igniter_off", who="living none name unknown"),
     Rule("fire", "igniter >6:near_hole", who="living none name"),
     Rule("fire", "smoke_noun >2:smoke_rises !>5:fire_home/smoke_other"),
@@ -36,6 +36,7 @@ FIRE = (
     Rule(
         "fire",
         "burning/smoke/igniter/flames !>1:fire_other/plant >5:near_strong >6:us_pron/near_hole",
+        bare=True,
         who="living none name thing unknown ground",
     ),
     Rule("fire", "lit_gas"),
