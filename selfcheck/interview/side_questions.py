@@ -21,8 +21,8 @@ from selfcheck.interview.nodes import STRICT
 
 _NEARLY_LISTED = 0.92  # likeness from which a line counts as one that a topic lists
 _ALIKE = 0.7  # likeness from which a close second casts no doubt on the best
-_ENOUGH = 4.0  # evidence from which a line is answered
-_PERHAPS = 3.0  # evidence from which what it may have asked for is offered
+_ENOUGH = 3.6  # evidence from which a line is answered
+_PERHAPS = 2.6  # evidence from which what it may have asked for is offered
 _TOO_CLOSE = 0.8  # lead under which a topic is not given before one that keeps people from harm
 _CLEAR = 2.0  # lead from which a topic is surely the one that was asked for
 
