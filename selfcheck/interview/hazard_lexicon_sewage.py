@@ -88,8 +88,8 @@ SEWAGE: dict[str, str] = {
         "spill~_out spill~_over"
     ),
     "smell": (
-        "smell smells smelled smelling stink stinks stinking reek reeks odor odour stench whiff scent smelly reeking "
-        "reeked stank stunk pongs pong"
+        "smell smells smelled smelling stink stinks stinking reek reeks odor odour stench whiff scent reeking reeked "
+        "stank stunk pongs pong"
     ),
     "backs_base": "overflow* back_ups surface back~_up flood~ come~_up backup~",
     "backup_word": "backup backups back_ups sewage",
