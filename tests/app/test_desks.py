@@ -65,8 +65,10 @@ async def test_papers_removing_and_danger(sitting: Sitting, tmp_path: Path) -> N
         assert len(list((tmp_path / "papers").iterdir())) == 1
         await say(pilot, "^escape", "delete everything", "1", "delete everything")
         assert "The record here is empty now." in text_of(app)
+        assert "crust ?" in text_of(app)
         assert not (sitting.folder / "household.json").exists()
         await say(pilot, "bring back")
+        assert "crust 3" in text_of(app)
         assert (sitting.folder / "household.json").exists()
         await say(pilot, "contacts", "my son fell in the tank")
         assert isinstance(app.screen, ConversationScreen)

@@ -146,6 +146,8 @@ class DeskScreen(Screen[None]):
             with followed() as self._progress:
                 step = act()
                 page = None if self.desk.over or isinstance(step, (Talk, Danger)) else self.desk.page
+                if page is not None and self._tank is not None:
+                    self._tank = self.selfcheck.picture_of()  # the record may have changed
         except Exception as error:
             self.app.call_from_thread(self._faulty, error)
             return
