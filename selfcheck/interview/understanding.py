@@ -33,6 +33,8 @@ _DAY, _YEAR = (
 _ONE_NUMBER = re.compile(r"\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+,5")
 _TWO_NUMBERS = re.compile(r"\d+(?:\.\d+)?(?:\s*[,;&]\s*|\s+(?:and\s+|or\s+)?)\d+(?:\.\d+)?")
 _GROUPS = re.compile(r"\band\b(?! (?:a|one) (?:half|quarter)| half)|\bplus\b|&|,\s")
+#: words that turn up beside any other
+_PARTICLES = frozenset({"on", "off", "out", "up", "down"})
 _UNABLE = frozenset({"can't", "cannot", "cant", "couldn't", "couldnt", "unable"})
 CHOICES = ("choose", "choose_several")
 MEASURES = ("length", "volume", "number", "date")
@@ -237,7 +239,7 @@ def _fits(script: Script, node: Node, option: str, plain: str) -> bool:
         if place == 0 and telling <= known and telling - common and not (node.gate and len(telling) < 2):
             return True
         core = known - fillers - negations
-        if core and core <= telling and (core == telling or not (node.gate and option in node.passes)):
+        if core and core <= telling and (core == telling or not _by_itself(core, node, option)):
             return True
     return False
 
@@ -251,6 +253,13 @@ def covered(script: Script, answer: Answer) -> float:
     chosen = answer.value if isinstance(answer.value, tuple) else (str(answer.value),)
     known = [set(words_in(one)) for option in chosen for one in wordings(script, node, option)]
     return max((len(typed & one) / len(typed) for one in known), default=0.0)
+
+
+def _by_itself(core: set[str], node: Node, option: str) -> bool:
+    """Whether these words of an option mean it only with nothing else around: a pass, or a lone word such as "off"."""
+    if node.gate and option in node.passes:
+        return True
+    return option not in node.hazard and core <= _PARTICLES
 
 
 def unable(words: set[str]) -> bool:

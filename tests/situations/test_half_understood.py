@@ -123,6 +123,7 @@ def test_what_could_not_be_done_or_seen_is_offered_as_not_known(question: str, l
     ("question", "line"),
     [
         ("wrong_now", "yard and banana"),
+        ("alarm", "buzz off"),
         ("parts", "tees are fine, wall pitted"),
         ("gate_hands", "gloves"),
         ("gate_hands", "gloves on"),
