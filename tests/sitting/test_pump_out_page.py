@@ -4,12 +4,14 @@ from __future__ import annotations
 
 import json
 from datetime import date
+from functools import partial
 from pathlib import Path
 
 import pytest
 
 from selfcheck.sitting import Sitting
-from selfcheck.sitting.record_pages import RecordPages
+from selfcheck.sitting.pump_out_page import pump_out_page
+from selfcheck.sitting.record_pages import RecordPages, desk_of
 from selfcheck.storage.examine import examine
 from selfcheck.storage.folder import read
 from tests.sitting.desks import TODAY, Driven, demo, opened
@@ -29,40 +31,38 @@ def at(sitting: Sitting, label: str = "May 22, 2023 · pump-out") -> Driven:
     return Driven(RecordPages(sitting).desk()).say("checks", label)
 
 
-@pytest.mark.parametrize(
-    ("thing", "said", "told", "field", "value"),
-    [
-        ("On May 22, 2023", ["2023-05-20"], "On May 20, 2023", "on", date(2023, 5, 20)),
-        ("opening used", ["small pipe"], "Through a small pipe", "through", "small_pipe"),
-        ("parts", ["one of two", "yes"], "One of two parts was emptied", "parts", "one_of_two"),
-        ("left on the floor", ["more", "3 in"], "Left on the floor: 3 in (7.6 cm)", "sludge_left_m", 0.0762),
-        ("left on the floor", ["I don't know"], "not known", "sludge_left_m", None),
-        ("running back", ["a lot"], "Much water ran back", "backflow", "strong"),
-        ("filter", ["not cleaned"], "The filter was not cleaned", "filter_cleaned", False),
-        ("who", ["Valley Hauling"], "By: Valley Hauling", "by", "Valley Hauling"),
-        ("note", ["Paid in cash"], "Note: Paid in cash", "note", "Paid in cash"),
-    ],
-)
-def test_each_part_is_put_right_and_the_old_one_stays(
-    sitting: Sitting, home: Path, thing: str, said: list[str], told: str, field: str, value: object
-) -> None:
+#: what is told of, what is said to its question, what stands there then, and what is kept
+MENDED: list[tuple[str, list[str], str, str, object]] = [
+    ("On May 22, 2023", ["2023-05-20"], "On May 20, 2023", "on", date(2023, 5, 20)),
+    ("opening used", ["small pipe"], "Through a small pipe", "through", "small_pipe"),
+    ("parts", ["one of two", "yes"], "One of two parts was emptied", "parts", "one_of_two"),
+    ("left on the floor", ["more", "3 in"], "Left on the floor: 3 in (7.6 cm)", "sludge_left_m", 0.0762),
+    ("left on the floor", ["I don't know"], "not known", "sludge_left_m", None),
+    ("running back", ["a lot"], "Much water ran back", "backflow", "strong"),
+    ("filter", ["not cleaned"], "The filter was not cleaned", "filter_cleaned", False),
+    ("who", ["Valley Hauling"], "By: Valley Hauling", "by", "Valley Hauling"),
+    ("note", ["Paid in cash"], "Note: Paid in cash", "note", "Paid in cash"),
+]
+
+
+def test_each_part_is_put_right_and_the_old_one_stays(sitting: Sitting, home: Path) -> None:
     before = (home / "pump_outs/2023-05-22.json").read_bytes()
-    desk = at(sitting).say("mend")
-    label = next(way.label for way in desk.desk.page.ways if thing.lower() in way.label.lower())
-    desk.say(str([way.label for way in desk.desk.page.ways].index(label) + 1), *said)
-    assert "Kept." in desk.desk.said.text, desk.heard
-    assert told in desk.text
-    desk.say("back")
-    assert told in desk.text
+    pages = RecordPages(sitting)
+    desk = Driven(desk_of(sitting, partial(pump_out_page, pages, "2023-05-22"), pages.words)).say("mend")
+    for done, (thing, said, told, field, value) in enumerate(MENDED, 1):
+        labels = [way.label.lower() for way in desk.desk.page.ways]
+        desk.say(str(1 + next(at for at, label in enumerate(labels) if thing.lower() in label)), *said)
+        assert "Kept." in desk.desk.said.text, (thing, desk.heard)
+        assert told in desk.text
+        found = read(home)
+        new = next(one for one in found.pump_outs if one.replaces)
+        assert (len(found.pump_outs), len(found.mended_pump_outs)) == (2, done)
+        assert getattr(new, field) == (pytest.approx(value) if isinstance(value, float) else value)
+        assert [one.id for one in sitting.pump_outs] == [one.id for one in found.pump_outs]
+    assert told in desk.say("back").text
     assert (home / "pump_outs/2023-05-22.json").read_bytes() == before
-    found = read(home)
-    new = next(one for one in found.pump_outs if one.replaces)
-    assert (new.replaces, len(found.pump_outs), len(found.mended_pump_outs)) == ("2023-05-22", 2, 1)
-    if field == "parts":  # the question asks whether the tank has two parts after all
-        assert found.household.tank().compartments == 2
-    assert getattr(new, field) == (pytest.approx(value) if isinstance(value, float) else value)
+    assert found.household.tank().compartments == 2  # the question asks whether the tank has two parts after all
     assert examine(home, TODAY).problems == ()
-    assert [one.on for one in sitting.pump_outs] == [one.on for one in found.pump_outs]
 
 
 def test_a_day_that_was_wrong_no_longer_counts_and_a_second_mending_replaces_the_first(
