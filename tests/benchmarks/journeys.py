@@ -11,7 +11,7 @@ from statistics import median
 from selfcheck.loading.journeys import load
 from selfcheck.plain.rehearsal import play
 from tests.content.walking import PLACE
-from tests.situations.playing import play_situation, situations, verdict_of
+from tests.situations.playing import Played, Situation, people, play_situation, situations, verdict_of
 from tests.situations.slipping import Slip, slip
 
 JOURNEYS = Path(__file__).parents[1] / "journeys"
@@ -22,17 +22,32 @@ CARRIED_THROUGH = "judged"
 def run(slips: int = 500) -> None:
     """Prints one line a journey, one a situation, and a table of the slips."""
     wrong = sum(_journey(path) for path in sorted(JOURNEYS.glob("*.toml")))
-    counts: list[int] = []
+    counts: dict[str, list[Played]] = defaultdict(list)
     for name, situation in situations().items():
         played, found = play_situation(situation)
         if situation.flow == "yearly" and played.outcome == CARRIED_THROUGH:
-            counts.append(len(played.asked))
+            counts["first checks" if home_of(situation) == "new" else "facts on record"].append(played)
         figures = f"{verdict_of(played):12} {played.outcome:16} {len(played.asked):3} asked {len(played.typed):3} typed"
         print(f"{name:24} {situation.person:10} {figures}  {'; '.join(found) or 'as wanted'}")
         wrong += bool(found)
     print(f"{len(list(JOURNEYS.glob('*.toml'))) + len(situations())} in all, {wrong} otherwise than wanted.")
-    print(f"Questions of a yearly check that was carried through: median {median(counts):g}, most {max(counts)}.")
+    _questions({"all": [one for some in counts.values() for one in some], **counts})
     _slips([slip(seed) for seed in range(slips)])
+
+
+def home_of(situation: Situation) -> str:
+    """The record that the person of a situation begins with."""
+    return str(people()[situation.person]["household"])
+
+
+def _questions(carried_through: dict[str, list[Played]]) -> None:
+    print("Questions of a yearly check that was carried through, and those beyond the gate:")
+    for name, some in carried_through.items():
+        beyond = [sum(not one.conversation.script.nodes[name].gate for name in one.asked) for one in some]
+        asked = [len(one.asked) for one in some]
+        print(
+            f"{name:16} median {median(asked):g}, most {max(asked)}; beyond the gate {median(beyond):g}, {max(beyond)}"
+        )
 
 
 def _journey(path: Path) -> bool:
