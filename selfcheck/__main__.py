@@ -42,6 +42,9 @@ def main(argv: Sequence[str] | None = None) -> int:
     except KeyboardInterrupt:
         streams.give_up_full()
         return INTERRUPTED
+    except BrokenPipeError:  # a reader that has what it wants is told nothing
+        streams.give_up_full()
+        return WRONG
     except Exception as error:  # the last line of defence
         _say(streams.refused(error) or _after_a_fault(error))
         streams.give_up_full()

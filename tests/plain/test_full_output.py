@@ -56,7 +56,7 @@ def home(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
 @pytest.mark.parametrize(
     "door", ["judge", "judge --json", "examine", "schema", "note", "sheet", "--help", "note --help"]
 )
-def test_one_line_and_no_trace(
+def test_one_line_at_most_and_no_trace(
     home: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch, door: str, late: bool, number: int
 ) -> None:
     told = io.StringIO()
@@ -65,9 +65,8 @@ def test_one_line_and_no_trace(
     command, *more = door.split()
     where = [] if command == "schema" or "--help" in door else [str(home), "--today", DAY]
     assert main([command, *where, *more]) == 2
-    assert told.getvalue().splitlines() == [
-        f"The text could not be written out ({os.strerror(number)}). What was saved before is safe."
-    ]
+    said = f"The text could not be written out ({os.strerror(number)}). What was saved before is safe."
+    assert told.getvalue().splitlines() == ([] if number == errno.EPIPE else [said])  # a reader that went chose to
     assert not list((tmp_path / "XDG_STATE_HOME").rglob("*"))
 
 
@@ -87,7 +86,7 @@ def test_a_reader_that_has_gone_or_an_output_that_was_shut(tmp_path: Path, argum
             check=False,
             preexec_fn=None if out else lambda: os.close(1),
         )
-        assert (done.returncode, len(done.stderr.splitlines())) == (2, 1)
+        assert (done.returncode, len(done.stderr.splitlines())) == (2, 0 if out else 1)
     os.close(writing)
 
 
