@@ -92,8 +92,10 @@ class AtDesk:
                 app.begin(unfinished.flow, resume=picked[0])
 
         question = words("half_done_ask", day=pages.started(unfinished, app.sitting))
-        ways = (Way(words("go_on"), partial(pick, True)), Way(words("start_again"), partial(pick, False)))
-        page = Page(app.home.label(unfinished.flow), ways=ways, ask=question)
+        ways = [Way(words("go_on"), partial(pick, True)), Way(words("start_again"), partial(pick, False))]
+        if unfinished.lid_off:  # first it is asked where the lid is, which begins what is gone on with
+            question, ways = words("half_done_lid"), ways[:1]
+        page = Page(app.home.label(unfinished.flow), ways=tuple(ways), ask=question)
         self.open(Desk(lambda: page, self._phrases, app.sitting.ask_back), closed)
 
     def offer_colours(self, colours: Mapping[str, str]) -> None:

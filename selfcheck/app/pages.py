@@ -40,6 +40,8 @@ def home_facts(facts: HomeFacts, sitting: Sitting, half_done: str, words: FaceWo
     if facts.unfinished is not None:
         day = started(facts.unfinished, sitting)
         lines.append((words("half_done", title=half_done.rstrip("?."), day=day), "open"))
+        if facts.unfinished.lid_off:
+            lines.append((words("half_done_lid"), "trouble"))
     lines += [(f"{problem.what} {problem.mend}", "trouble") for problem in facts.problems]
     if sitting.read_only:
         lines.append((sitting.read_only, "trouble"))

@@ -206,7 +206,9 @@ class Face:
         if unfinished is None:
             return True
         self._name(unfinished.problems)
-        options = ("unfinished_on", "unfinished_anew", "unfinished_later")
+        options: tuple[str, ...] = ("unfinished_on", "unfinished_anew", "unfinished_later")
+        if unfinished.lid_off:  # first it is asked where the lid is, which begins what is gone on with
+            options = ("unfinished_on", "unfinished_later")
         picked = self._pick(self._unfinished_line(unfinished), "unfinished_ask", options)
         if picked == "unfinished_on":
             self._converse(self._sitting.resume())
@@ -217,7 +219,7 @@ class Face:
         return True
 
     def _may_begin_anew(self, unfinished: Unfinished) -> bool:
-        options = ("unfinished_on", "unfinished_anew")
+        options = ("unfinished_on",) if unfinished.lid_off else ("unfinished_on", "unfinished_anew")
         return self._pick(self._unfinished_line(unfinished), "unfinished_ask", options) == "unfinished_anew"
 
     def _unfinished_line(self, unfinished: Unfinished) -> str:
@@ -228,7 +230,8 @@ class Face:
             began = pages.day(date.fromisoformat(began), self._sitting)
         except ValueError:
             began = "?"
-        return self._words("menu", "unfinished", flow=flow.rstrip("?."), day=began)
+        line = self._words("menu", "unfinished", flow=flow.rstrip("?."), day=began)
+        return f"{line} {self._words('menu', 'unfinished_lid')}" if unfinished.lid_off else line
 
     def _pick(self, before: str, question: str, options: tuple[str, ...]) -> str:
         """A small question of this face's own. Raises Gone at the end of the input."""

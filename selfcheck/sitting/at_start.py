@@ -18,12 +18,13 @@ FLOW = "home"
 
 @dataclass(frozen=True)
 class Unfinished:
-    """A conversation that was left open. `started`: ISO time."""
+    """A conversation that was left open. `started`: ISO time. `lid_off`: the tank may stand open since."""
 
     flow: str
     started: str
     answers: tuple[Answer, ...]
     problems: tuple[RecordProblem, ...]
+    lid_off: bool = False
 
 
 @dataclass(frozen=True)

@@ -104,7 +104,8 @@ class Sitting(KeptRecord):
         if opened is None:
             return None
         header = opened.journal.header
-        return Unfinished(header.flow, header.started, opened.answers, opened.problems)
+        lid_off = self._conversation(header.flow, opened.answers).state.open
+        return Unfinished(header.flow, header.started, opened.answers, opened.problems, lid_off)
 
     def begin(self, flow_id: str, **about: Any) -> Conversation:
         """Begin a conversation. One of the same kind that was left open is put aside; its answers stay on disk.
