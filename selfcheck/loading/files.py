@@ -36,7 +36,7 @@ def read_table(place: Place, relative: str, kind: str = "", *, needs_first_line:
     text, file = place.text(relative), place.shown(relative)
     _check_first_line(file, text, kind, needs_first_line)
     tables = _parse(file, text)
-    return placed(tables, file) if "/words/" in relative else tables
+    return placed(tables, file) if "/words/" in relative else dict(tables)
 
 
 def read_toml(place: Place, relative: str, model: type[T], kind: str = "", *, needs_first_line: bool = False) -> T:
@@ -56,9 +56,8 @@ def read_markdown(place: Place, relative: str, model: type[T], **given: str) -> 
     for key in (*given, "body"):
         if key in table:
             raise ContentProblem(file, given.get("id", ""), key, "this is set by the file itself; take the key out.")
-    if body.strip():
-        table["body"] = body.strip()
-    return mould({**table, **given}, model, file, given.get("id", ""))
+    filled = {"body": body.strip()} if body.strip() else {}
+    return mould({**table, **filled, **given}, model, file, given.get("id", ""))
 
 
 def mould(data: Mapping[str, Any], model: type[T], file: str, ident: str = "") -> T:
@@ -86,7 +85,9 @@ def _adapter(model: Any) -> TypeAdapter[Any]:
     return TypeAdapter(model)
 
 
-def _parse(file: str, text: str) -> dict[str, Any]:
+@lru_cache(maxsize=1024)
+def _parse(file: str, text: str) -> Mapping[str, Any]:
+    """The tables of a text, read once however many conversations ask for them: whoever gets them changes a copy."""
     try:
         return tomllib.loads(text)
     except tomllib.TOMLDecodeError as error:
