@@ -8,6 +8,7 @@ from fractions import Fraction
 
 from selfcheck.domain.amount_grammar import Amount, Line
 from selfcheck.domain.units import (
+    CENTIMETRE,
     FOOT,
     INCH,
     METRE,
@@ -140,4 +141,5 @@ def _rounding(amount: Amount) -> Fraction:
     if amount.unit.dimension == "volume":
         return amount.high / 100 + Fraction("0.0005")
     finest = amount.finest or amount.unit
-    return {INCH: Fraction("0.0032"), FOOT: Fraction("0.015"), METRE: Fraction("0.005")}.get(finest, Fraction("0.0026"))
+    half_steps = {INCH: "0.0032", FOOT: "0.015", METRE: "0.005", CENTIMETRE: "0.005"}
+    return Fraction(half_steps.get(finest, "0.0026"))

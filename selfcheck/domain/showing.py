@@ -27,6 +27,17 @@ def _eighths(inches: Fraction) -> str:
     return f"{whole}{_EIGHTHS[eighths]}" if whole or not eighths else _EIGHTHS[eighths]
 
 
+def _us_beside(metres: float) -> str:
+    """In brackets behind a metric length: to a quarter of an inch, or finer where that would leave nothing."""
+    inches = Fraction(round(Fraction(metres) / INCH.size * 4), 4)
+    return _us(float(inches * INCH.size)) if inches else _us(metres)
+
+
+def _metric_beside(metres: float) -> str:
+    """In brackets behind a length in inches: to a centimetre, or finer where that would leave nothing."""
+    return _metric(round(metres, 2) if metres >= 0.01 else metres)
+
+
 def _us(metres: float) -> str:
     inches = Fraction(round(Fraction(metres) / INCH.size * 8), 8)
     if inches < Fraction(1, 8) and metres > 0:
@@ -44,13 +55,14 @@ def _metric(metres: float) -> str:
 
 
 def show_length(metres: float, units: System = "us") -> str:
-    """A length of 0 m or more in the household's unit with the other in brackets: `8½ in (21.6 cm)`, `21.6 cm (8½ in)`.
+    """A length of 0 m or more in the household's unit with the other in brackets: `8½ in (22 cm)`, `21.6 cm (8½ in)`.
 
-    Inches are rounded to an eighth and gathered into feet from 36 in on; centimetres to a millimetre, metres to a
-    centimetre from 2 m on. Our choice, close to what a tape shows.
+    In the household's unit: an eighth of an inch, feet from 36 in on; a millimetre, a centimetre from 2 m on. In
+    brackets rounder, as a pole is read. Our choice, close to what a tape shows.
     """
-    inches, centimetres = _us(metres), _metric(metres)
-    return f"{inches} ({centimetres})" if units == "us" else f"{centimetres} ({inches})"
+    if units == "us":
+        return f"{_us(metres)} ({_metric_beside(metres)})"
+    return f"{_metric(metres)} ({_us_beside(metres)})"
 
 
 def short_unit(units: System) -> str:

@@ -53,12 +53,12 @@ def test_spans_read_back(first: date, days: int, units: str) -> None:
 @pytest.mark.parametrize(
     ("metres", "us", "metric"),
     [
-        (0.2159, "8½ in (21.6 cm)", "21.6 cm (8½ in)"),
-        (0.3556, "14 in (35.6 cm)", "35.6 cm (14 in)"),
+        (0.2159, "8½ in (22 cm)", "21.6 cm (8½ in)"),
+        (0.3556, "14 in (36 cm)", "35.6 cm (14 in)"),
         (0.0, "0 in (0 cm)", "0 cm (0 in)"),
         (1.27, "4 ft 2 in (127 cm)", "127 cm (4 ft 2 in)"),
-        (1.2192, "4 ft (121.9 cm)", "121.9 cm (4 ft)"),
-        (2.44, "8 ft ⅛ in (2.44 m)", "2.44 m (8 ft ⅛ in)"),
+        (1.2192, "4 ft (122 cm)", "121.9 cm (4 ft)"),
+        (2.44, "8 ft ⅛ in (2.44 m)", "2.44 m (8 ft)"),
     ],
 )
 def test_lengths_as_people_read_them(metres: float, us: str, metric: str) -> None:

@@ -180,7 +180,7 @@ def test_what_lies_past_the_edge_is_told_on_its_own_side() -> None:
     words, titles = verdict_words(), {"us-epa-homeowner": "This rule"}
     found = judged(sludge=[33, 33])
     said = next(text_of(one, words, "us", titles) for one in found.findings if one.id == "sludge_to_outlet_over")
-    assert "ends 2 in (5.1 cm) above the outlet's lower edge" in said
+    assert "ends 2 in (5 cm) above the outlet's lower edge" in said
     found = judged(scum_above=[], scum_below=[19], sludge=[1, 1])
     said = next(text_of(one, words, "us", titles) for one in found.findings if one.id == "scum_to_outlet_over")
     assert "below the outlet's lower edge" in said

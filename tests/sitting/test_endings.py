@@ -85,7 +85,7 @@ def test_what_is_tried_is_compared_and_never_written(home: Path) -> None:
         "used most days",
         "1,500 gal",
         "Minnesota Rules",
-        "3 in (7.6 cm)",
+        "3 in (8 cm)",
     ):
         assert words in said, words
     assert {path: path.read_bytes() for path in home.rglob("*.json")} == before

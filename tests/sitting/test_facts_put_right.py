@@ -38,7 +38,7 @@ def put_right(sitting: Sitting, group: str, fact: str, *said: str) -> Driven:
 @pytest.mark.parametrize(
     ("group", "fact", "said", "told", "kept"),
     [
-        (TANK, "form", ["upright", "6 ft"], "upright and round, 6 ft (182.9 cm) across",
+        (TANK, "form", ["upright", "6 ft"], "upright and round, 6 ft (183 cm) across",
          {"kind": "upright", "diameter_m": 1.8288}),
         (TANK, "form", ["drum", "5 ft", "8 ft", "round like"], "a lying drum, 5 ft",
          {"kind": "drum", "diameter_m": 1.524, "length_m": 2.4384, "ends": "round"}),
@@ -65,7 +65,7 @@ def test_the_form_is_told_with_its_own_sizes_only(
 
 FACTS = [
     (TANK, "number of parts", ["two parts"], "Two parts"),
-    (TANK, "outlet edge", ["15 in"], "15 in (38.1 cm)"),
+    (TANK, "outlet edge", ["15 in"], "15 in (38 cm)"),
     (TANK, "inlet side", ["the end toward the kitchen"], "the end toward the kitchen"),
     (TANK, "tank size", ["1500 gallons"], "1,500 gal"),
     (PLACE, "truck to lid", ["80 feet"], "80 ft"),

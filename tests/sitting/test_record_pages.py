@@ -69,7 +69,7 @@ def test_a_verdict_of_old_stands_as_it_was_on_its_day(sitting: Sitting, home: Pa
 def test_one_check_is_told_whole(sitting: Sitting) -> None:
     desk = at(sitting).say("1", "1")
     assert desk.title == "Check of May 16, 2026"
-    for words in ("sludge: 6½ in (16.5 cm), typed as “6 1/2 in”", "tee on the field side: in place", "wet up to"):
+    for words in ("sludge: 6½ in (17 cm), typed as “6 1/2 in”", "tee on the field side: in place", "wet up to"):
         assert words in desk.text + "\n".join(desk.desk.page.drawn.words if desk.desk.page.drawn else ())
     assert "No words were kept" in desk.say("what was asked").text
 
