@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from datetime import date, timedelta
+from datetime import timedelta
 
 from selfcheck.domain.conversions import FOOT, GALLON
 from selfcheck.domain.distance_table import DistanceTable
@@ -14,11 +14,13 @@ from selfcheck.domain.forecast import HORIZON_YEARS
 from selfcheck.domain.history import DAYS_A_YEAR
 from selfcheck.domain.interval import table_interval_years
 from selfcheck.domain.limits import SHARES, Limit
-from selfcheck.domain.showing import show_day, show_length, show_length_error, show_volume
+from selfcheck.domain.showing import show_length, show_length_error, show_volume
 from selfcheck.domain.sources import Source
 from selfcheck.domain.unjudged import has_no_figure
 from selfcheck.domain.verdict import Judgement, RuleRow
-from selfcheck.domain.what_if import Change, Compared
+from selfcheck.domain.what_if import Compared
+from selfcheck.report.ahead_changed import change_headline, comparison
+from selfcheck.report.ahead_days import Telling
 from selfcheck.report.finding_text import Units
 from selfcheck.report.parts import PageWords, Part, PartedPage, part
 from selfcheck.text import clean
@@ -50,7 +52,7 @@ def ahead_page(
     """The page. `limits`: the deciding rule set taken apart, one row for each limit. `rule_rows`: all rule sets, as the
     verdict tells them. ContentProblem: words missing.
     """
-    tell = _Telling(judgement, words, sources, judgement.household.units)
+    tell = _AsItIs(judgement, words, sources, judgement.household.units)
     as_it_is = (
         *(tell.water(water) if water is not None else ()),
         *tell.dates(limits),
@@ -63,10 +65,10 @@ def ahead_page(
         *part(words("title", "by_rule"), [*rule_rows, words("rules", "authority"), words("rules", "choose")]),
     )
     if compared is None or compared.change.nothing:
-        first = tell.comparison(compared) if compared is not None else ()
+        first = comparison(tell, compared) if compared is not None else ()
         return PartedPage(tell.headline(), (*first, *as_it_is), always=tuple(always))
     old = [one._replace(title=words("title", "as_it_is", title=one.title)) for one in as_it_is]
-    return PartedPage(tell.with_change(compared), (*tell.comparison(compared), *old), always=tuple(always))
+    return PartedPage(change_headline(tell, compared), (*comparison(tell, compared), *old), always=tuple(always))
 
 
 def nothing_ahead(
@@ -77,18 +79,14 @@ def nothing_ahead(
     always: Sequence[str] = (),
 ) -> PartedPage:
     """The page where nothing is on record to look ahead from: the rule it will go by, and what the meter says."""
-    tell = _Telling(judgement, words, sources, judgement.household.units)
+    tell = _AsItIs(judgement, words, sources, judgement.household.units)
     lines = [words("dates", "rule", title=judgement.rules.title), words("rules", "authority")]
     parts = (*(tell.water(water) if water is not None else ()), *part(words("title", "by_rule"), lines))
     return PartedPage(words("headline", "nothing"), parts, always=tuple(always))
 
 
-@dataclass(frozen=True, slots=True)
-class _Telling:
-    judgement: Judgement
-    words: PageWords
-    sources: Mapping[str, Source]
-    units: Units
+class _AsItIs(Telling):
+    """What is said of the tank as the record has it."""
 
     def headline(self) -> str:
         due, judged = self.judgement.due, self.judgement
@@ -98,55 +96,6 @@ class _Telling:
             return self.words("headline", "open", years=f"{HORIZON_YEARS:.0f}")
         name = "past" if self.reached(due.p50) else "ahead"
         return self.words("headline", name, day=self.day(due.p50))
-
-    def with_change(self, compared: Compared) -> str:
-        """The headline of a change that was tried: the date it leads to, then the one that stands."""
-        old, new = (self.around(side.due.p50) for side in (compared.now, compared.then))
-        months = compared.months_later
-        if old == new or (months is not None and abs(months) < 1.0):
-            return self.words("headline", "change_same", day=old)
-        return self.words("headline", "change_empty" if compared.change.starts_empty else "change", old=old, new=new)
-
-    def around(self, day: date | None) -> str:
-        if day is None or self.reached(day):
-            return self.when(day)
-        return self.words("dates", "around", day=self.day(day))
-
-    def comparison(self, compared: Compared) -> tuple[Part, ...]:
-        say, now, then = self.words, compared.now, compared.then
-        lines = [self.changed(name, value) for name, value in _told(compared.change)]
-        if compared.change.starts_empty:
-            lines.append(say("what_if", "from_empty"))
-        if compared.change.nothing:
-            return part(say("title", "what_if"), [say("what_if", "nothing")])
-        if then.no_figure:
-            lines.append(say("what_if", "no_figure", title=then.rules.title))
-        rows = (
-            ("early", now.due.p10, then.due.p10),
-            ("middle", now.due.p50, then.due.p50),
-            ("late", now.due.p90, then.due.p90),
-            ("look", now.look, then.look),
-        )
-        lines += [say("what_if", name, old=self.when(old), new=self.when(new)) for name, old, new in rows]
-        months = compared.months_later
-        if months is not None and not (self.reached(now.due.p50) and self.reached(then.due.p50)):
-            name = "same" if abs(months) < 1.0 else "later" if months > 0 else "sooner"
-            lines.append(say("what_if", name, span=self.span(abs(months))))
-        lines.append(say("what_if", "not_kept"))
-        return part(say("title", "what_if"), lines)
-
-    def changed(self, name: str, value: object) -> str:
-        if name == "disposal":
-            return self.words("change", f"disposal_{value}")
-        if name == "rules":
-            titles = {row.rule_set.id: row.rule_set.title for row in self.judgement.by_rule_set}
-            return self.words("change", "rules", value=titles.get(str(value), str(value)))
-        number = float(value) if isinstance(value, (int, float)) else 0.0
-        if name == "tank_m3":
-            return self.words("change", name, value=show_volume(number, self.units))
-        if name == "residue_m":
-            return self.words("change", name, value=show_length(number, self.units))
-        return self.words("change", f"{name}_one" if number == 1 else name, value=f"{number:g}")
 
     def dates(self, rows: Sequence[RuleRow]) -> tuple[Part, ...]:
         say = self.words
@@ -292,29 +241,6 @@ class _Telling:
             lines.append(say("water", one.id))
         return part(say("title", "water"), lines)
 
-    def day(self, day: date) -> str:
-        return show_day(day, self.units)
-
-    def reached(self, day: date | None) -> bool:
-        """Whether a day is past or today."""
-        return day is not None and day <= self.judgement.today
-
-    def when(self, day: date | None) -> str:
-        if self.reached(day):
-            return self.words("dates", "reached")
-        return self.words("dates", "beyond", years=f"{HORIZON_YEARS:.0f}") if day is None else self.day(day)
-
-    def span(self, months: float) -> str:
-        """A stretch of time in months below two years, else in years and halves."""
-        if months < 24:
-            count = round(months)
-            return self.words("span", "month" if count == 1 else "months", count=str(count))
-        return self.words("span", "years", count=f"{round(months / 6) / 2:g}")
-
-    def source(self, ident: str) -> str:
-        known = self.sources.get(ident)
-        return self.words.source_line(known) if known is not None else ""
-
 
 def _figure(limit: Limit, value: float, error: float, units: Units) -> str:
     """What a limit speaks of, with its standard error: a length, a share in per cent, or years."""
@@ -323,8 +249,3 @@ def _figure(limit: Limit, value: float, error: float, units: Units) -> str:
     if limit.kind in SHARES:
         return f"{100 * value:.0f} ± {max(100 * error, 1):.0f} %"
     return show_length_error(value, error, units)
-
-
-def _told(change: Change) -> list[tuple[str, object]]:
-    names = ("people", "months_per_year", "disposal", "tank_m3", "rules", "residue_m")
-    return [(name, value) for name in names if (value := getattr(change, name)) is not None]
