@@ -85,7 +85,8 @@ def calendar(
 def _events(judgement: Judgement, words: Tables) -> Iterable[tuple[str, date, date, str]]:
     """(kind, first day, last day, what it is about) of each event that there is."""
     units, today = judgement.household.units, judgement.today
-    look = max(judgement.look_again, today)
+    late = judgement.look_again <= today and not judgement.call_professional
+    look = max(today, judgement.act_by or today) if late else max(judgement.look_again, today)
     yield "look", look, look, words["look_about"].format(day=show_day(look, units))
     if judgement.call_professional and judgement.act_by is not None:
         yield "call", judgement.act_by, judgement.act_by, words["call_about"]

@@ -29,7 +29,7 @@ class Unfinished:
 
 @dataclass(frozen=True)
 class HomeFacts:
-    """What the start screen says about the household."""
+    """What the start screen says about the household. `look_again`: None when that day is not ahead."""
 
     name: str
     last_check: date | None
@@ -44,11 +44,12 @@ def home_facts(sitting: Sitting) -> HomeFacts:
     """What the start screen says. It judges the record, so it is not for the first frame of a big one."""
     unfinished = sitting.unfinished()
     on_record = bool(sitting.checks or sitting.pump_outs)
+    look_again = sitting.judgement().look_again if on_record else None
     return HomeFacts(
         name=sitting.household.name,
         last_check=max((check.on for check in sitting.checks), default=None),
         verdict_line=sitting.verdict().headline if on_record else "",
-        look_again=sitting.judgement().look_again if on_record else None,
+        look_again=look_again if look_again is not None and look_again > sitting.today else None,
         unfinished=unfinished,
         problems=(*sitting.problems, *_clock_problem(sitting)),
         danger_on=sitting.danger_before() if on_record else None,

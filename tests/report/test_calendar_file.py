@@ -51,7 +51,7 @@ def test_another_program_reads_every_one(case: dict[str, Any]) -> None:
     judgement = judge(built)
     found = events(text)
     look = kind(found, "look")
-    assert look.decoded("DTSTART") == max(judgement.look_again, judgement.today)
+    assert look.decoded("DTSTART") >= max(judgement.look_again, judgement.today)
     assert look.decoded("DTEND") - look.decoded("DTSTART") == timedelta(days=1)
     standing = {uid for uid, one in found.items() if one["STATUS"] == "CONFIRMED"}
     assert any(uid.endswith("-call@selfcheck") for uid in standing) == (judgement.call_professional)
@@ -68,6 +68,21 @@ def test_the_window_runs_from_one_chance_in_ten_to_an_even_one() -> None:
     assert due.p50 is not None
     assert window.decoded("DTSTART") == max(due.p10, case.today)
     assert window.decoded("DTEND") == due.p50 + timedelta(days=1)
+
+
+def test_a_look_that_is_late_stands_on_the_day_the_verdict_names() -> None:
+    seen = 0
+    for written in written_cases():
+        case = build(written)
+        for case in (case, on(case, case.today + timedelta(days=500))):
+            judgement = judge(case)
+            day = kind(events(made(case)), "look").decoded("DTSTART")
+            if judgement.look_again > judgement.today:
+                assert day == judgement.look_again
+            elif judgement.verdict == "cannot_tell" and judgement.act_by is not None:
+                seen += 1
+                assert day == max(judgement.act_by, judgement.today)
+    assert seen
 
 
 def test_titles_tell_nothing_of_the_tank() -> None:

@@ -302,3 +302,11 @@ def test_somebody_without_name_and_number_is_told_once_and_without_empty_bracket
     assert "()" not in desk.text
     assert "Change the name (none yet)" in desk.text
     assert desk.text.count("inspector") == 1
+
+
+def test_the_start_names_the_next_look_only_while_it_is_ahead(tmp_path: Path) -> None:
+    folder = demo(tmp_path / "home")
+    for today, ahead in ((date(2026, 6, 1), True), (date(2027, 12, 1), False)):
+        sitting = Sitting.open(folder, PLACE, today, in_place=True, fixed_day=True)
+        assert (sitting.home().look_again is not None) == ahead
+        sitting.close()
