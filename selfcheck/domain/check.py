@@ -97,8 +97,8 @@ class PumpOut(Record):
     `within_days`: how wide the day was told, as in "May 2020", with `on` at its middle; null for one day.
     `sludge_left_m`: depth of residue left on the floor; null when not known. `through`: the opening the hose went in
     by. `parts`: which compartments were emptied. `backflow`: water that ran back into the tank from the outlet pipe.
-    `filter_cleaned`: of the screen in the outlet tee, where there is one. `id`: the name of its file. `replaces` names
-    the id of the pump-out that this one corrects.
+    `filter_cleaned`: of the screen in the outlet tee, where there is one. `divider`: the wall between two compartments.
+    `id`: the name of its file. `replaces` names the id of the pump-out that this one corrects.
     """
 
     format: Literal["selfcheck-pump-out"] = "selfcheck-pump-out"
@@ -112,6 +112,7 @@ class PumpOut(Record):
     parts: Literal["both", "one_of_two", "only_one"] | None = None
     backflow: Literal["none", "slight", "strong"] | None = None
     filter_cleaned: bool | None = None
+    divider: Literal["sound", "damaged", "missing"] | None = None
     by: str = ""
     note: str = ""
     replaces: str | None = None

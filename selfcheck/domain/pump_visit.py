@@ -64,14 +64,17 @@ def spoken(checks: Sequence[Check], emptied: Sequence[PumpOut]) -> Spoken:
 def findings(emptied: Sequence[PumpOut], checks: Sequence[Check]) -> list[Finding]:
     """What the newest pump-out told, without what a later check has shown to be healthy or to be otherwise.
 
-    Water that ran back keeps speaking through a later pump-out at which nobody told of it.
+    Water that ran back, and the wall between compartments, keep speaking through a later pump-out at which nobody told
+    of them.
     """
     if not emptied:
         return []
     newest = emptied[-1]
+    found = _still(newest, told_at(newest.model_copy(update={"backflow": None, "divider": None})), checks)
     backflow = next((one for one in reversed(emptied) if one.backflow is not None), newest)
-    found = _still(newest, told_at(newest.model_copy(update={"backflow": None})), checks)
-    return found + _still(backflow, SeenEmpty(backflow=backflow.backflow), checks)
+    divider = next((one for one in reversed(emptied) if one.divider is not None), newest)
+    found += _still(backflow, SeenEmpty(backflow=backflow.backflow), checks)
+    return found + _still(divider, SeenEmpty(divider=divider.divider), checks)
 
 
 def asked_of(check: Check, found: Sequence[Finding]) -> list[Finding]:
@@ -89,6 +92,7 @@ def told_at(pump_out: PumpOut) -> SeenEmpty:
         through_manhole=through.get(pump_out.through),
         filter_cleaned=cleaned.get(pump_out.filter_cleaned),
         backflow=pump_out.backflow,
+        divider=pump_out.divider,
         left_m=pump_out.sludge_left_m,
     )
 
@@ -142,6 +146,11 @@ def _level_seen(check: Check) -> bool:
     return check.seen.level not in (None, "unknown")
 
 
+def _never(check: Check) -> bool:
+    """The wall between compartments stands under water; only an empty tank shows it."""
+    return False
+
+
 def _filter_seen(check: Check) -> bool:
     return check.seen.filter not in (None, "unknown")
 
@@ -151,6 +160,7 @@ _SETTLES: dict[str, Callable[[Check], bool]] = {
     "pump_out_one_compartment_only": _second_read,
     "pump_out_through_the_pipe": _sludge_read,
     "pump_out_filter_not_cleaned": _filter_seen,
+    "pump_out_divider": _never,
     "pump_out_backflow_strong": _field_sound,
     "pump_out_backflow_slight": _level_seen,
     "pump_out_backflow_none": _level_seen,

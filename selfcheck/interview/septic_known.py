@@ -95,6 +95,13 @@ def several_tanks(answered: Answered, context: Context) -> bool:
     return len(household_of(context).tanks) > 1
 
 
+@predicate("divider_there", reads=("compartments", "which_tank"))
+def divider_there(answered: Answered, context: Context) -> bool:
+    """The tank has two compartments, by what was told of this pump-out or else by the record."""
+    told = answered.value("compartments")
+    return two_parts(answered, context) if told is None else told != "only_one"
+
+
 @predicate("two_parts", reads=("which_tank",))
 def two_parts(answered: Answered, context: Context) -> bool:
     """The tank has two compartments."""

@@ -102,6 +102,7 @@ def _not_told(seen: SeenEmpty) -> list[str]:
         "inlet_tee",
         "outlet_tee",
         "wall",
+        "divider",
         "filter_cleaned",
         "backflow",
     )

@@ -167,6 +167,7 @@ def _seen_empty(conversation: Conversation, pump_out: Mapping[str, Any], check: 
         inlet_tee=part("inlet_tee"),
         outlet_tee=part("outlet_tee"),
         wall=part("wall"),
+        divider=told("pumped_divider", {"sound": "sound", "damaged": "damaged", "missing": "missing"}),
         filter_cleaned=told("pumped_filter", {"cleaned": "yes", "not_cleaned": "no"}),
         backflow=told("backflow", {"none": "none", "slight": "slight", "strong": "strong"}),
         left_m=float(depth) if isinstance(depth, (int, float)) else None,

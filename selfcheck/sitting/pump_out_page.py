@@ -37,6 +37,7 @@ TOLD = (
     Told(("compartments",), ("parts",)),
     Told(("left", "left_depth"), ("sludge_left_m",)),
     Told(("backflow",), ("backflow",)),
+    Told(("pumped_divider",), ("divider",)),
     Told(("pumped_filter",), ("filter_cleaned",)),
     Told(("pumped_by",), ("by",)),
 )
@@ -45,7 +46,7 @@ TOLD = (
 def pump_out_page(record: RecordPages, ident: str, stands: bool = True) -> Page:
     """The pump-out of that id, or the one that mends it by now; with `stands` False the old one as it was."""
     words, one = record.words, _found(record, ident, stands)
-    told = [_line(record, one, about) for about in TOLD]
+    told = [_line(record, one, about) for about in _told_of(record, one)]
     told += [words("pump_out", "note", note=one.note)] if one.note else []
     told += [words("pump_out", "tank", tank=one.tank)] if len(record.sitting.household.tanks) > 1 else []
     parts = [Part(tuple(told), kind="items")]
@@ -66,6 +67,12 @@ def _found(record: RecordPages, ident: str, stands: bool) -> PumpOut:
     while stands and one not in sitting.pump_outs:
         one = next(other for other in everything if other.replaces == one.id)
     return one
+
+
+def _told_of(record: RecordPages, one: PumpOut) -> list[Told]:
+    """What a pump-out tells of; the wall between compartments only where the tank has more than one."""
+    parted = one.parts in ("both", "one_of_two") or (record.sitting.household.tank(one.tank).compartments or 1) > 1
+    return [about for about in TOLD if about.fields != ("divider",) or parted or one.divider is not None]
 
 
 def _line(record: RecordPages, one: PumpOut, about: Told) -> str:
@@ -109,7 +116,7 @@ def _seen(record: RecordPages, one: PumpOut) -> SeenEmpty:
 def _mend(record: RecordPages, ident: str) -> Page:
     """Each thing that was told of it, to be told anew."""
     words, one = record.words, _found(record, ident, True)
-    ways = [Way(_line(record, one, about), partial(_ask, record, ident, about)) for about in TOLD]
+    ways = [Way(_line(record, one, about), partial(_ask, record, ident, about)) for about in _told_of(record, one)]
     note = words("pump_out", "note", note=one.note or words("facts", "not_known"))
     ways.append(Way(note, lambda: Go(partial(_note, record, ident))))
     title = words("pump_out", "title", day=record.day_of(one))

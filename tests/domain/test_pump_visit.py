@@ -105,10 +105,22 @@ def test_the_second_chamber_has_to_be_read_or_pumped() -> None:
     assert "pump_out_one_compartment_only" not in ids(judged([], half, PumpOut(on=date(2026, 5, 10), parts="both")))
 
 
-def test_water_that_ran_back_is_not_forgotten_where_the_next_time_nobody_told() -> None:
-    first = PumpOut(on=date(2023, 5, 1), backflow="strong")
-    assert "pump_out_backflow_strong" in ids(judged([], first, PumpOut(on=PUMPED)))
-    assert "pump_out_backflow_strong" not in ids(judged([], first, PumpOut(on=PUMPED, backflow="none")))
+@pytest.mark.parametrize(
+    ("field", "bad", "good", "finding"),
+    [
+        ("backflow", "strong", "none", "pump_out_backflow_strong"),
+        ("divider", "damaged", "sound", "pump_out_divider"),
+        ("divider", "missing", "sound", "pump_out_divider"),
+    ],
+)
+def test_what_was_seen_is_not_forgotten_where_the_next_time_nobody_told(
+    field: str, bad: str, good: str, finding: str
+) -> None:
+    first, silent = PumpOut.model_validate({"on": "2023-05-01", field: bad}), PumpOut(on=PUMPED)
+    found = judged([], first, silent)
+    assert finding in ids(found)
+    assert found.verdict == "call_soon"
+    assert finding not in ids(judged([], first, silent.model_copy(update={field: good})))
 
 
 def test_notes_of_a_pump_out_leave_the_check_before_in_force() -> None:

@@ -182,8 +182,9 @@ PUMPED = (
     "yes",
     "more",
     "3 in",
-    "a lot",
+    "strong",
     "none",
+    "broken",
     "not cleaned",
     "skip",
     "",
@@ -195,14 +196,21 @@ def test_after_a_pump_out_each_thing_seen_is_explained_and_stored(home: Path) ->
     with at(home) as sitting:
         found = page(sitting, "after_pump_out", *PUMPED)
         said = told(found)
-        for words in ("Only one of the two chambers", "ran back", "small pipe", "filter was not cleaned", "62 gal"):
+        for words in (
+            "Only one of the two chambers",
+            "ran back",
+            "small pipe",
+            "filter was not cleaned",
+            "no longer guards",
+            "62 gal",
+        ):
             assert words in said, words
         assert "months to gather" in said
         assert "leave a little as seed" in said
         assert found.verdict == "call_soon"
         stored = sitting.pump_outs[-1]
-        assert (stored.sludge_left_m, stored.through, stored.parts, stored.backflow) == (
-            pytest.approx(0.0762), "small_pipe", "one_of_two", "strong",
+        assert (stored.sludge_left_m, stored.through, stored.parts, stored.backflow, stored.divider) == (
+            pytest.approx(0.0762), "small_pipe", "one_of_two", "strong", "damaged",
         )  # fmt: skip
 
 

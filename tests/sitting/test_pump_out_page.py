@@ -36,6 +36,7 @@ MENDED: list[tuple[str, list[str], str, str, object]] = [
     ("On May 22, 2023", ["2023-05-20"], "On May 20, 2023", "on", date(2023, 5, 20)),
     ("opening used", ["small pipe"], "Through a small pipe", "through", "small_pipe"),
     ("parts", ["one of two", "yes"], "One of two parts was emptied", "parts", "one_of_two"),
+    ("wall between", ["it is leaning"], "The wall between the parts was broken", "divider", "damaged"),
     ("left on the floor", ["more", "3 in"], "Left on the floor: 3 in (8 cm)", "sludge_left_m", 0.0762),
     ("left on the floor", ["I don't know"], "not known", "sludge_left_m", None),
     ("running back", ["a lot"], "Much water ran back", "backflow", "strong"),
