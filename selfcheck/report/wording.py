@@ -186,6 +186,8 @@ def _when_next(judgement: Judgement, words: VerdictWords, units: Units) -> tuple
     pump = any(limit_kind(one) is not None or one.id == "by_estimate" for one in judgement.deciding)
     if judgement.call_professional and pump:
         lines = [words.say("when", "after_pump_out")]
+    elif rank(judgement.verdict) >= rank("call_now"):
+        lines = [words.say("when", "after_professional")]
     elif judgement.look_again <= judgement.today:
         lines = [words.say("when", "look_now")]
     else:

@@ -14,6 +14,7 @@ if TYPE_CHECKING:
     from selfcheck.sitting.table import Sitting
 
 FLOW = "home"
+URGENT = ("danger", "call_now")
 
 
 @dataclass(frozen=True)
@@ -29,7 +30,10 @@ class Unfinished:
 
 @dataclass(frozen=True)
 class HomeFacts:
-    """What the start screen says about the household. `look_again`: None when that day is not ahead."""
+    """What the start screen says about the household.
+
+    `look_again`: None when that day is not ahead, and while help comes first.
+    """
 
     name: str
     last_check: date | None
@@ -44,12 +48,13 @@ def home_facts(sitting: Sitting) -> HomeFacts:
     """What the start screen says. It judges the record, so it is not for the first frame of a big one."""
     unfinished = sitting.unfinished()
     on_record = bool(sitting.checks or sitting.pump_outs)
-    look_again = sitting.judgement().look_again if on_record else None
+    judgement = sitting.judgement() if on_record else None
+    ahead = judgement is not None and judgement.look_again > sitting.today
     return HomeFacts(
         name=sitting.household.name,
         last_check=max((check.on for check in sitting.checks), default=None),
         verdict_line=sitting.verdict().headline if on_record else "",
-        look_again=look_again if look_again is not None and look_again > sitting.today else None,
+        look_again=judgement.look_again if judgement and ahead and judgement.verdict not in URGENT else None,
         unfinished=unfinished,
         problems=(*sitting.problems, *_clock_problem(sitting)),
         danger_on=sitting.danger_before() if on_record else None,

@@ -42,7 +42,9 @@ def test_a_danger_told_in_any_conversation_is_on_record_and_judged(
         assert not isinstance(page, str)
         assert page.verdict == "danger"
         assert sitting.checks[-1].hazards == [hazard]
-        assert sitting.home().verdict_line == page.headline
+        home = sitting.home()
+        assert (home.verdict_line, home.look_again) == (page.headline, None)
+        assert page.when_next[0] == "Look again only once a licensed professional has seen the tank."
     finally:
         sitting.close()
 
