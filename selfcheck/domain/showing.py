@@ -92,12 +92,13 @@ def show_volume(cubic_metres: float, units: System = "us") -> str:
     """A volume of 0 m³ or more: `1,000 gal (3.79 m³)`, `3.79 m³ (1,000 gal)`; whole US gallons, hundredths
     of a cubic metre.
 
-    Below 10 gal a tenth of a gallon, below 0.1 m³ litres.
+    Below 10 gal a tenth of a gallon; below 0.1 m³ litres, and below 10 L a tenth of one.
     """
     gallons = cubic_metres / float(GALLON.size)
     us = f"{_number(gallons, 0 if gallons >= 10 else 1)} gal"
     litres = cubic_metres * 1000
-    metric = f"{_number(cubic_metres / float(CUBIC_METRE.size), 2)} m³" if litres >= 100 else f"{_number(litres, 1)} L"
+    small = f"{_number(litres, 0 if litres >= 10 else 1)} L"
+    metric = f"{_number(cubic_metres / float(CUBIC_METRE.size), 2)} m³" if litres >= 100 else small
     return f"{us} ({metric})" if units == "us" else f"{metric} ({us})"
 
 

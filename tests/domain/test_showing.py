@@ -73,6 +73,7 @@ def test_other_forms() -> None:
     assert show_length_error(0.1, 0.0) == "4 ± ¼ in"
     assert show_volume(3.785411784) == "1,000 gal (3.79 m³)"
     assert show_volume(0.05, "metric") == "50 L (13 gal)"
+    assert show_volume(0.0767) == "20 gal (77 L)"
     assert show_date(date(2024, 5, 4)) == "May 4, 2024"
     assert show_date(date(2024, 5, 4), "metric") == "4 May 2024"
     assert show_date(date(2019, 7, 2), "us", date(2019, 1, 1), date(2019, 12, 31)) == "2019"
