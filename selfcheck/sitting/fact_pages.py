@@ -14,7 +14,7 @@ from selfcheck.interview.collect import error_of, on_record
 from selfcheck.interview.context import Context
 from selfcheck.interview.recorded import recorded_answer
 from selfcheck.interview.septic_record import ORDINALS, tanks_in_order
-from selfcheck.interview.showing import show_answer
+from selfcheck.interview.showing import show_answer, show_within
 from selfcheck.loading.conversations import script
 from selfcheck.sitting.chart import with_chart
 from selfcheck.sitting.desk import Back, Go, Page, Part, Stay, Step, Talk, Way
@@ -49,7 +49,7 @@ FORMS = (
 )  # fmt: skip
 TANK = (
     Fact((SIZE,)), Fact(FORMS, "tank_facts"), Fact(("learn_depth",)), Fact(("learn_material",)),
-    Fact(("learn_compartments",)), Fact(("learn_filter",)), Fact(("outlet_edge",), "tank_facts"),
+    Fact(("learn_compartments", "learn_first_share")), Fact(("learn_filter",)), Fact(("outlet_edge",), "tank_facts"),
     Fact(("inlet_side",), "tank_facts"),
 )  # fmt: skip
 PLACE = (
@@ -120,13 +120,22 @@ class FactPages:
         own = {FORM: self._shape, RULE: self._rule, METER: self._meter}.get(about)
         if own is not None:
             return name, own(place)
-        first, *rest = [self._value(asked, question, place) for question in fact.questions]
+        standing = [question for question in fact.questions if self._called_for(asked, question, about, place)]
+        first, *rest = [self._value(asked, one, place, behind=one != about) for one in standing]
         if not first and fact.questions == (SIZE,):
             first = self._worked_out_size(place)
         then = [self._words("facts", fact.joined, then=value) for value in rest if value]
         return name, (first or self._words("facts", "not_known")) + "".join(then)
 
-    def _value(self, asked: Script, question: str, place: int) -> str:
+    def _called_for(self, asked: Script, question: str, about: str, place: int) -> bool:
+        """Whether what is on record for the first question calls for this one, where it hangs on the first."""
+        node = asked.nodes[about]
+        first = recorded_answer(node, on_record(Context(self._sitting.today, self._of(place)), node.writes))
+        hangs = [one for one in asked.nodes[question].when if one.question == about]
+        return not hangs or (first is not None and all(str(first.value) in one.is_ for one in hangs))
+
+    def _value(self, asked: Script, question: str, place: int, *, behind: bool = False) -> str:
+        """An answer that is on record, empty where none is. `behind`: it is told behind another one."""
         household = self._of(place)
         node = asked.nodes[question]
         known = Context(self._sitting.today, household)
@@ -134,7 +143,9 @@ class FactPages:
         wide = on_record(known, node.width_writes) if node.width_writes else None
         if answer is not None and isinstance(wide, (int, float)):
             answer = replace(answer, error=error_of(wide))
-        return show_answer(asked, answer, household.units) if answer is not None else ""
+        if answer is None:
+            return ""
+        return (show_within if behind else show_answer)(asked, answer, household.units)
 
     def _of(self, place: int) -> Household:
         """The household with the tank at a place ahead of the others, where questions look for it."""

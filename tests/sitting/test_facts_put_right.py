@@ -64,7 +64,8 @@ def test_the_form_is_told_with_its_own_sizes_only(
 
 
 FACTS = [
-    (TANK, "number of parts", ["two parts"], "Two parts"),
+    (TANK, "number of parts", ["two parts", "2/3"], "Two parts, two thirds of the tank"),
+    (TANK, "number of parts", ["one part"], "number of parts: One part\n"),
     (TANK, "outlet edge", ["15 in"], "15 in (38 cm)"),
     (TANK, "inlet side", ["the end toward the kitchen"], "the end toward the kitchen"),
     (TANK, "tank size", ["1500 gallons"], "1,500 gal"),

@@ -139,7 +139,7 @@ def test_another_tank_is_added_and_has_facts_of_its_own(sitting: Sitting, home: 
     desk = at(sitting).say("house", "add another tank")
     assert "called tank-2" in desk.text
     desk.say("the tank: tank-2", "number of parts")
-    assert "It was not known before" in desk.say("2").text
+    assert "It was not known before" in desk.say("2", "i don't know").text
     again = opened(home)
     kept, added = again.household.tanks
     again.close()
