@@ -21,6 +21,8 @@ from selfcheck.plain import streams
 DONE, CALL, WRONG, INTERRUPTED = 0, 1, 2, 130
 #: Days that can be taken for today. Our choice: longer than any tank lasts, and no slip of a digit.
 FIRST_YEAR, LAST_YEAR = 1900, 2200
+#: How often yes or no is asked for before anything is open. Our choice.
+MOST_ASKED = 3
 
 
 def main(argv: Sequence[str] | None = None) -> int:
@@ -104,6 +106,8 @@ def _may_begin(folder: Path) -> bool:
 
     Raises UsageProblem when there is none and the person does not want to begin one.
     """
+    from selfcheck.domain.yes_no import read_yes_no
+
     if folder.is_dir():
         from selfcheck.storage.folder import holds_record
 
@@ -113,13 +117,17 @@ def _may_begin(folder: Path) -> bool:
         raise UsageProblem(f"{_plain(folder)} is a file, not a folder.", "Name the folder of a household.")
     there = "no household record in" if folder.is_dir() else "no folder"
     print(f"There is {there} {_plain(folder)}.")
-    print("Begin a new household there? Type yes or no.")
-    print("> ", end="", flush=True)
-    answer = sys.stdin.readline().strip()
-    if not sys.stdin.isatty():
-        print(_plain(answer))
-    if answer.lower() in ("y", "yes"):
-        return True
+    for _ in range(MOST_ASKED):
+        print("Begin a new household there? Type yes or no.")
+        print("> ", end="", flush=True)
+        answer = sys.stdin.readline()
+        if not sys.stdin.isatty():
+            print(_plain(answer.strip()))
+        heard = read_yes_no(answer)
+        if heard == "yes":
+            return True
+        if heard == "no" or not answer:
+            break
     raise UsageProblem("Nothing was made.", "Start again with the folder of a household, or with no folder at all.")
 
 

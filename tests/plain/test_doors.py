@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import io
 import json
 import os
 import shutil
@@ -104,6 +105,16 @@ def test_used_wrongly_it_says_what_to_do(
     assert code == 2
     assert words in shown.err
     assert shown.out == ""
+
+
+@pytest.mark.parametrize(("typed", "asked"), [("1\nmaybe\nhm\nyes\n", 3), ("nope\n", 1), ("hm\n", 2), ("", 1)])
+def test_whether_to_begin_is_asked_again_and_never_guessed(
+    typed: str, asked: int, tmp_path: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    monkeypatch.setattr(sys, "stdin", io.StringIO(typed))
+    assert main([str(tmp_path / "new")]) == 2
+    assert capsys.readouterr().out.count("Begin a new household there?") == asked
+    assert not (tmp_path / "new").exists()
 
 
 def test_schema_prints_json(capsys: pytest.CaptureFixture[str]) -> None:
