@@ -255,10 +255,11 @@ class Conversation:
         )
 
     def _noted(self, node: Node, answer: Answer, value: str) -> str:
-        """A value as it is noted: a sentence in quotes, a lone word or figure with the name of what it tells."""
+        """A value as it is noted: a sentence in quotes, a lone word, a figure, none with the name of what it tells."""
         bare = value.rstrip(" .?")
         name = at_start(self.script.name_of(node.id))
-        if node.kind == "number" or (node.kind in CHOICES and len(bare) < LONE and " " not in bare):
+        lone = node.kind in CHOICES and ((len(bare) < LONE and " " not in bare) or answer.value == ())
+        if node.kind == "number" or lone:
             return self.phrases.say("echo_named", name=name, value=inline(value))
         if node.kind not in CHOICES:
             return self.phrases.say("echo", value=at_start(bare))

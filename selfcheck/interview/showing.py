@@ -51,10 +51,17 @@ def show_answer(script: Script, answer: Answer, units: Units) -> str:
 
 
 def inline(label: str) -> str:
-    """A label in the middle of a sentence: no capital where only the place gave it one, and no mark at its end."""
+    """A label in the middle of a sentence: no capital where only the place gave it one, and no mark at its end.
+
+    A title with what it is of behind a middle dot keeps its capital.
+    """
     bare = label.rstrip(" .?")
     first = bare.split(maxsplit=1)[0] if bare else ""
-    keeps = first in ("I", "I'm", "I've") or any(letter.isupper() or letter.isdigit() for letter in first[1:])
+    keeps = (
+        first in ("I", "I'm", "I've")
+        or " · " in bare
+        or any(letter.isupper() or letter.isdigit() for letter in first[1:])
+    )
     return bare if keeps or (len(first) < 2 and first != "A") else bare[:1].lower() + bare[1:]
 
 
