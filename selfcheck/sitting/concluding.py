@@ -12,7 +12,7 @@ from selfcheck.sitting.keeping import Keeper
 from selfcheck.sitting.several_tanks import told
 from selfcheck.sitting.water import with_meter
 from selfcheck.storage.finishing import make_check, make_household, make_pump_out
-from selfcheck.storage.folder import CHECKS, HOUSEHOLD, PUMP_OUTS
+from selfcheck.storage.folder import HOUSEHOLD
 from selfcheck.storage.writing import write_check, write_household, write_pump_out
 
 if TYPE_CHECKING:
@@ -80,7 +80,7 @@ def _seen_that_day(draft: dict[str, Any]) -> dict[str, Any]:
 def _finish_household(sitting: Sitting, keeper: Keeper, draft: dict[str, Any]) -> bool:
     """Write the facts about the house where they changed, and in a new folder where there are none yet."""
     household, left_out = make_household(draft, sitting.began_with, sitting.household, sitting.today)
-    _name_left_out(keeper, HOUSEHOLD, left_out)
+    _name_left_out(keeper, left_out)
     if household == sitting.household and (sitting.folder / HOUSEHOLD).exists():
         return True
     sitting.hold(household=household)
@@ -92,7 +92,7 @@ def _finish_household(sitting: Sitting, keeper: Keeper, draft: dict[str, Any]) -
 
 def _finish_pump_out(sitting: Sitting, keeper: Keeper, draft: dict[str, Any]) -> bool:
     pump_out, left_out = make_pump_out({"tank": sitting.household.tank().id, **draft})
-    _name_left_out(keeper, PUMP_OUTS, left_out)
+    _name_left_out(keeper, left_out)
     known = [one.model_copy(update={"id": ""}) for one in sitting.pump_outs]
     if pump_out is None or pump_out in known:
         return True
@@ -114,17 +114,18 @@ def _finish_check(sitting: Sitting, keeper: Keeper, draft: dict[str, Any], conve
         header.sitting,
         header.about.get("replaces"),
     )
-    _name_left_out(keeper, CHECKS, left_out)
+    _name_left_out(keeper, left_out)
     written: list[Check] = []
     saved = keeper.save(lambda: written.append(write_check(sitting.folder, check)))
     sitting.hold(checks=(*sitting.checks, written[0] if written else check))
     return saved
 
 
-def _name_left_out(keeper: Keeper, name: str, paths: list[str]) -> None:
+def _name_left_out(keeper: Keeper, paths: list[str]) -> None:
+    """Say in a person's words what no record can hold, such as 40 months a year."""
     if paths:
-        listed = ", ".join(dict.fromkeys(paths))
-        keeper.cannot(f"{name} cannot hold what was said about: {listed}. The words are kept with the check.")
+        names = [path.rpartition(".")[2].removesuffix("_m").removesuffix("_m3").replace("_", " ") for path in paths]
+        keeper.cannot(f"This was left out, since it cannot be so: {', '.join(dict.fromkeys(names))}.")
 
 
 def _day(text: Any) -> date | None:

@@ -108,3 +108,10 @@ def test_the_way_of_the_hose_is_said_on_the_phone(sitting: Sitting) -> None:
     said = dict(note(sitting).said)
     assert said["Hose"] == "80 ft (24.38 m) from where a truck can stand to the lid"
     assert "inlet: the kitchen end" in said["Access"]
+
+
+def test_what_no_record_can_hold_is_named_in_words(sitting: Sitting) -> None:
+    before = sitting.household
+    put_right(sitting, HOUSE, "months", "40", "yes")
+    assert sitting.household == before
+    assert sitting.trouble == "This was left out, since it cannot be so: months per year."
