@@ -67,9 +67,15 @@ def _each_once(steps: Sequence[str], words: VerdictWords) -> str:
     return " ".join(one for place, one in enumerate(told) if last[one] == place and one.rstrip(".") not in less)
 
 
+def because(judgement: Judgement, words: VerdictWords) -> tuple[str, ...]:
+    """Why it is as sure as it is, a reason each."""
+    reasons = ("time_to_look",) if only_time_speaks(judgement) else judgement.because
+    return tuple(words.say("because", ident) for ident in reasons)
+
+
 def because_line(judgement: Judgement, words: VerdictWords) -> str:
     """How sure and why, as one sentence."""
-    reasons = [words.say("because", ident) for ident in judgement.because]
+    reasons = because(judgement, words)
     sure = words.say("sure", judgement.sure).rstrip(".")
     return f"{sure}: {'; '.join(reasons)}." if reasons else f"{sure}."
 

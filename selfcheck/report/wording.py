@@ -19,7 +19,15 @@ from selfcheck.report.finding_text import (
     text_of,
 )
 from selfcheck.report.rule_lines import RuleLine, at_the_start, rule_lines
-from selfcheck.report.verdict_text import danger_on, headline, only_time_speaks, titles_of, what_to_do, would_change
+from selfcheck.report.verdict_text import (
+    because,
+    danger_on,
+    headline,
+    only_time_speaks,
+    titles_of,
+    what_to_do,
+    would_change,
+)
 from selfcheck.text import clean
 
 __all__ = ["RuleLine", "VerdictPage", "VerdictWords", "verdict_screen"]
@@ -76,7 +84,7 @@ def verdict_screen(judgement: Judgement, words: VerdictWords, units: Units | Non
         do=what_to_do(judgement, words, units),
         by=_by(judgement, words, units),
         sure=words.say("sure", judgement.sure),
-        because=tuple(words.say("because", ident) for ident in (("time_to_look",) if overdue else judgement.because)),
+        because=because(judgement, words),
         kind=words.say("kind", judgement.kind) if judgement.kind and not overdue else "",
         seen=_seen(judgement, words, units),
         why=_why(judgement, words, units),

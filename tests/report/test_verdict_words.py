@@ -57,6 +57,7 @@ def test_every_case_has_a_whole_page(case: dict[str, Any]) -> None:
     assert page.sure
     assert page.when_next
     assert page.because
+    assert all(one in judgement_json(found, verdict_words())["because"] for one in page.because)
     overdue = page.headline == verdict_words().say("headline", "time_to_look")
     assert bool(page.kind) == (found.verdict == "cannot_tell" and not overdue)
     assert bool(page.by) == (found.verdict != "carry_on")
