@@ -49,22 +49,23 @@ ILL: dict[str, str] = {
     ),
     "head": "head",
     "hurt": (
-        "killing splitting exploding swirling funny weird heavy light foggy cracking banging busting bursting "
-        "thumping hammering ringing buzzing woozy cotton fuzzy mush mushy floaty muzzy thick sore bleeding bloody "
-        "cloudy spacey hurt~ ache~ pound~ throb~ spin~ swim~"
+        "swimmy full_of_cotton like_cotton cottony killing splitting exploding swirling funny weird heavy light foggy "
+        "cracking banging busting bursting thumping hammering ringing buzzing woozy cotton fuzzy mush mushy floaty "
+        "muzzy thick sore bleeding bloody cloudy spacey hurt~ ache~ pound~ throb~ spin~ swim~"
     ),
     "feel": "feel feels feeling felt feelin siento siente sintiendo",
     "weak": (
-        "funny weird wierd strange odd off rough terrible awful horrible bad drunk lousy crappy crap shit death "
-        "clammy dying sick ill weak shaky drowsy sleepy spacey loopy poisoned out_of_it not_right mal enfermo enferma "
-        "foggy floaty confused tired_and_foggy unwell hot_and_cold numb wobbly tingly groggy high heavy_headed dazed "
-        "pale sick_stomach sick_to_my_stomach stoned light hot_and yucky icky rotten grim ropey ropy iffy manky nasty "
-        "wiped wiped_out wrecked hungover tipsy buzzed loaded out_of_sorts seedy peaky floppy trembly jittery jelly "
-        "rubbery swimmy spinny spaced spaced_out zoned delirious slow fuzzy cloudy muddled dopey dopy achy feverish "
-        "chilly_and breathless dizzy half_asleep_all stupid punch_drunk punchy giddy crook bleh blah ugh green rubber "
-        "heavy_legs jello like_passing like_fainting like_throwing like_puking like_i_am_going_to_be_sick like_dying "
-        "like_collapsing not_myself like_jelly like_rubber like_death like_crap like_shit like_i_am_floating "
-        "strangely numbness squiffy been_drinking have_been_drinking had_a_few like_a_zombie"
+        "swimmy like_cotton cottony full_of_cotton funny weird wierd strange odd off rough terrible awful horrible bad "
+        "drunk lousy crappy crap shit death clammy dying sick ill weak shaky drowsy sleepy spacey loopy poisoned "
+        "out_of_it not_right mal enfermo enferma foggy floaty confused tired_and_foggy unwell hot_and_cold numb wobbly "
+        "tingly groggy high heavy_headed dazed pale sick_stomach sick_to_my_stomach stoned light hot_and yucky icky "
+        "rotten grim ropey ropy iffy manky nasty wiped wiped_out wrecked hungover tipsy buzzed loaded out_of_sorts "
+        "seedy peaky floppy trembly jittery jelly rubbery spinny spaced spaced_out zoned delirious slow fuzzy cloudy "
+        "muddled dopey dopy achy feverish chilly_and breathless dizzy half_asleep_all stupid punch_drunk punchy giddy "
+        "crook bleh blah ugh green rubber heavy_legs jello like_passing like_fainting like_throwing like_puking "
+        "like_i_am_going_to_be_sick like_dying like_collapsing not_myself like_jelly like_rubber like_death like_crap "
+        "like_shit like_i_am_floating strangely numbness squiffy been_drinking have_been_drinking had_a_few "
+        "like_a_zombie"
     ),
     "unwell": (
         "feel_unwell feels_unwell feeling_unwell sick_to_my_stomach sick_feeling sick_to_stomach "
@@ -107,6 +108,8 @@ ILL: dict[str, str] = {
         "can_not_draw can_not_take"
     ),
     "no_answer": (
+        "stop~_answering stop~_replying hard_to_stay hard_to_keep_my hard_to_keep_eyes stopped_replying "
+        "stopped_calling not_answering_us no_reply no_longer_answers not_call_back not_shout_back quit_answering "
         "can_not_focus not_responsive no_breathing not_awake no_puede_respirar stopped_responding stopped_talking "
         "stopped_answering not_breathing stopped_breathing quit_breathing not_moving is_not_moving not_responding "
         "not_waking not_waking_up not_answering not_conscious not_talking not_respond not_wake not_wake_up not_get_up "
@@ -155,10 +158,10 @@ ILL: dict[str, str] = {
     ),
     "gas_strong": "gas gases fumes fume methane sewer_gas vapors vapor gasses sewer_gases sulfide hydrogen_sulfide h2s",
     "got_to": (
-        "got_to overcame overcoming overwhelmed knocked_me knocked_him knocked_her making_her made_me made_him "
-        "made_her made_us got_me got_him got_us gave_me got_to_me has_me had_me has_him has_her left_me leaves_me "
-        "knocked_out took_out made_my hit_him hit_her hurts_my messing_with doing_a_number is_making made choking "
-        "make~ hit~_me burn~ get~_to make~_me make~_us give~_me make~_my make~_him"
+        "over_come got_to overcame overcoming overwhelmed knocked_me knocked_him knocked_her making_her made_me "
+        "made_him made_her made_us got_me got_him got_us gave_me got_to_me has_me had_me has_him has_her left_me "
+        "leaves_me knocked_out took_out made_my hit_him hit_her hurts_my messing_with doing_a_number is_making made "
+        "choking make~ hit~_me burn~ get~_to make~_me make~_us give~_me make~_my make~_him"
     ),
     "sickened": (
         "me him her us over down back sick ill dizzy gag cough faint feel throw_up puke vomit weird funny out woozy "
@@ -166,8 +169,8 @@ ILL: dict[str, str] = {
         "stomach light_headed lightheaded loopy weak retch hurl"
     ),
     "breathed": (
-        "overcome whiff poisoned sniffed took_a_breath breathed_in breathed_it breathe~ inhale~ lungful mouthful "
-        "noseful snootful faceful lung_full lungfull face_full mouth_full nose_full breath_of breaths_of"
+        "over_come overcome whiff poisoned sniffed took_a_breath breathed_in breathed_it breathe~ inhale~ lungful "
+        "mouthful noseful snootful faceful lung_full lungfull face_full mouth_full nose_full breath_of breaths_of"
     ),
     "help": (
         "help ayuda auxilio socorro sos mayday emergency emergencia ambulance paramedics 911 nine_one_one ambulancia"
@@ -179,7 +182,7 @@ ILL: dict[str, str] = {
     ),
     "out_of_breath": "out_of_breath",
     "plea": (
-        "needs_ambulance needs_doctor needs_help_now need_help_now call_for_help call_for_ambulance "
+        "stuck_help needs_ambulance needs_doctor needs_help_now need_help_now call_for_help call_for_ambulance "
         "call_for_an_ambulance send_someone send_somebody call_help send_help get_help call_911 need_911 i_called_911 "
         "called_911 need_an_ambulance call_an_ambulance call_ambulance get_an_ambulance send_an_ambulance "
         "need_ambulance need_paramedics need_doctor need_a_medic this_is_an_emergency it_is_an_emergency "
@@ -222,8 +225,8 @@ ILL: dict[str, str] = {
     ),
     "every": "everything everythings world room ground floor trees sky it_all vision",
     "swim_state": (
-        "swimmy spin~ spinny fuzzy blurry blurred dark black dim hazy wobbly tilt~ tilty sway~ swaying swim~ double "
-        "foggy fading cloudy gray grey white tunnel far_away"
+        "going_round goes_round round_and_round swimmy spin~ spinny fuzzy blurry blurred dark black dim hazy wobbly "
+        "tilt~ tilty sway~ swaying swim~ double foggy fading cloudy gray grey white tunnel far_away"
     ),
     "not_right": (
         "not_look_good not_look_right not_look_well not_look_so_good not_looking_right not_look_okay not_look_ok "

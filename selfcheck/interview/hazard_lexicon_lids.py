@@ -75,16 +75,18 @@ LIDS: dict[str, str] = {
         "only_held barely_attached barely_held held_on_by barely_on barely_hanging"
     ),
     "no_lid": (
-        "plywood_for_lid board_for_lid plywood_as_lid board_as_lid no_lid no_cover no_proper_lid without_a_lid "
-        "without_lid without_cover has_no_lid has_no_cover not_a_lid not_any_lid no_hay_tapa no_tiene_tapa sin_tapa "
-        "no_real_lid no_lids just_a_board just_plywood only_plywood only_a_board plywood_over_the_hole "
-        "board_over_the_hole plywood_over_it bit_of_plywood piece_of_plywood sheet_of_plywood old_door_over tarp_over "
-        "pallet_over plywood_covering board_covering boards_over plywood_over board_over plywood_on_top boards_on_top "
-        "sheet_of_tin tin_over sheet_metal_over pallet_on_top covered_with_plywood covered_with_boards "
-        "covered_by_plywood covered_with_a_board covered_with_board covered_with_tarp covered_by_tarp lid_is_plywood "
-        "just_tarp just_a_tarp just_boards just_sheet rotten_boards rotten_plywood old_boards using_plywood "
-        "used_plywood nothing_covering nothing_over nothing_covers no_covering not_covered_by_anything "
-        "nothing_on_the_hole nothing_on_hole"
+        "nothing_over_it nothing_over_the_hole nothing_over_the_tank nothing_over_hole nothing_over_tank "
+        "nothing_over_opening only_a_sheet just_a_sheet only_tarp only_a_tarp just_a_pallet only_a_pallet just_pallet "
+        "bit_of_wood bit_of_tin piece_of_tin some_wood_over old_door piece_of_wood_over cardboard_over plywood_for_lid "
+        "board_for_lid plywood_as_lid board_as_lid no_lid no_cover no_proper_lid without_a_lid without_lid "
+        "without_cover has_no_lid has_no_cover not_a_lid not_any_lid no_hay_tapa no_tiene_tapa sin_tapa no_real_lid "
+        "no_lids just_a_board just_plywood only_plywood only_a_board plywood_over_the_hole board_over_the_hole "
+        "plywood_over_it bit_of_plywood piece_of_plywood sheet_of_plywood old_door_over tarp_over pallet_over "
+        "plywood_covering board_covering boards_over plywood_over board_over plywood_on_top boards_on_top sheet_of_tin "
+        "tin_over sheet_metal_over pallet_on_top covered_with_plywood covered_with_boards covered_by_plywood "
+        "covered_with_a_board covered_with_board covered_with_tarp covered_by_tarp lid_is_plywood just_tarp "
+        "just_a_tarp just_boards just_sheet rotten_boards rotten_plywood old_boards using_plywood used_plywood "
+        "nothing_covering nothing_covers no_covering not_covered_by_anything nothing_on_the_hole nothing_on_hole"
     ),
     "where_lid": "where_is_the_lid where_is_lid where_did_the_lid",
     "took": "took stole stolen lost swiped nicked stealing pinched stole_my",
@@ -178,9 +180,11 @@ LIDS: dict[str, str] = {
     ),
     "too_heavy": "too_heavy_to heavy_to_put heavy_to_lift_back heavy_to_get too_heavy_for",
     "light_lid": (
-        "one_finger kid_could_lift child_could_lift kid_could_open child_could_open lift_right_off lifts_right_off "
-        "comes_right_off pops_right_off anyone_could_lift anyone_could_open just_sitting_there just_sits_there "
-        "just_resting unfastened unlocked unsecured unbolted unscrewed"
+        "weighs_nothing weighs_next_to weighs_almost_nothing thin_plastic flimsy light_as_a is_light too_light "
+        "so_light feather_light lightweight light_weight hardly_weighs barely_weighs one_finger kid_could_lift "
+        "child_could_lift kid_could_open child_could_open lift_right_off lifts_right_off comes_right_off "
+        "pops_right_off anyone_could_lift anyone_could_open just_sitting_there just_sits_there just_resting unfastened "
+        "unlocked unsecured unbolted unscrewed"
     ),
     "not_watched": (
         "not_watching nobody_watching no_one_watching nobody_is_watching no_one_is_watching nobody_guarding "
@@ -199,4 +203,16 @@ LIDS: dict[str, str] = {
     ),
     "took_off": "took_off takes_off removed pulled_off lifted_off opened took_the_lid",
     "left_word": "left leave walked went drove disappeared gone vanished",
+    "not_shut_right": (
+        "not_shut_properly not_close_properly not_shut_right not_close_right not_close_all not_shut_all "
+        "not_sit_properly not_go_on_properly not_go_down_all not_seat_properly not_shut_proper not_close_proper "
+        "not_shut_fully"
+    ),
+    "no_fastener": (
+        "no_screws no_bolts no_fasteners no_lock no_latch no_screw no_bolt without_screws without_bolts missing_screws "
+        "missing_bolts missing_bolt missing_screw stripped_screws stripped_bolts no_lid_screws no_lid_bolts"
+    ),
+    "fastener": "screws screw bolts bolt fasteners latch padlock",
+    "fastener_lost": "missing gone stripped stolen nicked taken snapped broke broken lost sheared rusted",
+    "shade": "gray grey green brown blue color colored colour tan pink",
 }

@@ -10,9 +10,9 @@ PEOPLE: dict[str, str] = {
     "there": "there in_there down_there",
     "in": "in into inside down through thru en al dentro adentro under underneath inn in_to headfirst",
     "near": (
-        "near next_to close_to closer_to by beside at around on on_top_of over to toward towards onto at_the_edge "
-        "in_front_of past into above junto_a cerca_de cerca_del cerca close_by up_to over_to heading_for headed_for "
-        "go_for in along outside against across"
+        "round near next_to close_to closer_to by beside at around on on_top_of over to toward towards onto "
+        "at_the_edge in_front_of past into above junto_a cerca_de cerca_del cerca close_by up_to over_to heading_for "
+        "headed_for go_for in along outside against across"
     ),
     "body": (
         "head heads face nose arm arms hand hands foot feet leg legs fingers upper_body body shoulder neck chin "
@@ -108,7 +108,7 @@ PEOPLE: dict[str, str] = {
     "go_after": "go_after went_after goes_after goin_after going_after jumped_after climbed_after jump_after",
     "in_down": "in into down in_there down_there under through",
     "limb": "arm arms hand hands leg legs foot feet shoulder elbow elbows fingers",
-    "near_word": "by near beside at next_to on over close_to",
+    "near_word": "round around by near beside at next_to on over close_to",
     "not_away": (
         "not_stay_away not_get_away not_keep_away not_leave keep_coming_back keeps_coming_back keeps_going_back "
         "not_move_away keep_going_back not_listen not_stay_back not_keep_back not_get_off not_come_away keeps_getting "
@@ -148,7 +148,10 @@ PEOPLE: dict[str, str] = {
     ),
     "in_the_tank": "in_the_tank in_tank in_my_tank",
     "oneself": "myself himself herself themselves",
-    "and_now": "and_now and_not and_he and_she and_can_not and_has and_is",
+    "and_now": (
+        "and_i_can_not and_we_can_not and_did_not and_has_not and_nobody and_no_answer and_have_not and_now and_not "
+        "and_he and_she and_can_not and_has and_is"
+    ),
     "over_above": "over above across",
     "lower_only": "lower~",
     "sniff": "sniffing sniffs drinking licking",
@@ -165,7 +168,7 @@ PEOPLE: dict[str, str] = {
     ),
     "upside": "upside_down",
     "near_strong": (
-        "next_to close_to right_by right_next right_near up_to over_to around on_top_of onto beside near toward "
+        "round next_to close_to right_by right_next right_near up_to over_to around on_top_of onto beside near toward "
         "towards by all_over at_edge_of"
     ),
     "us_pron": "it that",
@@ -202,7 +205,8 @@ PEOPLE: dict[str, str] = {
     ),
     "off_it": "away out off back clear",
     "play_act": (
-        "play~ mess~_with messing fiddle~ fool~_with climb~ tug~ pry~ push~ lift~ drag~ bang~ kick~ stomp~ opened opens"
+        "hold~ pull~ shove~ kneel~ poke~ play~ mess~_with messing fiddle~ fool~_with climb~ tug~ pry~ push~ lift~ "
+        "drag~ bang~ kick~ stomp~ opened opens"
     ),
     "leg_in": "went_in goes_in go_in slipped_in sank_in fell_in dropped_in slid_in",
     "gave_under": (
@@ -219,4 +223,5 @@ PEOPLE: dict[str, str] = {
     "inside_word": "inside within in_side",
     "it_word": "it that there",
     "now_word": "now",
+    "up_to": "up_to to_knee",
 }

@@ -154,4 +154,6 @@ SEWAGE: dict[str, str] = {
         "past at running flowing dripping spilling spraying squirting puddling"
     ),
     "overflow_n": "overflow runoff run_off seepage leakage discharge outflow",
+    "high_alarm": "high_water_alarm high_level_alarm water_alarm septic_alarm tank_alarm pump_alarm",
+    "sewer_smell": "rotten_egg rotten_eggs sewer_gas sewer_smell smell_of_eggs egg_smell septic_gas smell_eggs",
 }

@@ -40,6 +40,7 @@ FELL_IN = (
     Rule("fell_in", "feel >1:inside >2:end", who="living"),
     Rule("fell_in", "leg >2:leg_in >4:end", sure=False),
     Rule("fell_in", "leg >2:leg_in >3:tank/lid"),
+    Rule("fell_in", "leg >2:leg_in >1:up_to !>6:else", sure=False),
     Rule("fell_in", "leg >3:went_through >4:lid/tank"),
     Rule("fell_in", "leg >3:through >3:lid/tank"),
     Rule("fell_in", "stuck_word <8:leg <8:through"),

@@ -90,7 +90,10 @@ LID = (
     Rule("lid_broken", "broken_off <8:lid !>2:lid_part !<2:lid_part"),
     Rule("lid_broken", "crack <3:through <8:see_word", sure=False),
     Rule("lid_broken", "see_word >3:through >3:lid", sure=False),
-    Rule("lid_broken", "light_lid =0:lid_hard", sure=False),
+    Rule("lid_broken", "light_lid =0:lid_hard !>2:shade", sure=False),
+    Rule("lid_broken", "not_shut_right", who="it none lid", sure=False),
+    Rule("lid_broken", "no_fastener =0:lid !>4:fastener_lost", sure=False),
+    Rule("lid_broken", "fastener >4:fastener_lost =0:lid", sure=False, bare=True),
     Rule("lid_broken", "bad_fit >6:lid", sure=False),
     Rule("lid_broken", "limb_wheel >3:through >3:lid/ground"),
     Rule("lid_broken", "limb_wheel >2:went_through !>2:else_seen !<2:shovel_word", sure=False),
@@ -130,6 +133,7 @@ GROUND = (
     Rule("ground_sunk", "limb_wheel >3:went_in >3:ground"),
     Rule("ground_sunk", "opened_up <2:ground"),
     Rule("ground_sunk", "hundir ~4:ground"),
+    Rule("ground_sunk", "hollow_sound", who="ground it none unknown lid", sure=False),
 )
 IN_HOUSE = (
     Rule(
@@ -148,6 +152,7 @@ IN_HOUSE = (
     Rule("sewage_in_house", "backs <3:system !>5:outside/lid !>3:backs_other !<3:my_car", sure=False),
     Rule("sewage_in_house", "up <3:filth !>4:outside/lid/pole_words/in_the_tank !~3:smell !<3:dog", sure=False),
     Rule("sewage_in_house", "up_hard >3:fixture/indoors !<4:pump_word !>4:not_house"),
+    Rule("sewage_in_house", "sewer_smell ~5:indoors/indoor_word !<2:gas_mild", sure=False, bare=True),
     Rule("sewage_in_house", "backs_base ~6:filth/fixture/system/backup_word", asked=True),
 )
 OUTSIDE = (
@@ -155,6 +160,7 @@ OUTSIDE = (
     Rule(
         "sewage_outside", "filth ~6:outside/drain_field !~2:smell !<1:elsewhere_poop !~4:dog !>1:filth_other", bare=True
     ),
+    Rule("sewage_outside", "pool >3:drain_field", bare=True, sure=False),
     Rule("sewage_outside", "up_first >2:septic_tank", bare=True),
     Rule("sewage_outside", "pool <3:stinks >5:near_hole/drain_field/outside", sure=False),
     Rule("sewage_outside", "overflow_n ~8:outside =0:septic_tank", sure=False, bare=True),
@@ -181,4 +187,5 @@ ALARM = (
     Rule("alarm_sounding", "sounding <4:alarm !=0:alarm_other !>2:alarm_quiet !>3:wall_place", bare=True),
     Rule("alarm_sounding", "light_on !=0:alarm_other", bare=True),
     Rule("alarm_sounding", "beep ~8:panel !=0:alarm_other"),
+    Rule("alarm_sounding", "high_alarm <1:start >1:end", sure=False, bare=True),
 )

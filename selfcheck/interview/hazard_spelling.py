@@ -1,5 +1,5 @@
-"""Words of danger that were typed in haste, made whole: one slip of the keys, two words run together, or written as
-they sound. Denials and short words are never touched.
+"""Words of danger that were typed in haste, made whole: a slip of the keys, two in a long word, two words run together,
+or written as they sound. Denials and short words are never touched.
 """
 
 from __future__ import annotations
@@ -15,6 +15,9 @@ from selfcheck.text import words
 
 _SHORTEST = 4
 _LEAST = 3
+#: words so long may hold two slips: few others are as near (our own choice)
+_LONG = 8
+_MOST_SLIPS = 2
 _SLIPS = {
     "teh": "the", "hte": "the", "tnak": "tank", "tanck": "tank", "hol": "hole", "watr": "water", "lidd": "lid",
     "ld": "lid", "kidd": "kid", "felll": "fell", "fel": "fell", "feell": "feel", "cant": "can not", "cannot": "can not",
@@ -32,7 +35,8 @@ _SLIPS = {
     "hight": "height", "swage": "sewage", "sewrage": "sewage", "sewerage": "sewage", "sewadge": "sewage",
     "breth": "breath", "breeth": "breathe", "til": "until", "n": "in", "kollapsed": "collapsed", "wierd": "weird",
     "lil": "little", "otu": "out", "uot": "out", "upp": "up", "ont": "on", "thier": "their",
-    "het": "the", "adn": "and", "iz": "is", "wee": "little",
+    "gte": "get", "sewidge": "sewage", "opend": "opened", "openning": "opening", "waht": "what", "blots":
+    "bolts", "shrot": "short", "het": "the", "adn": "and", "iz": "is", "wee": "little",
     "dizzie": "dizzy", "dissy": "dizzy", "diszy": "dizzy", "dizz": "dizzy", "woosy": "woozy", "wuzzy": "woozy",
 }  # fmt: skip
 _TAILS = words("in into out up down over off on the it is")
@@ -45,6 +49,7 @@ def _sound(word: str) -> str:
     """What is left of a word when it is written as it sounds: its first letter and its consonants."""
     flat = re.sub(r"(?:sci|ti|ci|sh|sch)(?=[aeou])", "s", word)
     flat = re.sub(r"ch(?=e?s?$)|ck|c(?![eiy])|q", "k", flat)
+    flat = re.sub(r"(?<=[kps])t$", "d", flat)
     flat = flat.replace("ph", "f").replace("gh", "").replace("z", "s").replace("c", "s")
     first, rest = flat[:1], flat[1:]
     rest = re.sub(r"[aeiouyhw]", "", rest)
@@ -77,7 +82,9 @@ _CORE = (
     "heel wheel tire call called cold threw throw face tilts tilt spins corner tractor mower earth rescue stomach "
     "home come gave stay stop pale lips killing funny fall falls uncle aunt niece nephew girl girls cayo tapa "
     "puts putting stick numb sleepy spots knocked tight sinkhole feeling breathing leaking chair truck piece "
-    "gives doesnt cannot twins spinning inhaled breathed"
+    "gives doesnt cannot twins spinning inhaled breathed short right bolts screws hollow fumes fasten fastened locked "
+    "flimsy stolen stripped swimmy pulse lungs hard tight knees split edge loose soil sunk sags through come open "
+    "opening crater rotten eggs alarm beeping needs trouble cable drove leave left hatch stand attached"
 )
 _CORE_BY_START: dict[str, list[str]] = {}
 for _word in _CORE.split():
@@ -88,6 +95,8 @@ for _word in _MENDABLE:
     _BY_START.setdefault(_word[0], []).append(_word)
     if len(_word) > 6 and len(_sound(_word)) > 3:
         _BY_SOUND.setdefault(_sound(_word), _word)
+#: words whose first two letters were swapped
+_SWAPPED_START = {f"{word[1::-1]}{word[2:]}": word for word in (*_MENDABLE, *_CORE.split())}
 
 
 @lru_cache(maxsize=8192)
@@ -95,6 +104,8 @@ def mended(word: str) -> str:
     """The word itself, or the words of danger that it stands for."""
     if word in _SLIPS:
         return _SLIPS[word]
+    if len(word) > _SHORTEST and word.endswith("in") and f"{word}g" in LEXICON.words and word not in LOOKALIKES:
+        return f"{word}g"
     if not _LEAST <= len(word) <= 16 or word in LEXICON.words or word in LOOKALIKES:
         return word
     near = [known for known in _CORE_BY_START.get(word[0], ()) if one_slip(word, known)]
@@ -103,17 +114,38 @@ def mended(word: str) -> str:
         return _SLIPS.get(known, known)
     if len(word) < _SHORTEST:
         return word
-    if f"{word}g" in LEXICON.words and word.endswith("in"):
-        return f"{word}g"
+    if whole := _SWAPPED_START.get(word):
+        return whole
     for known in _KNOWN_FIRST:
         if word.startswith(known) and word[len(known) :] in _TAILS:
             return f"{known} {word[len(known) :]}"
     for known in _BY_START.get(word[0], ()):
         if one_slip(word, known) and (len(word) > _SHORTEST or _same_letters(word, known)):
             return known
-    if len(word) > 5:
-        return _BY_SOUND.get(_sound(word), word)
+    if len(word) > _SHORTEST and (sounded := _BY_SOUND.get(_sound(word))):
+        return sounded
+    if len(word) >= _LONG:
+        for known in _BY_START.get(word[0], ()):
+            if len(known) >= _LONG and len({*word} ^ {*known}) <= _MOST_SLIPS + 1 and within(word, known, _MOST_SLIPS):
+                return known
     return word
+
+
+def within(word: str, known: str, slips: int) -> bool:
+    """Whether at most so many slips turn `word` into `known`; a slip is a letter too many, lost, changed or swapped."""
+    at = 0
+    while word[at : at + 1] == known[at : at + 1] != "":
+        at += 1
+    word, known = word[at:], known[at:]
+    if slips == 0 or abs(len(word) - len(known)) > slips:
+        return word == known
+    left = slips - 1
+    return (
+        within(word[1:], known[1:], left)
+        or within(word[1:], known, left)
+        or within(word, known[1:], left)
+        or (len(word) > 1 and word[1::-1] == known[:2] and within(word[2:], known[2:], left))
+    )
 
 
 def _same_letters(word: str, known: str) -> bool:

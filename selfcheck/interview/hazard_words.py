@@ -50,7 +50,7 @@ _SAYINGS = re.compile(
 _FINE = re.compile(
     r"\b(?:not (?:feeling|doing) (?:so |too |very )?(?:good|well|great|hot|right)|do not feel (?:so |"
     r"too |very )?(?:good|well|right|great|ok|okay|hot)|does not feel (?:so |too |very )?(?:good|well|"
-    r"right)|not feeling (?:ok|okay))\b"
+    r"right)|not feeling (?:ok|okay)|feel not (?:so |too |very )?(?:good|well|right|ok))\b"
 )
 _NOT_OK = re.compile(
     r"\b(he|she|i|we|they|husband|wife|dad|mom|son|daughter|kid) "
