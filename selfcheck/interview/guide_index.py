@@ -86,14 +86,13 @@ class Index:
             self._rare.setdefault(feature, self._strange)
 
     def _learn_lines(self, lines: list[dict[str, float]]) -> None:
-        self._lines: dict[str, list[tuple[int, float]]] = {}
-        for feature in self._rare:
-            self._lines[feature] = []
+        rare = self._rare
+        held = self._lines = {feature: list[tuple[int, float]]() for feature in rare}
         for place, features in enumerate(lines):
-            weights = [weight * self._rare[feature] for feature, weight in features.items()]
+            weights = [weight * rare[feature] for feature, weight in features.items()]
             norm = math.hypot(*weights) or 1.0
             for feature, weight in zip(features, weights, strict=True):
-                self._lines[feature].append((place, weight / norm))
+                held[feature].append((place, weight / norm))
 
     def _features(self, terms: Iterable[tuple[str, float]]) -> dict[str, float]:
         """Single words and two in a row, with their weights; words that carry nothing are left out first."""

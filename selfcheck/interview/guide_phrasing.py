@@ -9,7 +9,7 @@ from __future__ import annotations
 import math
 from collections import Counter
 from collections.abc import Sequence
-from itertools import pairwise
+from itertools import chain, pairwise
 
 _WHOLE = 10.0  # one whole point of likeness to a topic's middle, against one point of the index's score
 _FEW = 10.0  # the same for the mean of the likest few ways of asking
@@ -23,20 +23,23 @@ class Phrasing:
     def __init__(self, asked: Sequence[Sequence[Sequence[str]]]) -> None:
         """`asked`: for each topic its ways of asking as terms."""
         lines = [(topic, _runs(way)) for topic, ways in enumerate(asked) for way in ways]
-        seen = Counter(run for _, runs in lines for run in runs)
+        seen = Counter(chain.from_iterable(runs for _, runs in lines))
         most = 1 + math.log(1 + len(lines))
-        self._rare = {run: most - math.log(1 + count) for run, count in seen.items()}
+        by_count = {count: most - math.log(1 + count) for count in set(seen.values())}
+        self._rare = {run: by_count[count] for run, count in seen.items()}
         self._count = len(asked)
         self._owner = [topic for topic, _ in lines]
         self._lines: dict[str, list[tuple[int, float]]] = {run: [] for run, count in seen.items() if count <= _COMMON}
         middles: list[dict[str, float]] = [{} for _ in asked]
         for place, (topic, runs) in enumerate(lines):
-            norm = math.sqrt(sum(self._rare[run] ** 2 for run in runs)) or 1.0
+            rares = [self._rare[run] for run in runs]
+            norm = math.hypot(*rares) or 1.0
             middle = middles[topic]
-            for run in runs:
-                weight = self._rare[run] / norm
-                if run in self._lines:
-                    self._lines[run].append((place, weight))
+            for run, rare in zip(runs, rares, strict=True):
+                weight = rare / norm
+                held = self._lines.get(run)
+                if held is not None:
+                    held.append((place, weight))
                 middle[run] = middle.get(run, 0.0) + weight
         self._middles: dict[str, list[tuple[int, float]]] = {run: [] for run in seen}
         for topic, middle in enumerate(middles):
@@ -67,4 +70,4 @@ class Phrasing:
 
 def _runs(line: Sequence[str]) -> list[str]:
     """Single words and each two in a row, each once."""
-    return list(dict.fromkeys([*line, *(" ".join(pair) for pair in pairwise(line))]))
+    return list(dict.fromkeys(chain(line, map(" ".join, pairwise(line)))))

@@ -78,11 +78,9 @@ class Vocabulary:
 
     def term(self, word: str) -> str:
         """Stem of a word, under the head of its synonyms; small numbers are all one."""
-        if word.isdigit() and len(word) < 3:
-            return _NUMBER
         found = self._terms.get(word)
         if found is None:
-            short = stem(word)
+            short = _NUMBER if word.isdigit() and len(word) < 3 else stem(word)
             found = self._terms[word] = self._head.get(short, short)
         return found
 

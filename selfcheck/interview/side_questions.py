@@ -7,8 +7,10 @@ that keeps people from harm may answer. The guide itself is content; nothing her
 
 from __future__ import annotations
 
+import gc
 import math
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
+from contextlib import contextmanager
 from dataclasses import dataclass
 from functools import lru_cache
 from itertools import chain
@@ -79,9 +81,22 @@ class Reply:
     sure: bool = True
 
 
+@contextmanager
+def _nothing_dropped() -> Iterator[None]:
+    """No look for dropped things meanwhile: a guide is many small things that all stay, and the look takes long."""
+    watched = gc.isenabled()
+    gc.disable()
+    try:
+        yield
+    finally:
+        if watched:
+            gc.enable()
+
+
 class Guide:
     """All topics, ready to be asked. `titles`: source id → what is shown for it."""
 
+    @_nothing_dropped()
     def __init__(self, topics: Sequence[Topic], listening: Listening, titles: dict[str, str] | None = None) -> None:
         self._titles = titles or {}
         self._topics = tuple(topics)
