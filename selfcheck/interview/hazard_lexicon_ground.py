@@ -67,7 +67,7 @@ GROUND: dict[str, str] = {
     "where_word": "where",
     "place_was": "tank septic yard lawn garden grass",
     "hollow_sound": (
-        "sounds_hollow sound_hollow sounded_hollow hollow_sound hollow_sounding sounding_hollow hollow_when "
-        "sounds_empty_under hollow_under hollow_underneath"
+        "sounds_empty sounds_hollow sound_hollow sounded_hollow hollow_sound hollow_sounding sounding_hollow "
+        "hollow_when sounds_empty_under hollow_under hollow_underneath"
     ),
 }

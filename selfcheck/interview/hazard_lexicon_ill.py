@@ -223,7 +223,7 @@ ILL: dict[str, str] = {
         "like_a like_i_am like_i_was like_my like_hell like_crap like_garbage like_roadkill like_trash like_death "
         "like_hammered like_i_have like_i_might like_i_will like_i_could"
     ),
-    "every": "everything everythings world room ground floor trees sky it_all vision",
+    "every": "yard everything everythings world room ground floor trees sky it_all vision",
     "swim_state": (
         "going_round goes_round round_and_round swimmy spin~ spinny fuzzy blurry blurred dark black dim hazy wobbly "
         "tilt~ tilty sway~ swaying swim~ double foggy fading cloudy gray grey white tunnel far_away"

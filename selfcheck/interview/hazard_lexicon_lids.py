@@ -7,10 +7,10 @@ from __future__ import annotations
 
 LIDS: dict[str, str] = {
     "broken": (
-        "rolls_around crushed came_apart has_hole hole_you rust_hole broken broke brok shattered rocky wobbly wobly "
-        "tippy loose crumbly falling_apart fell_apart fallen_apart missing gone disappeared stolen sunken sunk "
-        "sinking sank bent flexy rotten rusted warped unstable unsteady gave_way gave_out gave fallen_in fell_in "
-        "fell_into fell_down fell falling_in dropped_in dropped_into dropped dropped_down rust_holes broken_in "
+        "nicked swiped pinched rolls_around crushed came_apart has_hole hole_you rust_hole broken broke brok shattered "
+        "rocky wobbly wobly tippy loose crumbly falling_apart fell_apart fallen_apart missing gone disappeared stolen "
+        "sunken sunk sinking sank bent flexy rotten rusted warped unstable unsteady gave_way gave_out gave fallen_in "
+        "fell_in fell_into fell_down fell falling_in dropped_in dropped_into dropped dropped_down rust_holes broken_in "
         "se_rompio se_quebro rompio quebro rajo rota roto rajada quebrada suelta agrietada floja se_mueve in_pieces "
         "in_half two_pieces chunk_missing smashed blew_off blown_off is_not_there was_not_there damaged brittle wonky "
         "move_under move_when move_a_bit slides_around slipped flipped spins chipped_off crooked_and loosened went_in "
@@ -23,13 +23,13 @@ LIDS: dict[str, str] = {
         "fractures broke_through broken_through fell_through falling_through not_hold unsafe dodgy sketchy iffy "
         "crunched mangled pieces blown_away stoved_in hollowed cracky floats dented_in split_open came_loose "
         "worked_loose broken_up busted_in smashed_in crack_ed cracked_up lifted_up rusty_through bowing_down groaned "
-        "rock~ crack~ wobble~ teeter~ tip~ cave~ sag~ move~ bust~ flex~ give~ tilt~ budge~ split~ shift~ jiggl~ "
-        "creak~ crumble~ seesaw~ wiggle~ pop~_up collapse~ come~_apart bow~ rot~ pop~ roll~ snap~ bend~ fall~ slide~ "
-        "spall~ chip~ break~ buckle~ rattle~ clunk~ pivot~ droop~ give~_way splinter~ deteriorate~ come~_loose "
-        "rust~_through gone_to_pieces gone_to_bits in_bits to_bits to_pieces hanging_by hang~_by crush~ shatter~ "
-        "smash~ damage~ loosen~ flip~ tremble~ shudder~ shake~ totter~ bounce~ squish~ fracture~ crunch~ mangle~ "
-        "disintegrate~ dissolve~ groan~ spin~ warp~ corrode~ puncture~ sway~ lurch~ bob~ dip~ bulge~ drop~ disappear~ "
-        "heave~ has_holes has_a_hole full_of_holes has_gaps swiss_cheese has_big_hole has_crack has_cracks"
+        "rock~ crack~ wobble~ teeter~ tip~ cave~ sag~ move~ bust~ flex~ give~ tilt~ budge~ split~ shift~ jiggl~ creak~ "
+        "crumble~ seesaw~ wiggle~ pop~_up collapse~ come~_apart bow~ rot~ pop~ roll~ snap~ bend~ fall~ slide~ spall~ "
+        "chip~ break~ buckle~ rattle~ clunk~ pivot~ droop~ give~_way splinter~ deteriorate~ come~_loose rust~_through "
+        "gone_to_pieces gone_to_bits in_bits to_bits to_pieces hanging_by hang~_by crush~ shatter~ smash~ damage~ "
+        "loosen~ flip~ tremble~ shudder~ shake~ totter~ bounce~ squish~ fracture~ crunch~ mangle~ disintegrate~ "
+        "dissolve~ groan~ spin~ warp~ corrode~ puncture~ sway~ lurch~ bob~ dip~ bulge~ drop~ disappear~ heave~ "
+        "has_holes has_a_hole full_of_holes has_gaps swiss_cheese has_big_hole has_crack has_cracks"
     ),
     "broken_act": (
         "broke broken split smashed snapped shattered ran_over drove_over backed_over destroyed crushed dented "
@@ -75,18 +75,19 @@ LIDS: dict[str, str] = {
         "only_held barely_attached barely_held held_on_by barely_on barely_hanging"
     ),
     "no_lid": (
-        "nothing_over_it nothing_over_the_hole nothing_over_the_tank nothing_over_hole nothing_over_tank "
-        "nothing_over_opening only_a_sheet just_a_sheet only_tarp only_a_tarp just_a_pallet only_a_pallet just_pallet "
-        "bit_of_wood bit_of_tin piece_of_tin some_wood_over old_door piece_of_wood_over cardboard_over plywood_for_lid "
-        "board_for_lid plywood_as_lid board_as_lid no_lid no_cover no_proper_lid without_a_lid without_lid "
-        "without_cover has_no_lid has_no_cover not_a_lid not_any_lid no_hay_tapa no_tiene_tapa sin_tapa no_real_lid "
-        "no_lids just_a_board just_plywood only_plywood only_a_board plywood_over_the_hole board_over_the_hole "
-        "plywood_over_it bit_of_plywood piece_of_plywood sheet_of_plywood old_door_over tarp_over pallet_over "
-        "plywood_covering board_covering boards_over plywood_over board_over plywood_on_top boards_on_top sheet_of_tin "
-        "tin_over sheet_metal_over pallet_on_top covered_with_plywood covered_with_boards covered_by_plywood "
-        "covered_with_a_board covered_with_board covered_with_tarp covered_by_tarp lid_is_plywood just_tarp "
-        "just_a_tarp just_boards just_sheet rotten_boards rotten_plywood old_boards using_plywood used_plywood "
-        "nothing_covering nothing_covers no_covering not_covered_by_anything nothing_on_the_hole nothing_on_hole"
+        "carpet_over_hole carpet_over_the_hole bin_lid nothing_over_it nothing_over_the_hole nothing_over_the_tank "
+        "nothing_over_hole nothing_over_tank nothing_over_opening only_a_sheet just_a_sheet only_tarp only_a_tarp "
+        "just_a_pallet only_a_pallet just_pallet bit_of_wood bit_of_tin piece_of_tin some_wood_over old_door "
+        "piece_of_wood_over cardboard_over plywood_for_lid board_for_lid plywood_as_lid board_as_lid no_lid no_cover "
+        "no_proper_lid without_a_lid without_lid without_cover has_no_lid has_no_cover not_a_lid not_any_lid "
+        "no_hay_tapa no_tiene_tapa sin_tapa no_real_lid no_lids just_a_board just_plywood only_plywood only_a_board "
+        "plywood_over_the_hole board_over_the_hole plywood_over_it bit_of_plywood piece_of_plywood sheet_of_plywood "
+        "old_door_over tarp_over pallet_over plywood_covering board_covering boards_over plywood_over board_over "
+        "plywood_on_top boards_on_top sheet_of_tin tin_over sheet_metal_over pallet_on_top covered_with_plywood "
+        "covered_with_boards covered_by_plywood covered_with_a_board covered_with_board covered_with_tarp "
+        "covered_by_tarp lid_is_plywood just_tarp just_a_tarp just_boards just_sheet rotten_boards rotten_plywood "
+        "old_boards using_plywood used_plywood nothing_covering nothing_covers no_covering not_covered_by_anything "
+        "nothing_on_the_hole nothing_on_hole"
     ),
     "where_lid": "where_is_the_lid where_is_lid where_did_the_lid",
     "took": "took stole stolen lost swiped nicked stealing pinched stole_my",
@@ -180,11 +181,11 @@ LIDS: dict[str, str] = {
     ),
     "too_heavy": "too_heavy_to heavy_to_put heavy_to_lift_back heavy_to_get too_heavy_for",
     "light_lid": (
-        "weighs_nothing weighs_next_to weighs_almost_nothing thin_plastic flimsy light_as_a is_light too_light "
-        "so_light feather_light lightweight light_weight hardly_weighs barely_weighs one_finger kid_could_lift "
-        "child_could_lift kid_could_open child_could_open lift_right_off lifts_right_off comes_right_off "
-        "pops_right_off anyone_could_lift anyone_could_open just_sitting_there just_sits_there just_resting unfastened "
-        "unlocked unsecured unbolted unscrewed"
+        "could_lift weighs_nothing weighs_next_to weighs_almost_nothing thin_plastic flimsy light_as_a is_light "
+        "too_light so_light feather_light lightweight light_weight hardly_weighs barely_weighs one_finger "
+        "kid_could_lift child_could_lift kid_could_open child_could_open lift_right_off lifts_right_off "
+        "comes_right_off pops_right_off anyone_could_lift anyone_could_open just_sitting_there just_sits_there "
+        "just_resting unfastened unlocked unsecured unbolted unscrewed"
     ),
     "not_watched": (
         "not_watching nobody_watching no_one_watching nobody_is_watching no_one_is_watching nobody_guarding "

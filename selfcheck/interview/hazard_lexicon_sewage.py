@@ -110,10 +110,10 @@ SEWAGE: dict[str, str] = {
         "push~_up bubble~_up shoot~_up come~_out_of"
     ),
     "around_lid": (
-        "around_lid over_lid on_lid on_top_of_lid around_cover around_riser around_tank around_the_tank over_cover "
-        "by_lid near_lid next_to_lid by_tank near_tank next_to_tank beside_tank on_tank over_tank above_tank at_tank "
-        "by_riser near_riser on_riser from_lid out_of_lid from_under_lid from_riser from_tank from_cover "
-        "around_manhole"
+        "round_lid round_riser round_tank round_cover around_lid over_lid on_lid on_top_of_lid around_cover "
+        "around_riser around_tank around_the_tank over_cover by_lid near_lid next_to_lid by_tank near_tank "
+        "next_to_tank beside_tank on_tank over_tank above_tank at_tank by_riser near_riser on_riser from_lid "
+        "out_of_lid from_under_lid from_riser from_tank from_cover around_manhole"
     ),
     "alarm": (
         "alarm alarms buzzer horn siren septic_alarm pump_alarm high_water_alarm alarma warning_light warning_lamp "

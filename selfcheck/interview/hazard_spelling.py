@@ -35,7 +35,8 @@ _SLIPS = {
     "hight": "height", "swage": "sewage", "sewrage": "sewage", "sewerage": "sewage", "sewadge": "sewage",
     "breth": "breath", "breeth": "breathe", "til": "until", "n": "in", "kollapsed": "collapsed", "wierd": "weird",
     "lil": "little", "otu": "out", "uot": "out", "upp": "up", "ont": "on", "thier": "their",
-    "gte": "get", "sewidge": "sewage", "opend": "opened", "openning": "opening", "waht": "what", "blots":
+    "gte": "get", "sewidge": "sewage", "opend": "opened", "openning": "opening", "stoped": "stopped", "bouncey":
+    "bouncy", "waht": "what", "blots":
     "bolts", "shrot": "short", "het": "the", "adn": "and", "iz": "is", "wee": "little",
     "dizzie": "dizzy", "dissy": "dizzy", "diszy": "dizzy", "dizz": "dizzy", "woosy": "woozy", "wuzzy": "woozy",
 }  # fmt: skip
@@ -83,7 +84,8 @@ _CORE = (
     "home come gave stay stop pale lips killing funny fall falls uncle aunt niece nephew girl girls cayo tapa "
     "puts putting stick numb sleepy spots knocked tight sinkhole feeling breathing leaking chair truck piece "
     "gives doesnt cannot twins spinning inhaled breathed short right bolts screws hollow fumes fasten fastened locked "
-    "flimsy stolen stripped swimmy pulse lungs hard tight knees split edge loose soil sunk sags through come open "
+    "flimsy stolen stripped swimmy screwed appeared puddle pulse lungs hard tight knees split edge loose soil "
+    "sunk sags through come open "
     "opening crater rotten eggs alarm beeping needs trouble cable drove leave left hatch stand attached"
 )
 _CORE_BY_START: dict[str, list[str]] = {}

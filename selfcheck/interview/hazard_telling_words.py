@@ -108,7 +108,8 @@ DOUBT = re.compile(
     r"kinda|not sure|unsure|almost|nearly|probably|afraid|worried|earlier|yesterday|was|used)\b"
 )
 LASTING = re.compile(
-    r"pass|faint|black|unconsc|unresp|collaps|conscious|cold|desmay|breath|moving|respond|wak|answer|reply|talk|limp|blue|down|ground|help"
+    r"pass|faint|black|unconsc|unresp|collaps|conscious|cold|desmay|breath|moving|respond|wak|answer|reply|talk|"
+    r"limp|blue|down|ground|help"
 )
 DONE = re.compile(r"(?:ed|ing|fell|fallen|went|gone|broke|broken|sank|sunk|stuck|cayo|hit|cut|lit|caught|left)$")
 #: "nobody lit a cigarette": what the denied did it to is denied with it
