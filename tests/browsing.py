@@ -10,7 +10,7 @@ from pathlib import Path
 
 import html5lib
 
-_NAMES = ("chromium", "chromium-browser", "google-chrome")
+_NAMES = ("chromium", "chromium-browser")
 _FLAGS = (
     "--headless", "--no-sandbox", "--disable-gpu", "--no-first-run", "--disable-background-networking",
     "--disable-component-update", "--disable-sync", "--no-pdf-header-footer",

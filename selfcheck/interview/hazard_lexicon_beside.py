@@ -46,6 +46,10 @@ BESIDE: dict[str, str] = {
     ),
     "elsewhere_poop": "dog cow chicken horse cat goose bird deer",
     "ache_figure": "this you what math thing such question form typing be_a",
+    "answer_other": (
+        "company office service county seller agent landlord mail mails email emails letter letters text texts message "
+        "messages"
+    ),
     "breath_other": "away fresh from haha lol fine digging taking easy easily ok",
     "burning_other": "hot bright bush wood up smell eyes nose sensation brisket meat sun trash leaves calories",
     "charge": "charge cost price pay money",

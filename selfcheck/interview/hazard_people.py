@@ -109,7 +109,7 @@ FEELING_ILL = (
     Rule("feeling_ill", "senses ~3:sense_hurt !>4:cold", who="living none"),
     Rule("feeling_ill", "no_breath ~4:breath !>3:breath_other", bare=True),
     Rule("feeling_ill", "out_of_breath !>1:breath_other", sure=False, bare=True),
-    Rule("feeling_ill", "no_answer", who="living none it"),
+    Rule("feeling_ill", "no_answer !=0:answer_other", who="living none it"),
     Rule("feeling_ill", "sleepy_gas <3:look !>1:of_about !>2:state_other !=0:away_ill", who="living none"),
     Rule("feeling_ill", "inner ~3:pained", who="living none thing"),
     Rule("feeling_ill", "feel >2:end !>1:end !>2:feel_fine/feel_other/tank/thing/lid/ground", who="living", sure=False),

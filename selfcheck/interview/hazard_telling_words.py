@@ -57,8 +57,8 @@ GONE = re.compile(
 STORY = re.compile(
     r"\b(?:(?:heard|read|saw|seen|watched|told|warned|know|knew|learned|remember|reading|hear) "
     r"(?:about|of|that|on|in|a story|an article|stories|me about|us about|me that)|(?:news|story|"
-    r"stories|article|video|movie|tv|book|facebook|online|pamphlet|brochure|internet|website|guide|"
-    r"youtube) .*|they say|people (?:have )?(?:died|die|get|got)) "
+    r"stories|article|video|movie|tv|book|online|pamphlet|brochure|internet|website|guide|"
+    r"videos) .*|they say|people (?:have )?(?:died|die|get|got)) "
 )
 INDEFINITE = re.compile(
     r"\b(?:a|an|some|someone|somebody|people|kids|children|they|man|how|folks|workers|lids|tanks|"
