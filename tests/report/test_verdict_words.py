@@ -41,11 +41,11 @@ def page_text(page: VerdictPage) -> str:
     return " ".join(part for part in parts if part)
 
 
-@pytest.mark.parametrize(("place", "text"), texts(), ids=lambda value: str(value)[:40])
-def test_words_are_short_and_plain(place: str, text: str) -> None:
-    assert not BANNED.search(text), place
-    for sentence in re.split(r"(?<=[.:;])\s+", text):
-        assert len(sentence.split()) <= 20, place
+def test_words_are_short_and_plain() -> None:
+    for place, text in texts():
+        assert not BANNED.search(text), place
+        for sentence in re.split(r"(?<=[.:;])\s+", text):
+            assert len(sentence.split()) <= 20, place
 
 
 @pytest.mark.parametrize("case", written_cases(), ids=lambda case: case["id"])
