@@ -67,7 +67,7 @@ def with_one_worse(name: str, seen: dict[str, Any], value: str) -> dict[str, Any
 
 def test_a_fault_more_never_makes_the_verdict_milder() -> None:
     chance = random.Random(20260518)
-    for _ in range(110):
+    for _ in range(80):
         seen = some_answers(chance)
         before = judge(build(**seen))
         open_to_worse = [
@@ -120,7 +120,7 @@ def test_an_open_answer_is_never_worse_than_the_worst_of_its_answers() -> None:
 def test_carry_on_always_rests_on_everything_that_matters() -> None:
     chance = random.Random(11)
     carried = 0
-    for _ in range(140):
+    for _ in range(100):
         seen = some_answers(chance, 0.02)
         found = judge(build(**seen))
         if found.verdict != "carry_on":
@@ -133,7 +133,7 @@ def test_carry_on_always_rests_on_everything_that_matters() -> None:
     assert carried > 5
 
 
-@pytest.mark.parametrize("seed", range(40))
+@pytest.mark.parametrize("seed", range(26))
 def test_each_cited_answer_matters(seed: int) -> None:
     """Taking a cited answer away changes the verdict, the sureness, or the finding that cites it."""
     chance = random.Random(seed)

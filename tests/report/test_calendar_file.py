@@ -72,7 +72,7 @@ def test_the_window_runs_from_one_chance_in_ten_to_an_even_one() -> None:
 
 def test_a_look_that_is_late_stands_on_the_day_the_verdict_names() -> None:
     seen = 0
-    for written in written_cases():
+    for written in written_cases()[::6]:
         built = build(written)
         for case in (built, on(built, built.today + timedelta(days=500))):
             judgement = judge(case)
