@@ -45,7 +45,7 @@ ALL = list(
 
 @pytest.mark.parametrize("checks", [[], [check_of("2026-04-01")]], ids=["never checked", "checked before"])
 def test_never_milder_than_what_was_seen(checks: list[Check]) -> None:
-    for backflow, parts, through, left in ALL:
+    for backflow, parts, through, left in ALL[::3]:  # three meets every value of each
         pump_out = PumpOut(on=PUMPED, backflow=backflow, parts=parts, through=through, sludge_left_m=left)
         told = seen_empty(told_at(pump_out))
         found = judged(checks, pump_out)
