@@ -106,8 +106,6 @@ def _may_begin(folder: Path) -> bool:
 
     Raises UsageProblem when there is none and the person does not want to begin one.
     """
-    from selfcheck.domain.yes_no import read_yes_no
-
     if folder.is_dir():
         from selfcheck.storage.folder import holds_record
 
@@ -115,6 +113,8 @@ def _may_begin(folder: Path) -> bool:
             return False
     if folder.exists() and not folder.is_dir():
         raise UsageProblem(f"{_plain(folder)} is a file, not a folder.", "Name the folder of a household.")
+    from selfcheck.domain.yes_no import read_yes_no  # only here: it is not needed on the way to the first question
+
     there = "no household record in" if folder.is_dir() else "no folder"
     print(f"There is {there} {_plain(folder)}.")
     for _ in range(MOST_ASKED):
