@@ -10,7 +10,7 @@ from collections.abc import Callable, Iterable, Sequence
 from dataclasses import replace
 from typing import Any, Protocol
 
-from selfcheck.interview import closing, commands, hearing
+from selfcheck.interview import bounds, closing, commands, hearing
 from selfcheck.interview.answers import BREAK, TAKEN_BACK, Answer
 from selfcheck.interview.collect import collect, on_record
 from selfcheck.interview.context import Context
@@ -200,16 +200,22 @@ class Conversation:
         self._prompt = None
 
     def accept(self, *answers: Answer) -> list[Message]:
-        """Answers that are understood: kept, echoed, their hazards said, and the next question asked."""
-        before = self._state
+        """Answers that are understood: kept, echoed, their hazards said, and the next question asked.
+
+        An amount that cannot be is told of and not kept; with no other answer beside it the question stays open.
+        """
         self.drop_pending()
+        answers, refused = bounds.sorted_out(self, answers)
+        if refused and not answers:
+            return [*refused, *self.question()]
+        before = self._state
         self.record(*answers)
         self.revising = ""
         self.misses = 0
         echoes = [message for answer in answers for message in self._echo(answer, before, alone=len(answers) == 1)]
         if len(answers) > 1:  # they have just been read back
             echoes.insert(0, Message("echo", self.phrases.say("several_done")))
-        return [*echoes, *closing.chosen_hazards(self, before), *self.present()]
+        return [*echoes, *refused, *closing.chosen_hazards(self, before), *self.present()]
 
     def present(self) -> list[Message]:
         """The open question with what belongs before it, or the end."""

@@ -67,7 +67,7 @@ class Node:
     closes: tuple[str, ...] = ()  # option ids by which it is shut again
     on_leaving: bool = False  # still asked when the person leaves while something may stand open
     carries: bool = False  # the value on record is offered as "still true?" instead of asking afresh
-    least: float | None = None  # length, volume, number: outside this it is impossible and is questioned
+    least: float | None = None  # length, volume, number: outside this it is impossible and never kept
     most: float | None = None
     usual_least: float | None = None  # outside this it is odd: read back and asked "is that right?"
     usual_most: float | None = None

@@ -1,4 +1,4 @@
-"""Values that are unlikely or impossible: questioned, kept when the person stands by them, never changed."""
+"""Values that are unlikely: questioned, kept when the person stands by them, never changed."""
 
 from __future__ import annotations
 
@@ -8,6 +8,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from selfcheck.interview.answers import Answer
+from selfcheck.interview.bounds import beyond, unusual
 from selfcheck.interview.collect import collect
 from selfcheck.interview.context import Answered, choices_of
 from selfcheck.interview.messages import Message
@@ -17,7 +18,6 @@ from selfcheck.interview.phrases import filled
 from selfcheck.interview.predicates import holds
 from selfcheck.interview.replay import follow
 from selfcheck.interview.routing import is_barred
-from selfcheck.interview.showing import show_answer, show_bound
 from selfcheck.interview.state import State
 
 if TYPE_CHECKING:
@@ -29,7 +29,7 @@ def accept_or_question(talk: Conversation, node: Node, answer: Answer) -> list[M
     no_answer = _barred(talk, node, answer)
     if no_answer:
         return [*(Message("trouble", reason) for reason in no_answer), *talk.question()]
-    doubts = oddities(talk, node, answer)
+    doubts = [] if beyond(talk, answer) else oddities(talk, node, answer)
     if not doubts:
         return talk.accept(answer)
 
@@ -59,7 +59,7 @@ def oddities(talk: Conversation, node: Node, answer: Answer, others: Iterable[An
 
     `others`: answers that are given along with it.
     """
-    found = [_range(talk, node, answer)]
+    found = [unusual(talk, node, answer)]
     if node.odd_when:
         after = talk.state
         for one in (*others, answer):
@@ -93,18 +93,3 @@ def _all_told(state: State) -> Answered:
 
 def _draft(talk: Conversation, answered: Answered) -> dict[str, object]:
     return collect(talk.script, talk.context, answered)
-
-
-def _range(talk: Conversation, node: Node, answer: Answer) -> str:
-    """What is odd about the size of a value, with the bound it passes; "" when nothing is."""
-    value = answer.value
-    if not isinstance(value, (int, float)) or isinstance(value, bool):
-        return ""
-    units = talk.context.units
-    bounds = (("odd_least", node.least), ("odd_most", node.most))
-    for phrase, bound in (*bounds, ("odd_usual_least", node.usual_least), ("odd_usual_most", node.usual_most)):
-        below = phrase.endswith("least")
-        if bound is not None and (value < bound if below else value > bound):
-            shown = show_bound(node, bound, units, up=below)
-            return talk.phrases.say(phrase, value=show_answer(talk.script, answer, units), bound=shown)
-    return ""

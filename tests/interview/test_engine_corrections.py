@@ -96,7 +96,7 @@ def test_no_slip_passes_a_safety_item(line: str) -> None:
 
 @pytest.mark.parametrize("line", ["why", "how", "help", "say it again", "what is a leaven?", "can I freeze the dough?"])
 @pytest.mark.parametrize(
-    "lines", [["white", "4"], ["white", "9 ft"], ["white", "4 in, sticky"], ["flour"], ["white", "change"]]
+    "lines", [["white", "4"], ["rye", "no", "1 in"], ["white", "4 in, sticky"], ["flour"], ["white", "change"]]
 )
 def test_a_small_question_outlives_whatever_is_asked_meanwhile(lines: list[str], line: str) -> None:
     conversation = talk([*lines], ask_back=lambda text: Told("Yes, you may.") if "freeze" in text else None)

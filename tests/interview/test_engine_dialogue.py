@@ -139,15 +139,27 @@ def test_an_odd_value_is_questioned_and_kept_as_it_is_when_the_person_insists() 
     assert conversation.draft()["loaf"]["seen"]["readings"]["rise"][0]["m"] == pytest.approx(0.0254)
 
 
-def test_an_impossible_value_is_questioned_too_and_never_clamped() -> None:
+def test_an_impossible_value_is_never_kept_by_insisting_nor_clamped_and_what_was_typed_stays() -> None:
     conversation = talk(["white", "9 ft"])
-    assert "more than can be" in words(conversation.messages, "say")
+    assert "more than can be" in words(conversation.messages, "trouble")
     conversation.hear("yes, it is so")
-    assert conversation.state.given["rise"].value == pytest.approx(2.7432)
+    conversation.hear("9 ft")
+    assert at(conversation) == "rise"
+    assert "rise" not in conversation.state.given
+    assert [one.said for one in conversation.answers].count("9 ft") == 2
+    conversation.hear("9 in")
+    assert conversation.state.given["rise"].value == pytest.approx(0.2286)
+
+
+def test_an_impossible_value_among_others_is_left_out_and_asked_for() -> None:
+    conversation = talk(["white", "first rise 9 ft, sticky", "yes"])
+    assert "more than can be" in words(conversation.messages, "trouble")
+    assert "faults" in conversation.state.given
+    assert at(conversation) == "rise"
 
 
 def test_a_new_value_at_the_doubt_takes_the_place_of_the_odd_one() -> None:
-    conversation = talk(["white", "9 ft", "9 in"])
+    conversation = talk(["rye", "no", "1 in", "9 in"])
     assert conversation.state.given["rise"].value == pytest.approx(0.2286)
     assert at(conversation) == "people"
 
