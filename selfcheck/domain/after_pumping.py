@@ -46,8 +46,7 @@ def residue(forecast: Forecast, limits: Sequence[Limit], left_m: float, pumped_o
     """
     if left_m < 0:
         raise ValueError("what is left cannot be below 0")
-    packed = forecast.packing
-    litres = 1000.0 * packed.sludge_m3(left_m)
+    litres = 1000.0 * forecast.vessel.volume_below(left_m)
     clean = forecast.what_if(pumped_on=pumped_on)
     to_fill = _months_until(clean, pumped_on, left_m) if left_m > 0 else 0.0
     without = clean.due(limits).p50

@@ -21,14 +21,15 @@ _MOST = 0.995
 
 
 class Anchor(NamedTuple):
-    """The layers that were read, and the day."""
+    """The layers that were read, in each compartment that was, and the day."""
 
     on: date
-    layers: Layers
+    layers: tuple[Layers, ...]
 
     def bend(self, limits: Sequence[Limit], vessel: Vessel, chance: Callable[[date], float]) -> Bend | None:
         """How to bend the `chance` of the first of these limits being crossed; None when the readings cannot tell."""
-        told = [standing_of(limit, self.layers, vessel).chance_over for limit in limits if limit.kind != "years"]
+        own = [limit for limit in limits if limit.kind != "years"]
+        told = [standing_of(limit, layers, vessel).chance_over for layers in self.layers for limit in own]
         known = [one for one in told if one is not None]
         return Bend(self.on, max(known), min(max(chance(self.on), 0.0), 1.0)) if known else None
 

@@ -91,9 +91,9 @@ class Thresholds:
         return [logs[i * 5 % _STRATA] - rate for i, rate in enumerate(rates)]
 
     def _by_volume(self, share: float) -> Grid:
-        """A share of the full volume: both layers add up to it however they are split."""
+        """A share of the compartment's full volume: both layers add up to it however they are split."""
         most = max(self._packing.full_m3 - self._residue, 0.0)
-        room = min(share * self._vessel.full_m3 - self._residue, most)
+        room = min(share * self._packing.full_m3 - self._residue, most)
         log = math.log(room) if room > 0.0 else FROM_THE_START
         return [log - total for total in self._posterior.totals]
 

@@ -29,7 +29,7 @@ from selfcheck.domain.household import Disposal, Household, Occupancy, Tank, can
 from selfcheck.domain.layers import Layers
 from selfcheck.domain.limits import Limit
 from selfcheck.domain.posterior import Grid, Posterior, Seen
-from selfcheck.domain.shapes import Vessel
+from selfcheck.domain.shapes import Vessel, compartments
 
 HORIZON_YEARS = 40.0
 #: Chances whose dates are given.
@@ -57,6 +57,8 @@ class Forecast:
     """What is to be expected of one tank. Made by `forecast`; every question below is answered from the same posterior.
 
     `anchor`: the last whole readings, where everything ahead starts; None where the rates alone speak (see `read_on`).
+    `packing` is of the compartment that the inlet opens into: all solids are taken to settle there (common practice:
+    most do), so that dates err to the early side.
     `people` is the course of the household from the last pump-out on, its last entry going on for ever.
     `sludge_readings` and `scum_readings` count what the household's own rate rests on; with none it is the published
     rates alone. `assumed` names what was assumed: `pump_out_date`, `residue`, `people`.
@@ -130,8 +132,8 @@ class Forecast:
     def _thresholds(self) -> Thresholds:
         return Thresholds(self.posterior, self.tank, self.vessel, self.packing, self.residue_m)
 
-    def read_on(self, day: date, layers: Layers) -> Forecast:
-        """The same, starting at the layers that were read on a day since the last pump-out."""
+    def read_on(self, day: date, *layers: Layers) -> Forecast:
+        """The same, starting at the layers that were read on a day since the last pump-out, in each compartment."""
         return replace(self, anchor=Anchor(day, layers))
 
     def chance_over(self, limits: Sequence[Limit], day: date) -> float:
@@ -206,13 +208,13 @@ class Forecast:
         else:
             occupancy = occupancy or (last,)
         start = pumped_on or self.people.start
-        after_all = vessel or self.vessel
+        after_all, of = vessel or self.vessel, tank or self.tank
         return replace(
             self,
             anchor=self.anchor if tank is None and vessel is None and pumped_on is None else None,
-            tank=tank or self.tank,
+            tank=of,
             vessel=after_all,
-            packing=packing(after_all) if vessel is not None else self.packing,
+            packing=self.packing if tank is None and vessel is None else packing(compartments(of, after_all)[0]),
             occupancy=occupancy,
             people=course(occupancy, start),
             residue_m=residue_m if pumped_on else self.residue_m,
@@ -296,7 +298,7 @@ def forecast(
     mine = [one for one in standing(list(checks)) if one.tank == tank.id and can_be(one.on) and one.on <= today]
     looks = [one.on for one in mine if looked(one)]
     past = history(household, pump_outs, today, tank=tank.id, first_check=looks[0] if looks else None)
-    packed = packing(vessel)
+    packed = packing(compartments(tank, vessel)[0])
     read = evidence([one for one in mine if looked(one)][-CHECKS_USED:], past, packed)
     current = past.current
     known = [current.start] if current.start_known else []

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from datetime import date
 from typing import NamedTuple
 
 from selfcheck.domain.better_reading import better_readings
@@ -12,9 +11,9 @@ from selfcheck.domain.findings import Finding
 from selfcheck.domain.flow import detention_days, flow
 from selfcheck.domain.gaps import disagreements, unread
 from selfcheck.domain.history import years_between
-from selfcheck.domain.household import Household, can_be
+from selfcheck.domain.household import can_be
 from selfcheck.domain.layers import Layers
-from selfcheck.domain.shapes import Vessel
+from selfcheck.domain.shapes import Vessel, compartments
 from selfcheck.domain.told import Told
 from selfcheck.domain.weighing import IMPOSSIBLE, Scene, Weighed, weigh
 
@@ -60,6 +59,7 @@ def look_inside(told: Told) -> Inside:
     if check.seen.second_compartment is not None:
         other = weigh(scene, _filled(check.seen.second_compartment, readings))
         second = other.layers
+        weighed = weighed._replace(beside=other.judged)
         found += [_of_second(one) for one in other.findings]
     household = told.case.household
     fits = not IMPOSSIBLE & {*weighed.odd}
@@ -69,7 +69,7 @@ def look_inside(told: Told) -> Inside:
         weighed,
         second,
         better_readings(scene, readings, household.bedrooms) if fits else (),
-        _detention(weighed.layers, told.body, household, today),
+        _detention(told, weighed.layers, second),
         tuple(found),
     )
 
@@ -92,12 +92,29 @@ def _of_second(finding: Finding) -> Finding:
     return finding._replace(facts={**finding.facts, "compartment": 2.0}, uses=uses)
 
 
-def _detention(found: Layers, body: Vessel, household: Household, today: date) -> float | None:
-    """Days that water rests in the clear zone while everybody is at home; None where it cannot be told."""
-    if found.liquid_depth is None or found.sludge is None or found.scum_below is None:
-        return None
-    clear = body.volume_below(found.liquid_depth.value - found.scum_below.value) - body.volume_below(found.sludge.value)
+def _detention(told: Told, first: Layers, second: Layers | None) -> float | None:
+    """Days that water rests in the clear zone while everybody is at home; None where it cannot be told.
+
+    A compartment that nobody read counts as the first one does, which is the fuller.
+    """
+    household, today = told.case.household, told.case.today
+    clear = 0.0
+    for place, part in enumerate(compartments(told.tank, told.body)):
+        room = _clear_m3(second if place and second is not None else first, part)
+        if room is None:
+            room = _clear_m3(first, part)
+        if room is None:
+            return None
+        clear += room
     there = [one for one in household.occupancy if can_be(one.from_) and one.from_ <= today]
     people = max(there, key=lambda one: one.from_).people if there else float(household.bedrooms or 0)
     litres = flow(people, household.meter, today).litres_per_day
-    return detention_days(max(clear, 0.0), litres) if litres > 0 else None
+    return detention_days(clear, litres) if litres > 0 else None
+
+
+def _clear_m3(found: Layers, part: Vessel) -> float | None:
+    """Volume between the layers of one compartment [m³]; None where they do not tell."""
+    if found.liquid_depth is None or found.sludge is None or found.scum_below is None:
+        return None
+    below = part.volume_below(found.liquid_depth.value - found.scum_below.value)
+    return max(below - part.volume_below(found.sludge.value), 0.0)

@@ -25,7 +25,7 @@ def starting(ahead: Forecast, weighed: Weighed | None, check: Check | None) -> F
     """The forecast from the last readings on, where they are whole and undisputed; else from its rates alone."""
     if weighed is None or check is None or weighed.missing or weighed.disputed:
         return ahead
-    return ahead.read_on(check.on, weighed.judged)
+    return ahead.read_on(check.on, *weighed.compartments)
 
 
 def look_again(
@@ -73,7 +73,8 @@ def rule_row(
     no_figure = any(has_no_figure(limit, body) for limit in rules.limits)
     if weighed is not None and weighed.disputed:
         return RuleRow(rules, None, "cannot_tell", view.due(rules.limits), (), "readings", no_figure)
-    standings = stand(rules, weighed.judged, body, years) if weighed is not None else ()
+    stood = [stand(rules, one, body, years) for one in weighed.compartments] if weighed is not None else []
+    standings = max(stood, key=lambda one: greatest(one) or 0.0, default=())
     due = view.due(rules.limits)
     now = greatest(standings)
     if weighed is not None and fresh and not weighed.missing and now is not None:

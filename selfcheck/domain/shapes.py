@@ -128,7 +128,8 @@ def compartments(tank: Tank, whole: Vessel) -> tuple[Vessel, ...]:
     """The compartments of a tank, inlet side first, each as a vessel of its own; the tank itself when there is one.
 
     The first holds `first_compartment_share` of the volume, or `FIRST_SHARE` where that is not known; the others share
-    the rest alike. A wall is taken to run straight across, so depths and shares of volume stay those of the whole.
+    the rest alike. A wall is taken to run straight across, so that depths, and the share of its own volume that a layer
+    fills, are as in the whole.
     """
     count = tank.compartments or 1
     if count == 1:

@@ -63,7 +63,7 @@ class Weighed(NamedTuple):
 
     `layers`: all readings together, the highest of sludge readings that clash standing in. `judged`: the layers by the
     readings that decide, as they are held against limits; `standings`: how they stand. `missing`: which of sludge, scum
-    and liquid depth they do not tell.
+    and liquid depth they do not tell. `beside`: the layers, as judged, of a second compartment that was read too.
     """
 
     layers: Layers
@@ -72,6 +72,12 @@ class Weighed(NamedTuple):
     findings: tuple[Finding, ...]
     missing: tuple[str, ...]
     odd: tuple[str, ...]
+    beside: Layers | None = None
+
+    @property
+    def compartments(self) -> tuple[Layers, ...]:
+        """The layers, as judged, of each compartment that was read."""
+        return (self.judged,) if self.beside is None else (self.judged, self.beside)
 
     @property
     def disputed(self) -> bool:

@@ -199,6 +199,8 @@ class _AsItIs(Telling):
             )
         if found.tank.outlet_bottom_below_surface_m is None and (found.layers is None or found.layers.outlet_assumed):
             lines.append(say("assumed", "outlet"))
+        if (found.tank.compartments or 1) > 1:
+            lines.append(say("assumed", "parted"))
         if found.tank.follows is not None:
             lines.append(say("assumed", "follows"))
         if not lines:
