@@ -10,21 +10,32 @@ import re
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
-from selfcheck.domain.number_words import AND, ARTICLES, Token, number_at, part_at, plain, tokens
+from selfcheck.domain.number_words import (
+    AND,
+    ARTICLES,
+    Number,
+    Token,
+    number_at,
+    part_at,
+    plain,
+    text_at,
+    thousands_at,
+    tokens,
+)
+from selfcheck.domain.unit_words import IMPERIAL, unit_at
 from selfcheck.domain.units import (
     BY_WORD,
     CENTIMETRE,
-    CUBED,
     FOOT,
+    GALLON,
     IMPERIAL_GALLON,
     INCH,
+    LITRE,
     METRE,
     Dimension,
     Unit,
     to_si,
-    unit_of,
 )
-from selfcheck.text import words
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,9 +72,9 @@ class Line:
     broken: bool = False
 
 
-_FOLLOWS_A_PLACE = words(
-    "the a an my our this that there it his her their which total all each both front back general"
-)
+_BETWEEN_TWO = frozenset({"-", "to", "or", "and", "a", "o", "y"})
+#: what a tank holds thousands of
+_BY_THE_THOUSAND = frozenset({GALLON, IMPERIAL_GALLON, LITRE})
 _SIGNS = frozenset("-/,.;:()?!'\"=~≈±+&#%$°<>") | {"+/-", "+-"}
 
 
@@ -101,69 +112,28 @@ def read_line(text: str, dimension: Dimension) -> Line:
         at = read[1]
         if at < len(parts) and parts[at].glued and parts[at].kind == "word" and parts[at].text not in ("ish", "s", "x"):
             broken = broken or parts[at - 1].kind == "number"
+    if not IMPERIAL.isdisjoint(words) and any(amount.unit in (GALLON, IMPERIAL_GALLON) for amount in found):
+        found = [_imperial(amount) if amount.unit is GALLON else amount for amount in found]
+        words = [word for word in words if word not in IMPERIAL]
     return Line(tuple(found), " ".join(words), broken)
 
 
-def _text(line: list[Token], at: int) -> str:
-    return line[at].text if at < len(line) else ""
-
-
-def unit_at(line: list[Token], at: int, dimension: Dimension) -> tuple[Unit, int] | None:
-    """The unit named at token `at`, and the place after it."""
-    start = at
-    if _text(line, at) == "-" and line[at].glued and at + 1 < len(line) and line[at + 1].kind == "word":
-        at += 1
-    if _text(line, at) in ("good", "full", "whole", "solid", "us", "u.s"):
-        at += 1
-    word = _text(line, at)
-    if word in ("imperial", "imp", "uk") and _text(line, at + 1) in BY_WORD:
-        return (IMPERIAL_GALLON, at + 2) if BY_WORD[_text(line, at + 1)].symbol == "gal" else None
-    if word in ("cubic", "cu", "cubico", "cubicos"):
-        at = at + 2 if _text(line, at + 1) == "." else at + 1
-        base = unit_of(_text(line, at)) if at < len(line) else None
-        return (CUBED[base], at + 1) if base in CUBED else None
-    if at >= len(line) or (line[at].kind == "sign" and word not in ("'", '"')):
-        return None
-    if word in ("sq", "square") or (word == "in" and at > start and line[start].text == "-" and not line[at].glued):
-        return None
-    unit = unit_of(word)
-    if unit is None:
-        return None
-    after = _text(line, at + 1)
-    if after in ("cubed", "cubico", "cubicos", "cubes"):
-        return (CUBED[unit], at + 2) if unit in CUBED else None
-    if after == "^" and _text(line, at + 2) == "3":
-        return (CUBED[unit], at + 3) if unit in CUBED else None
-    if after == "3" and line[at + 1].glued and unit in CUBED and (dimension == "volume" or unit is METRE):
-        return CUBED[unit], at + 2
-    if after in ("2", "²") and line[at + 1].glued and unit is METRE:
-        return None
-    if word == "in" and (after in _FOLLOWS_A_PLACE or _is_year(after)) and not _of_a_time(line, at + 1):
-        return None
-    if word in ("a", "an") or (word == "m" and after == "'"):
-        return None
-    if after == "." and line[at + 1].glued and unit.dimension == "length" and len(word) <= 3:
-        return unit, at + 2
-    return unit, at + 1
-
-
-def _of_a_time(line: list[Token], at: int) -> bool:
-    """Whether `both times`, `this time`, `the first time` follow, so that the `in` before is a unit."""
-    return any(_text(line, place) in ("time", "times") for place in (at + 1, at + 2))
-
-
-def _is_year(word: str) -> bool:
-    return len(word) == 4 and word.isdigit() and word[:2] in ("19", "20")
+def _imperial(amount: Amount) -> Amount:
+    """So many gallons as imperial ones, where the line says so apart from them: `1000 gal (UK)`."""
+    larger = IMPERIAL_GALLON.size / GALLON.size
+    other = None if amount.other is None else amount.other * larger
+    low, high = amount.low * larger, amount.high * larger
+    return replace(amount, low=low, high=high, other=other, unit=IMPERIAL_GALLON, finest=IMPERIAL_GALLON)
 
 
 def _amount_at(line: list[Token], at: int, dimension: Dimension) -> tuple[Amount, int] | None:
     """An amount from token `at` on: a number with its unit, and the smaller parts that follow it."""
-    number = number_at(line, at)
+    number = _thousands_at(line, at, dimension) or number_at(line, at)
     if number is None:
-        word = _text(line, at)
+        word = text_at(line, at)
         unit = unit_at(line, at + 1, dimension) if word in ARTICLES or word in ("one", "1") else None
         if unit is None and word in ("foot", "inch", "yard", "pie", "pulgada", "metro", "meter", "metre"):
-            half = part_at(line, at + 2) if _text(line, at + 1) in AND else None
+            half = part_at(line, at + 2) if text_at(line, at + 1) in AND else None
             unit = (BY_WORD[word], at + 1) if half else None
         if unit is None:
             return None
@@ -173,12 +143,12 @@ def _amount_at(line: list[Token], at: int, dimension: Dimension) -> tuple[Amount
         end = number[1]
         skip = end
         for filler in (("of", "de"), ("a", "an", "one", "un", "una", "the")):
-            if _text(line, skip) in filler:
+            if text_at(line, skip) in filler:
                 skip += 1
         unit = unit_at(line, end, dimension) or (unit_at(line, skip, dimension) if skip > end else None)
         if (
             number[0].value >= 1
-            and _text(line, end) in ("k", "thousand", "grand", "mil")
+            and text_at(line, end) in ("k", "thousand", "grand", "mil")
             and (unit is None or unit[0].symbol == "mm")
         ):
             value, other, end = value * 1000, None, end + 1
@@ -203,6 +173,18 @@ def _amount_at(line: list[Token], at: int, dimension: Dimension) -> tuple[Amount
     return _with_smaller_parts(line, end, amount, dimension)
 
 
+def _thousands_at(line: list[Token], at: int, dimension: Dimension) -> tuple[Number, int] | None:
+    """Thousands set apart ahead of gallons or litres, also as the lower end of a range: `1.000-1.200 L`."""
+    number = thousands_at(line, at) if dimension == "volume" else None
+    if number is None:
+        return None
+    upper = thousands_at(line, number[1] + 1) if text_at(line, number[1]) in _BETWEEN_TWO else None
+    unit = unit_at(line, (upper or number)[1], dimension)
+    if unit is None or unit[0] not in _BY_THE_THOUSAND or any(token.text == "tanks" for token in line[unit[1] :]):
+        return None
+    return number
+
+
 def _with_smaller_parts(line: list[Token], at: int, amount: Amount, dimension: Dimension) -> tuple[Amount, int]:
     """Add what belongs to the amount: `1 ft 2`, `1'-2"`, `a foot and a half`, `1 m 20`."""
     whole = amount.unit
@@ -210,11 +192,11 @@ def _with_smaller_parts(line: list[Token], at: int, amount: Amount, dimension: D
     if amount.other is not None or whole.dimension != "length":
         return amount, at
     start = at
-    comma = _text(line, at) == ","
-    joined = _text(line, at) in AND
-    if joined or comma or (_text(line, at) == "-" and whole is FOOT) or _text(line, at) in ("plus", "+", "con"):
+    comma = text_at(line, at) == ","
+    joined = text_at(line, at) in AND
+    if joined or comma or (text_at(line, at) == "-" and whole is FOOT) or text_at(line, at) in ("plus", "+", "con"):
         start = at + 1
-        if comma and _text(line, start) in AND:
+        if comma and text_at(line, start) in AND:
             start += 1
     part = part_at(line, start) if start > at and not comma else None
     if part is not None and unit_at(line, part[1], dimension) is None and not _of_a_unit(line, part[1], dimension):
@@ -224,14 +206,14 @@ def _with_smaller_parts(line: list[Token], at: int, amount: Amount, dimension: D
     if amount.low.denominator and (amount.low / whole.size).denominator != 1:
         return amount, at
     number = number_at(line, start)
-    if number is None and _text(line, start) in ARTICLES:
+    if number is None and text_at(line, start) in ARTICLES:
         unit = unit_at(line, start + 1, dimension)
         value, end = Fraction(1), start + 1
     elif number is not None:
         value, end = number[0].value, number[1]
         unit = unit_at(line, end, dimension)
         if unit is None and _of_a_unit(line, end, dimension):
-            end = end + 1 if _text(line, end + 1) not in ARTICLES else end + 2
+            end = end + 1 if text_at(line, end + 1) not in ARTICLES else end + 2
             unit = unit_at(line, end, dimension)
     else:
         return amount, at
@@ -248,7 +230,7 @@ def _with_smaller_parts(line: list[Token], at: int, amount: Amount, dimension: D
         if whole.symbol == "yd" and unit[0] is FOOT:
             return _with_smaller_parts(line, unit[1], replace(grown, unit=FOOT), dimension)
         return grown, unit[1]
-    if comma or _text(line, end) in ("/", "-", "to", "or", "%", "k", "people", "years", "gallons"):
+    if comma or text_at(line, end) in ("/", "-", "to", "or", "%", "k", "people", "years", "gallons"):
         return amount, at
     if whole is FOOT and 0 <= value < 12 and value.denominator in (1, 2, 4, 8, 16):
         more = to_si(value, INCH)
@@ -262,9 +244,11 @@ def _with_smaller_parts(line: list[Token], at: int, amount: Amount, dimension: D
 
 def _of_a_unit(line: list[Token], at: int, dimension: Dimension) -> bool:
     """Whether `of an inch` follows."""
-    if _text(line, at) not in ("of", "de"):
+    if text_at(line, at) not in ("of", "de"):
         return False
     return (
-        unit_at(line, at + 2 if _text(line, at + 1) in ARTICLES or _text(line, at + 1) == "one" else at + 1, dimension)
+        unit_at(
+            line, at + 2 if text_at(line, at + 1) in ARTICLES or text_at(line, at + 1) == "one" else at + 1, dimension
+        )
         is not None
     )

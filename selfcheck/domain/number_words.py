@@ -14,66 +14,21 @@ from typing import Literal
 LONGEST = 160
 
 _ONES = [
-    "zero",
-    "one",
-    "two",
-    "three",
-    "four",
-    "five",
-    "six",
-    "seven",
-    "eight",
-    "nine",
-    "ten",
-    "eleven",
-    "twelve",
-    "thirteen",
-    "fourteen",
-    "fifteen",
-    "sixteen",
-    "seventeen",
-    "eighteen",
-    "nineteen",
-]
+    "zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve",
+    "thirteen", "fourteen", "fifteen", "sixteen", "seventeen", "eighteen", "nineteen",
+]  # fmt: skip
 _TENS = ["twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety"]
+#: no "once": in English it says how often
 _SPANISH = [
-    "cero",
-    "uno",
-    "dos",
-    "tres",
-    "cuatro",
-    "cinco",
-    "seis",
-    "siete",
-    "ocho",
-    "nueve",
-    "diez",
-    "_",
-    "doce",
-    "trece",
-    "catorce",
-    "quince",
-    "dieciseis",
-    "diecisiete",
-    "dieciocho",
-    "diecinueve",
-    "veinte",
-    "veintiuno",
-    "veintidos",
-    "veintitres",
-    "veinticuatro",
-    "veinticinco",
-    "veintiseis",
-    "veintisiete",
-    "veintiocho",
-    "veintinueve",
-]
+    "cero", "uno", "dos", "tres", "cuatro", "cinco", "seis", "siete", "ocho", "nueve", "diez", "_", "doce", "trece",
+    "catorce", "quince", "dieciseis", "diecisiete", "dieciocho", "diecinueve", "veinte", "veintiuno", "veintidos",
+    "veintitres", "veinticuatro", "veinticinco", "veintiseis", "veintisiete", "veintiocho", "veintinueve",
+]  # fmt: skip
 WHOLE: dict[str, int] = {word: value for value, word in enumerate(_ONES)}
 WHOLE |= {word: value for value, word in enumerate(_SPANISH) if word != "_"}
-WHOLE |= {"ate": 8, "fourty": 40, "ninty": 90, "fiften": 15, "twelv": 12, "eigth": 8, "forteen": 14}
+WHOLE |= {"fourty": 40, "ninty": 90, "fiften": 15, "twelv": 12, "eigth": 8, "forteen": 14}
 TENS: dict[str, int] = {word: 10 * value for value, word in enumerate(_TENS, 2)} | {"fourty": 40, "ninty": 90}
 TENS |= {"treinta": 30, "cuarenta": 40, "cincuenta": 50, "sesenta": 60, "setenta": 70, "ochenta": 80, "noventa": 90}
-del WHOLE["ate"]
 PARTS: dict[str, int] = {
     "half": 2, "halves": 2, "halfs": 2, "third": 3, "thirds": 3, "quarter": 4, "quarters": 4, "qtr": 4, "fourth": 4,
     "fourths": 4, "eighth": 8, "eighths": 8, "sixteenth": 16, "sixteenths": 16, "medio": 2, "media": 2, "cuarto": 4,
@@ -156,26 +111,31 @@ def digits(text: str) -> Number | None:
     return None
 
 
-def _text(line: list[Token], at: int) -> str:
+def text_at(line: list[Token], at: int) -> str:
+    """The text of token `at`; nothing behind the last one."""
     return line[at].text if at < len(line) else ""
 
 
 def _spelled(line: list[Token], at: int) -> tuple[int, int] | None:
     """A whole number in words, up to 999, and where it ends."""
     start, total = at, 0
-    first = _text(line, at)
-    if _text(line, at + 1) in ("hundred", "hundreds") and (first in ARTICLES or first in WHOLE):
+    first = text_at(line, at)
+    if text_at(line, at + 1) in ("hundred", "hundreds") and (first in ARTICLES or first in WHOLE):
         total, at = 100 * WHOLE.get(first, 1), at + 2
     elif first in ("hundred", "cien", "ciento"):
         total, at = 100, at + 1
-    if total and _text(line, at) in ("and", "y") and (_text(line, at + 1) in WHOLE or _text(line, at + 1) in TENS):
+    if (
+        total
+        and text_at(line, at) in ("and", "y")
+        and (text_at(line, at + 1) in WHOLE or text_at(line, at + 1) in TENS)
+    ):
         at += 1
-    word = _text(line, at)
+    word = text_at(line, at)
     if word in TENS:
         total, at = total + TENS[word], at + 1
-        joined = at + 1 if _text(line, at) in ("-", "y") else at
-        if 0 < WHOLE.get(_text(line, joined), 0) < 10:
-            total, at = total + WHOLE[_text(line, joined)], joined + 1
+        joined = at + 1 if text_at(line, at) in ("-", "y") else at
+        if 0 < WHOLE.get(text_at(line, joined), 0) < 10:
+            total, at = total + WHOLE[text_at(line, joined)], joined + 1
     elif word in WHOLE:
         total, at = total + WHOLE[word], at + 1
     return (total, at) if at > start else None
@@ -195,8 +155,8 @@ def part_at(line: list[Token], at: int) -> tuple[Fraction, int] | None:
             return Fraction(int(top), int(bottom)), at + 3
         return None
     count = 1
-    first = _text(line, at)
-    if _text(line, at + 1) == "-" and _text(line, at + 2) in PARTS:
+    first = text_at(line, at)
+    if text_at(line, at + 1) == "-" and text_at(line, at + 2) in PARTS:
         line = [*line[: at + 1], *line[at + 2 :]]
         shift = 1
     else:
@@ -207,7 +167,7 @@ def part_at(line: list[Token], at: int) -> tuple[Fraction, int] | None:
         count, at = WHOLE[first], at + 1
     elif first.isdigit() and len(first) == 1 and first != "0":
         count, at = int(first), at + 1
-    bottom_word = _text(line, at)
+    bottom_word = text_at(line, at)
     if bottom_word in PARTS and count < PARTS[bottom_word]:
         return Fraction(count, PARTS[bottom_word]), at + 1 + shift
     return None
@@ -215,15 +175,15 @@ def part_at(line: list[Token], at: int) -> tuple[Fraction, int] | None:
 
 def number_at(line: list[Token], at: int) -> tuple[Number, int] | None:
     """The number that starts at token `at`, and the place after it; None when none starts there."""
-    if _text(line, at) in ARTICLES and _text(line, at + 1) in ("couple", "cople", "dozen", "par"):
+    if text_at(line, at) in ARTICLES and text_at(line, at + 1) in ("couple", "cople", "dozen", "par"):
         return number_at(line, at + 1)
-    if _text(line, at) == "half" and _text(line, at + 1) in ARTICLES and _text(line, at + 2) == "dozen":
+    if text_at(line, at) == "half" and text_at(line, at + 1) in ARTICLES and text_at(line, at + 2) == "dozen":
         return Number(Fraction(6), loose=True), at + 3
-    if _text(line, at) in ("couple", "cople", "par"):
-        return Number(Fraction(2), loose=True), at + 2 if _text(line, at + 1) in ("of", "o", "de") else at + 1
-    if _text(line, at) in ARTICLES and _text(line, at + 1) == "thousand":
+    if text_at(line, at) in ("couple", "cople", "par"):
+        return Number(Fraction(2), loose=True), at + 2 if text_at(line, at + 1) in ("of", "o", "de") else at + 1
+    if text_at(line, at) in ARTICLES and text_at(line, at + 1) == "thousand":
         return Number(Fraction(1000)), at + 2
-    if _text(line, at) == "dozen":
+    if text_at(line, at) == "dozen":
         return Number(Fraction(12)), at + 1
     part = part_at(line, at)
     if part is not None:
@@ -231,15 +191,15 @@ def number_at(line: list[Token], at: int) -> tuple[Number, int] | None:
     number: Number | None
     if at < len(line) and line[at].kind == "number":
         number, end = digits(line[at].text), at + 1
-        if number is None or _text(line, end) == "/":
+        if number is None or text_at(line, end) == "/":
             return None
     else:
         spelled = _spelled(line, at)
         if spelled is None:
             return None
         number, end = Number(Fraction(spelled[0])), spelled[1]
-        if _text(line, end) in ("point", "punto") and WHOLE.get(_text(line, end + 1), 99) < 10:
-            number, end = Number(number.value + Fraction(WHOLE[_text(line, end + 1)], 10)), end + 2
+        if text_at(line, end) in ("point", "punto") and WHOLE.get(text_at(line, end + 1), 99) < 10:
+            number, end = Number(number.value + Fraction(WHOLE[text_at(line, end + 1)], 10)), end + 2
     if number.value.denominator == 1 and number.other is None:
         rest = _rest(line, end)
         if rest is not None:
@@ -247,14 +207,29 @@ def number_at(line: list[Token], at: int) -> tuple[Number, int] | None:
     return number, end
 
 
+def thousands_at(line: list[Token], at: int) -> tuple[Number, int] | None:
+    """Thousands set apart by a point, a space or an apostrophe, `1.000`, `1 000`, `1'000`, and where they end.
+
+    Only what follows can tell them from a decimal, `1.250 m`, or from two numbers, `2 500 gallon tanks`.
+    """
+    first = text_at(line, at)
+    if re.fullmatch(r"[1-9]\d{0,2}\.\d{3}", first):
+        return Number(Fraction(first.replace(".", ""))), at + 1
+    end = at + 2 if text_at(line, at + 1) == "'" and line[at + 1].glued else at + 1
+    second = text_at(line, end)
+    if re.fullmatch(r"[1-9]\d{0,2}", first) and re.fullmatch(r"\d{3}", second) and line[end].glued == (end == at + 2):
+        return Number(Fraction(first + second)), end + 1
+    return None
+
+
 def _rest(line: list[Token], at: int) -> tuple[Fraction, int] | None:
     """The fraction that belongs to the whole number before it: `1 1/2`, `1-3/4`, `8 and a quarter`."""
-    joint = _text(line, at)
+    joint = text_at(line, at)
     if joint == "-" and line[at].glued and at + 1 < len(line) and line[at + 1].glued:
         part = part_at(line, at + 1) if line[at + 1].kind == "number" else None
-        return part if part and _text(line, at + 2) == "/" else None
+        return part if part and text_at(line, at + 2) == "/" else None
     if joint in AND or joint == "+":
         return part_at(line, at + 1)
-    if at < len(line) and line[at].kind == "number" and _text(line, at + 1) == "/":
+    if at < len(line) and line[at].kind == "number" and text_at(line, at + 1) == "/":
         return part_at(line, at)
     return None

@@ -7,7 +7,6 @@ numbers and units; pint converts them, and never sees the text.
 from __future__ import annotations
 
 import math
-import re
 from dataclasses import dataclass
 from typing import Literal
 
@@ -36,13 +35,6 @@ from selfcheck.domain.yes_no import read_yes_no
 Status = Literal["value", "ask", "none", "unclear"]
 #: a volume as told: within 2 %; "about": within 10 % (our choice)
 VOLUME_SHARE, ABOUT_VOLUME_SHARE = 0.02, 0.10
-
-#: "1.000 litros", "1 000 gallons", "1'000 L"; but "2 500 gallon tanks" are two
-_THOUSANDS_APART = re.compile(
-    r"(?<![\d.,])([1-9]\d{0,2})[.' \u00a0\u202f](\d{3})(?=\s*(?:l|lit|gal))(?!.*\btanks\b)", re.IGNORECASE
-)
-_IMPERIAL = re.compile(r"\b(?:imperial|imp|uk|british)\b\.?", re.IGNORECASE)
-_GALLONS = re.compile(r"(?<![a-z])gal(?:lon)?s?\b", re.IGNORECASE)
 
 
 @dataclass(frozen=True, slots=True)
@@ -118,7 +110,7 @@ def read_volume(
     (0.8 to 40 m³
     when no range is given), and asked otherwise. Statuses as for lengths.
     """
-    line = link(read_line(_as_one_size(text), "volume"))
+    line = link(read_line(text, "volume"))
     said = text.strip()[:80]
     if not line.amounts:
         status, value, _ = _empty(line)
@@ -142,14 +134,6 @@ def read_volume(
     if len(meanings) == 1 and len(line.amounts) == 1 and not mood.stops and not line.amounts[0].doubtful:
         return VolumeReading("value", meanings[0][1], meanings[0][2], said)
     return VolumeReading("ask", said=said, meanings=tuple((label, value) for label, value, _ in meanings[:4]))
-
-
-def _as_one_size(text: str) -> str:
-    """The line with its thousands in one piece, and "imperial" ahead of its gallons wherever it was said."""
-    joined = _THOUSANDS_APART.sub(r"\1\2", text)
-    if not (_IMPERIAL.search(joined) and _GALLONS.search(joined)):
-        return joined
-    return _GALLONS.sub("imperial gallons", _IMPERIAL.sub(" ", joined))
 
 
 def _empty(line: Line) -> tuple[Status, float | None, float | None]:
