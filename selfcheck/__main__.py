@@ -107,7 +107,7 @@ def _may_begin(folder: Path) -> bool:
     Raises UsageProblem when there is none and the person does not want to begin one.
     """
     if folder.is_dir():
-        from selfcheck.storage.folder import holds_record
+        from selfcheck.storage.layout import holds_record
 
         if holds_record(folder):
             return False

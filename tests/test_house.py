@@ -127,3 +127,22 @@ def test_commands_without_a_screen_load_neither_screen_nor_units_library(argumen
         [sys.executable, "-c", program, *argument], cwd=ROOT, capture_output=True, text=True, check=True
     )
     assert run.stdout.rstrip().endswith("LOADED []"), run.stdout + run.stderr
+
+
+def test_the_first_question_waits_for_no_models_of_the_record() -> None:
+    program = (
+        "import functools, sys\n"
+        "from selfcheck import __main__ as door\n"
+        "from selfcheck.app.app import SelfcheckApp\n"
+        "loaded = ['never asked']\n"
+        "def on_ready(self):\n"
+        "    loaded[:] = sorted({n.split('.')[0] for n in sys.modules} & {'pydantic', 'pydantic_core', 'pint'})\n"
+        "    self.exit()\n"
+        "SelfcheckApp.on_ready = on_ready\n"
+        "SelfcheckApp.run_async = functools.partialmethod(SelfcheckApp.run_async, headless=True)\n"
+        "door._wants_plain = lambda asked: False\n"
+        "door.main(['demo_household'])\n"
+        "print('LOADED', loaded)"
+    )
+    run = subprocess.run([sys.executable, "-c", program], cwd=ROOT, capture_output=True, text=True, check=True)
+    assert run.stdout.rstrip().endswith("LOADED []"), run.stdout + run.stderr

@@ -12,7 +12,7 @@ from selfcheck.sitting.keeping import Keeper
 from selfcheck.sitting.several_tanks import told
 from selfcheck.sitting.water import with_meter
 from selfcheck.storage.finishing import make_check, make_household, make_pump_out
-from selfcheck.storage.folder import HOUSEHOLD
+from selfcheck.storage.layout import HOUSEHOLD
 from selfcheck.storage.writing import write_check, write_household, write_pump_out
 
 if TYPE_CHECKING:

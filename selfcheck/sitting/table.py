@@ -21,6 +21,7 @@ from selfcheck.sitting.kept_record import KeptRecord
 from selfcheck.storage import folder as folders
 from selfcheck.storage.finishing import answers_of
 from selfcheck.storage.folder import NOTHING
+from selfcheck.storage.layout import HOUSEHOLD, holds_record
 from selfcheck.storage.locations import default_household
 from selfcheck.storage.removing import ours
 from selfcheck.storage.working_copy import working_copy
@@ -210,7 +211,7 @@ class Sitting(KeptRecord):
 
     def _read(self, begin: bool) -> None:
         """Take in what the folder holds now. `begin`: nothing there is the start of a new household, not a fault."""
-        if begin and not folders.holds_record(self.folder):
+        if begin and not holds_record(self.folder):
             return
         try:
             found = folders.read(self.folder)
@@ -218,7 +219,7 @@ class Sitting(KeptRecord):
             if begin and not ours(self.folder):  # what lies there is none of this program's
                 return
             raise
-        sound = found.household_read or not (self.folder / folders.HOUSEHOLD).exists()
+        sound = found.household_read or not (self.folder / HOUSEHOLD).exists()
         self.hold(**found._replace(household_read=sound)._asdict())
         self.began_with = self.household
 

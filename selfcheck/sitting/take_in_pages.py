@@ -14,8 +14,8 @@ from selfcheck.sitting.table_of_readings import UNITS, Open, TableOfReadings
 from selfcheck.storage import importing
 from selfcheck.storage.archive import unpack
 from selfcheck.storage.archive_contents import contents
-from selfcheck.storage.folder import CHECKS, HOUSEHOLD, PUMP_OUTS
 from selfcheck.storage.import_rows import Row
+from selfcheck.storage.layout import CHECKS, HOUSEHOLD, PUMP_OUTS
 from selfcheck.storage.named import files_in, is_archive, named
 from selfcheck.storage.taking_out import Batch, Moves, batches, put_back, take_out
 

@@ -8,7 +8,8 @@ from functools import cached_property
 from typing import TYPE_CHECKING, Any, Literal
 
 from selfcheck.errors import RecordProblem, UsageProblem
-from selfcheck.storage.folder import CHECKS, HOUSEHOLD, PUMP_OUTS, Folder
+from selfcheck.storage.folder import Folder
+from selfcheck.storage.layout import CHECKS, HOUSEHOLD, PUMP_OUTS
 
 if TYPE_CHECKING:
     from selfcheck.domain.unjudged import Unread

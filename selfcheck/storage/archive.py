@@ -19,7 +19,8 @@ from typing import NamedTuple
 from selfcheck.errors import FolderProblem, RecordProblem
 from selfcheck.progress import tell
 from selfcheck.storage.archive_contents import PARTS, contents, is_part
-from selfcheck.storage.folder import HOUSEHOLD, read
+from selfcheck.storage.folder import read
+from selfcheck.storage.layout import HOUSEHOLD
 from selfcheck.storage.lock import alone
 from selfcheck.storage.reading import read_bytes
 from selfcheck.storage.writing import make_folder, sync_folder, write_new

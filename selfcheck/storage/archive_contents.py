@@ -11,7 +11,7 @@ import zlib
 from pathlib import Path
 
 from selfcheck.errors import UsageProblem
-from selfcheck.storage.folder import CHECKS, HOUSEHOLD, MOST_FILES, OPEN, PUMP_OUTS
+from selfcheck.storage.layout import CHECKS, HOUSEHOLD, MOST_FILES, OPEN, PUMP_OUTS
 from selfcheck.storage.reading import MOST_BYTES
 from selfcheck.storage.writing import EARLIER
 

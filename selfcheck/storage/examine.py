@@ -11,7 +11,8 @@ from pathlib import Path
 from selfcheck.domain.check import Check, PumpOut
 from selfcheck.errors import RecordProblem
 from selfcheck.storage import journal
-from selfcheck.storage.folder import CHECKS, HOUSEHOLD, OPEN, PUMP_OUTS, Folder, read
+from selfcheck.storage.folder import Folder, read
+from selfcheck.storage.layout import CHECKS, HOUSEHOLD, OPEN, PUMP_OUTS
 from selfcheck.storage.lock import LOCK
 from selfcheck.storage.odd_values import before_the_household, days_ahead, odd_values
 from selfcheck.storage.writing import EARLIER, PART

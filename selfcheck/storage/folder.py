@@ -21,17 +21,10 @@ from selfcheck.domain.check import CHECK_FORMAT, PUMP_OUT_FORMAT, Check, PumpOut
 from selfcheck.domain.household import HOUSEHOLD_FORMAT, Household
 from selfcheck.errors import FolderProblem, RecordProblem
 from selfcheck.progress import tell
+from selfcheck.storage.layout import CHECKS, HOUSEHOLD, IDENT, MOST_FILES, OPEN, PUMP_OUTS, holds, listing
 from selfcheck.storage.migrate import migrate
 from selfcheck.storage.reading import MEND, as_utf8, read_bytes, sound, thorough
 
-HOUSEHOLD = "household.json"
-CHECKS = "checks"
-PUMP_OUTS = "pump_outs"
-OPEN = "open"
-#: What may name a record: it must be safe as the name of a file on any system.
-IDENT = re.compile(r"[A-Za-z0-9][A-Za-z0-9._-]{0,63}")
-#: More files than this in one folder are not read; a check a day for 270 years stays below. Our choice.
-MOST_FILES = 100_000
 #: So many files are read between two words on how far that has come.
 TELL_EACH = 100
 
@@ -59,7 +52,7 @@ def read(folder: Path) -> Folder:
     A conversation left open is the beginning of one. Raises FolderProblem when there is no such folder, when it may not
     be read, or when nothing in it is a record.
     """
-    names = _listing(folder)
+    names = listing(folder)
     problems: list[RecordProblem] = []
     with _without_collecting():
         household = _one(folder / HOUSEHOLD, HOUSEHOLD, Household, HOUSEHOLD_FORMAT, problems, HOUSEHOLD in names)
@@ -67,7 +60,7 @@ def read(folder: Path) -> Folder:
         named = _many(folder, PUMP_OUTS, PumpOut, PUMP_OUT_FORMAT, problems)
         pump_outs = [found.model_copy(update={"id": stem}) for stem, found in named]
     if household is None and not checks and not pump_outs and not problems:
-        if _holds(folder / OPEN):
+        if holds(folder / OPEN):
             return Folder(Household(), (), (), (), False)
         raise FolderProblem(
             f"There is no household record in {folder}.",
@@ -80,23 +73,6 @@ def read(folder: Path) -> Folder:
     kept = household if household is not None else Household()
     emptied, mended = standing_pump_outs(pump_outs)
     return Folder(kept, tuple(checks), emptied, tuple(problems), household is not None, mended)
-
-
-def holds_record(folder: Path) -> bool:
-    """Whether there is anything of a record in `folder`. Raises FolderProblem when that cannot be seen."""
-    if not folder.exists():
-        return False
-    return HOUSEHOLD in _listing(folder) or any(_holds(folder / part) for part in (CHECKS, PUMP_OUTS, OPEN))
-
-
-def _holds(inside: Path) -> bool:
-    """Whether there is any file that can be seen; one that may not be looked into may hold some."""
-    try:
-        return any(not name.startswith(".") for name in os.listdir(inside))
-    except PermissionError:
-        return True
-    except OSError:
-        return False
 
 
 def parse(data: bytes, name: str, model: type[Model], form: str) -> Model:
@@ -192,18 +168,6 @@ def _one(
     except RecordProblem as problem:
         problems.append(problem)
         return None
-
-
-def _listing(folder: Path) -> set[str]:
-    try:
-        return set(os.listdir(folder))
-    except FileNotFoundError as error:
-        raise FolderProblem(f"There is no folder {folder}.", "Check the name, or make the folder first.") from error
-    except NotADirectoryError as error:
-        raise FolderProblem(f"{folder} is a file, not a folder.", "Name the folder that it lies in.") from error
-    except (OSError, ValueError) as error:
-        reason = error.strerror if isinstance(error, OSError) else "its name holds a zero byte"
-        raise FolderProblem(f"{folder} cannot be read ({reason}).", "Check the name and who may read it.") from error
 
 
 def _counts(name: str) -> bool:

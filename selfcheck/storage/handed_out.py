@@ -9,7 +9,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 from selfcheck.errors import FolderProblem, UsageProblem
-from selfcheck.storage.folder import CHECKS, HOUSEHOLD, OPEN, PUMP_OUTS
+from selfcheck.storage.layout import CHECKS, HOUSEHOLD, OPEN, PUMP_OUTS
 from selfcheck.storage.lock import LOCK
 from selfcheck.storage.writing import EARLIER, sync_folder, temporary, write_new
 from selfcheck.text import REPLACEMENT, clean

@@ -15,9 +15,10 @@ from selfcheck.domain.check import Check
 from selfcheck.domain.quantities import show_length
 from selfcheck.errors import FolderProblem, UsageProblem
 from selfcheck.progress import tell
-from selfcheck.storage.folder import CHECKS, PUMP_OUTS, Folder
+from selfcheck.storage.folder import Folder
 from selfcheck.storage.import_columns import READINGS, Column, Table, needs_meaning, needs_unit
 from selfcheck.storage.import_rows import NUMERIC_DAY, Order, Row, far_off, length_of, made_of, without_time
+from selfcheck.storage.layout import CHECKS, PUMP_OUTS
 from selfcheck.storage.taking_out import TAKEN_IN, new_mark
 from selfcheck.storage.writing import write_check, write_pump_out
 

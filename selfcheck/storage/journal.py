@@ -15,7 +15,6 @@ from typing import Any
 
 from selfcheck.errors import RecordProblem
 from selfcheck.interview.answers import BREAK, LEAVING, Answer
-from selfcheck.storage.folder import OPEN
 from selfcheck.storage.journal_lines import (
     UNREADABLE,
     Header,
@@ -25,6 +24,7 @@ from selfcheck.storage.journal_lines import (
     read_header,
     readable,
 )
+from selfcheck.storage.layout import OPEN
 from selfcheck.storage.reading import read_bytes
 from selfcheck.storage.writing import make_folder, sync_folder, write_all
 

@@ -11,7 +11,8 @@ from pydantic import BaseModel
 from selfcheck.domain.check import Check, PumpOut, Readings
 from selfcheck.domain.household import Household, can_be
 from selfcheck.errors import RecordProblem
-from selfcheck.storage.folder import CHECKS, HOUSEHOLD, PUMP_OUTS, Folder
+from selfcheck.storage.folder import Folder
+from selfcheck.storage.layout import CHECKS, HOUSEHOLD, PUMP_OUTS
 
 #: No septic tank is deeper than this, in metres. Our choice: the deepest in common use are under 4.
 DEEPEST_M = 10.0

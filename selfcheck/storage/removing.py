@@ -14,7 +14,7 @@ from pathlib import Path
 
 from selfcheck.errors import FolderProblem
 from selfcheck.progress import tell
-from selfcheck.storage.folder import CHECKS, HOUSEHOLD, IDENT, OPEN, PUMP_OUTS
+from selfcheck.storage.layout import CHECKS, HOUSEHOLD, IDENT, OPEN, PUMP_OUTS
 from selfcheck.storage.writing import EARLIER, make_folder, sync_folder
 
 AWAY = "-taken-away-"

@@ -15,7 +15,7 @@ from pathlib import Path
 from selfcheck.domain.check import Check, PumpOut
 from selfcheck.errors import FolderProblem
 from selfcheck.progress import tell
-from selfcheck.storage.folder import CHECKS, IDENT, PUMP_OUTS
+from selfcheck.storage.layout import CHECKS, IDENT, PUMP_OUTS
 from selfcheck.storage.writing import EARLIER, make_folder, sync_folder, write_new
 
 TAKEN_IN = "taken_in"

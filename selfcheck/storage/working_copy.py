@@ -15,7 +15,7 @@ from typing import Any
 
 from selfcheck.domain.household import HOUSEHOLD_FORMAT, HOUSEHOLD_VERSION
 from selfcheck.errors import FolderProblem
-from selfcheck.storage.folder import CHECKS, HOUSEHOLD, IDENT, OPEN, PUMP_OUTS, holds_record
+from selfcheck.storage.layout import CHECKS, HOUSEHOLD, IDENT, OPEN, PUMP_OUTS, holds_record
 from selfcheck.storage.locations import working_copies
 from selfcheck.storage.writing import make_folder
 

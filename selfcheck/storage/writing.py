@@ -19,7 +19,7 @@ from pydantic import BaseModel
 from selfcheck.domain.check import Check, PumpOut
 from selfcheck.domain.household import Household
 from selfcheck.errors import FolderProblem
-from selfcheck.storage.folder import CHECKS, HOUSEHOLD, IDENT, PUMP_OUTS
+from selfcheck.storage.layout import CHECKS, HOUSEHOLD, IDENT, PUMP_OUTS
 
 EARLIER = "earlier"
 PART = ".part"  # the ending of a file that is still being written; left behind only by a crash

@@ -18,7 +18,7 @@ from selfcheck.loading.place import content_place
 from selfcheck.sitting import Sitting
 from selfcheck.storage import journal, lock, writing
 from selfcheck.storage.examine import examine
-from selfcheck.storage.folder import holds_record
+from selfcheck.storage.layout import holds_record
 from selfcheck.storage.working_copy import demo_household
 from tests.faults.walking import lines_through
 
