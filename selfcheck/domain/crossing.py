@@ -13,9 +13,10 @@ from operator import sub
 
 from selfcheck.domain.accumulation import Packing
 from selfcheck.domain.household import Tank
+from selfcheck.domain.likelihood import Grid
 from selfcheck.domain.limits import Limit, margin_of
 from selfcheck.domain.outlet import HANGS_BELOW, outlet_below_surface
-from selfcheck.domain.posterior import FROM_THE_START, NEVER, Grid, Order, Posterior
+from selfcheck.domain.posterior import FROM_THE_START, NEVER, Order, Posterior
 from selfcheck.domain.shapes import Vessel
 
 _SLUDGE_ONLY = ("sludge_to_outlet", "sludge_to_outlet_by_table", "sludge")

@@ -7,7 +7,8 @@ from collections.abc import Callable
 from math import inf
 
 from selfcheck.domain.history import DAYS_A_YEAR
-from selfcheck.domain.posterior import Grid, Order
+from selfcheck.domain.likelihood import Grid
+from selfcheck.domain.posterior import Order
 
 _RUNGS = 24
 

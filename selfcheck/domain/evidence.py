@@ -13,7 +13,7 @@ from selfcheck.domain.accumulation import Packing
 from selfcheck.domain.check import Check
 from selfcheck.domain.history import Episode, History, years_between
 from selfcheck.domain.layers import thicknesses
-from selfcheck.domain.posterior import Seen
+from selfcheck.domain.likelihood import Seen
 
 #: How far what a household leaves in one year may be off its own long mean, as a share of it, one standard deviation.
 #: Our choice.

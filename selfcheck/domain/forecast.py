@@ -23,12 +23,14 @@ from selfcheck.domain.history import (
     after,
     course,
     history,
+    living_from,
     years_between,
 )
 from selfcheck.domain.household import Disposal, Household, Occupancy, Tank, can_be
 from selfcheck.domain.layers import Layers
+from selfcheck.domain.likelihood import Grid, Seen
 from selfcheck.domain.limits import Limit
-from selfcheck.domain.posterior import Grid, Posterior, Seen
+from selfcheck.domain.posterior import Posterior
 from selfcheck.domain.shapes import Vessel, compartments
 
 HORIZON_YEARS = 40.0
@@ -188,25 +190,9 @@ class Forecast:
         `pumped_on` empties the tank on that day (today or later) but for `residue_m`; until then things go on as they
         are.
         """
-        last = (
-            self.occupancy[-1] if self.occupancy else Occupancy(from_=self.people.start, people=self.people.people[-1])
+        occupancy = living_from(
+            self.occupancy, self.people, self.today, people=people, months_per_year=months_per_year, disposal=disposal
         )
-        changed = last.model_copy(
-            update={
-                "from_": self.today,
-                "people": last.people if people is None else people,
-                "months_per_year": last.months_per_year if months_per_year is None else months_per_year,
-                "disposal": last.disposal if disposal is None else disposal,
-            }
-        )
-        occupancy = self.occupancy
-        if people is not None or months_per_year is not None or disposal is not None:
-            before = [one for one in self.occupancy if one.from_ < self.today]
-            if not before:  # somebody was there before today, too
-                before = [last.model_copy(update={"from_": self.people.start})]
-            occupancy = (*before, changed)
-        else:
-            occupancy = occupancy or (last,)
         start = pumped_on or self.people.start
         after_all, of = vessel or self.vessel, tank or self.tank
         return replace(

@@ -95,6 +95,30 @@ def course(occupancy: Sequence[Occupancy], start: date, *, people: float = PEOPL
     return Course(start, tuple(times), tuple(totals), tuple(counts))
 
 
+def living_from(
+    occupancy: tuple[Occupancy, ...],
+    so_far: Course,
+    today: date,
+    *,
+    people: float | None = None,
+    months_per_year: float | None = None,
+    disposal: Disposal | None = None,
+) -> tuple[Occupancy, ...]:
+    """Who lives there with something changed from today on; what is None, and the years before, stay as they were.
+
+    `so_far`: the course that stands in where no household is on record.
+    """
+    last = occupancy[-1] if occupancy else Occupancy(from_=so_far.start, people=so_far.people[-1])
+    wanted = {"people": people, "months_per_year": months_per_year, "disposal": disposal}
+    told = {name: value for name, value in wanted.items() if value is not None}
+    if not told:
+        return occupancy or (last,)
+    before = [one for one in occupancy if one.from_ < today]
+    if not before:  # somebody was there before today, too
+        before = [last.model_copy(update={"from_": min(so_far.start, today)})]
+    return (*before, last.model_copy(update={"from_": today, **told}))
+
+
 class Episode(NamedTuple):
     """One span between pump-outs. `end` is None for the present one; `residue_m` is the sludge left on the floor at
     its start.

@@ -27,11 +27,8 @@ from selfcheck.domain.accumulation import (
     SPLIT_SPREAD,
 )
 from selfcheck.domain.history import Course
+from selfcheck.domain.likelihood import Grid, Seen, likelihood, pivot_of
 
-#: Degrees of freedom of the errors: heavy tails, so that one wild reading is outvoted and not averaged in (our choice).
-FREEDOM = 4.0
-#: Scale of the errors as a share of a reading's standard error: the middle 80 % is then as wide as for a normal error.
-SCALE = 1.2816 / 1.5332
 _RATES = 22
 _POWERS, _POWERS_NARROW = 10, 7  # over the whole range of powers, and over what readings have left of it
 _GOLDEN = (math.sqrt(5.0) - 1.0) / 2.0
@@ -40,20 +37,6 @@ _LEAST = 2e-5  # share of the whole weight below which a pair of rates is left o
 _CUT = 5.5  # nats below the best point at which the grid ends, about 3.3 standard deviations
 
 
-class Seen(NamedTuple):
-    """One layer at one check: person-years and years since its pump-out, volume gained [m³], its standard error [m³].
-
-    `newest`: the last reading of the present span. It is no outlier, whatever the older ones say: its error is normal.
-    """
-
-    person_years: float
-    years: float
-    volume_m3: float
-    error_m3: float
-    newest: bool = False
-
-
-Grid = list[float]
 #: Log of a growth factor so large or small that it stands for never, for from the start, and for no growth at all.
 NEVER, FROM_THE_START, NOTHING = 1e9, -1e9, -1e8
 
@@ -67,7 +50,7 @@ class Posterior:
         `vessel_error`: relative standard error of the tank's volume. Rates are in volumes of the tank as assumed, so a
         tank of doubtful size only widens what is known beforehand; readings and limits share its error and it cancels.
         """
-        self.pivot = _pivot([*sludge, *scum])
+        self.pivot = pivot_of([*sludge, *scum])
         self._spread = math.hypot(RATE_SPREAD, vessel_error)
         self._shift = math.log(self.pivot)
         powers = _middles(POWER_LEAST, POWER_MOST, _SCAN_POWERS)
@@ -109,7 +92,7 @@ class Posterior:
             rates = [math.exp(x) for x in grid]
             rows = []
             for i in looked:
-                line = self._likelihood(seen, powers[i], rates)
+                line = likelihood(seen, powers[i], rates, self.pivot)
                 expected = mean + shifts[i]
                 rows.append([value - narrow * (x - expected) ** 2 for x, value in zip(grid, line, strict=True)])
             best = [max(row) for row in rows]
@@ -124,30 +107,6 @@ class Posterior:
             rounds -= 1
             looked = list(range(len(powers)))
             low, high = low - (high - low) / 4.0, high + (high - low) / 4.0
-
-    def _likelihood(self, seen: Sequence[Seen], power: float, rates: Grid) -> Grid:
-        """Log likelihood of one layer's readings at each rate. The Student-t terms are multiplied and logged once a
-        dozen.
-        """
-        out = [0.0] * len(rates)
-        older = [one for one in seen if not one.newest]
-        for start in range(0, len(older), 12):
-            product = [1.0] * len(rates)
-            for one in older[start : start + 12]:
-                scale = 1.0 / (one.error_m3 * SCALE * math.sqrt(FREEDOM))
-                slope = self._slope(one, power) * scale
-                at = one.volume_m3 * scale
-                product = [p * (1.0 + (off := slope * rate - at) * off) for p, rate in zip(product, rates, strict=True)]
-            out = [a - (FREEDOM + 1.0) / 2.0 * math.log(p) for a, p in zip(out, product, strict=True)]
-        for one in seen[len(older) :]:
-            slope, at = self._slope(one, power) / one.error_m3, one.volume_m3 / one.error_m3
-            out = [a - 0.5 * (off := slope * rate - at) * off for a, rate in zip(out, rates, strict=True)]
-        return out
-
-    def _slope(self, one: Seen, power: float) -> float:
-        """Volume [m³] at the time of a reading for a rate of one at the pivot."""
-        grown: float = one.person_years / one.years * (one.years / self.pivot) ** power
-        return grown
 
     def _fill(
         self, sludge: Sequence[Seen], scum: Sequence[Seen], x_range: tuple[float, float], y_range: tuple[float, float]
@@ -176,17 +135,11 @@ class Posterior:
             wider = exp(moved)
             along_x, along_y = splits, [0.0] * (_RATES * _RATES)
             if sludge:
-                along_x = list(
-                    map(
-                        add,
-                        splits,
-                        _set_aside(self._likelihood(sludge, power, [rate * wider for rate in x_rates]), x_aside),
-                    )
-                )
+                told = likelihood(sludge, power, [rate * wider for rate in x_rates], self.pivot)
+                along_x = list(map(add, splits, _set_aside(told, x_aside)))
             if scum:
-                along_y = _turned(
-                    _set_aside(self._likelihood(scum, power, [rate * wider for rate in y_rates]), y_aside)
-                )
+                told = likelihood(scum, power, [rate * wider for rate in y_rates], self.pivot)
+                along_y = _turned(_set_aside(told, y_aside))
             row = [a + b - narrow * (t - mean) ** 2 for a, b, t in zip(along_x, along_y, self.totals, strict=True)]
             rows.append(row)
             tops.append(max(row) + _normal(power, POWER_MEAN, POWER_SPREAD))
@@ -228,32 +181,17 @@ class Posterior:
     def rate_quantile(self, share: float) -> float:
         """Quantile of the total rate [m³ a person in the first year]."""
         order = self.order(self.totals)
-        offs = [power * self._shift - moved for power, moved in zip(self.powers, self._moved, strict=True)]
+        grown = [moved - power * self._shift for power, moved in zip(self.powers, self._moved, strict=True)]
         low, high = min(self.totals) - 3.0, max(self.totals) + 3.0
-        for _ in range(40):
-            middle = (low + high) / 2.0
-            if order.below([middle + off for off in offs]) < share:
-                low = middle
-            else:
-                high = middle
-        return math.exp((low + high) / 2.0)
+        return math.exp(order.quantile(share, grown, low, high, rounds=40))
 
     def volume_quantiles(self, layer: Grid, growth: Grid, shares: Sequence[float]) -> list[float]:
         """Quantiles of one layer's gained volume [m³]; `layer` is `sludge` or `scum`, `growth` as from `growth()`."""
         if growth[0] == NOTHING:
             return [0.0 for _ in shares]
         order = self.sludge_order if layer is self.sludge else self.scum_order
-        out = []
-        for share in shares:
-            low, high = order.keys[0] + min(growth), order.keys[-1] + max(growth)
-            for _ in range(24):
-                middle = (low + high) / 2.0
-                if order.below([middle - g for g in growth]) < share:
-                    low = middle
-                else:
-                    high = middle
-            out.append(math.exp((low + high) / 2.0))
-        return out
+        low, high = order.keys[0] + min(growth), order.keys[-1] + max(growth)
+        return [math.exp(order.quantile(share, growth, low, high, rounds=24)) for share in shares]
 
     @cached_property
     def sludge_order(self) -> Order:
@@ -284,6 +222,18 @@ class Order(NamedTuple):
                 weight += before + (row[at] - before) * (bar - low) / (keys[at] - low)
         return weight
 
+    def quantile(self, share: float, grown: Sequence[float], low: float, high: float, *, rounds: int) -> float:
+        """The value between `low` and `high` that keys, each more by `grown` of its power, stay below with that share
+        of the weight; halved so many times.
+        """
+        for _ in range(rounds):
+            middle = (low + high) / 2.0
+            if self.below([middle - more for more in grown]) < share:
+                low = middle
+            else:
+                high = middle
+        return (low + high) / 2.0
+
 
 def _middles(low: float, high: float, count: int) -> Grid:
     step = (high - low) / count
@@ -307,11 +257,3 @@ def _turned(square: Grid) -> Grid:
 
 def _normal(x: float, mean: float, spread: float) -> float:
     return -0.5 * ((x - mean) / spread) ** 2
-
-
-def _pivot(seen: Sequence[Seen]) -> float:
-    """Weighted geometric mean of the times of the readings [yr]; 1 when there are none."""
-    weights = [min(abs(one.volume_m3) / one.error_m3, 20.0) ** 2 + 0.01 for one in seen]
-    if not seen:
-        return 1.0
-    return math.exp(sum(w * math.log(one.years) for w, one in zip(weights, seen, strict=True)) / sum(weights))

@@ -12,7 +12,8 @@ from datetime import date
 
 from selfcheck.domain.findings import Dates
 from selfcheck.domain.forecast import Forecast
-from selfcheck.domain.household import Disposal, Household, Occupancy, Tank
+from selfcheck.domain.history import living_from
+from selfcheck.domain.household import Disposal, Household, Tank
 from selfcheck.domain.judging import judge
 from selfcheck.domain.limits import RuleSet
 from selfcheck.domain.shapes import Vessel, vessel
@@ -91,15 +92,15 @@ def with_people(household: Household, ahead: Forecast, change: Change) -> Househ
     """The household as it would be from today on; the years before stay as they were."""
     if change.people is None and change.months_per_year is None and change.disposal is None:
         return household
-    before = [one for one in ahead.occupancy if one.from_ < ahead.today]
-    last = (
-        ahead.occupancy[-1] if ahead.occupancy else Occupancy(from_=ahead.people.start, people=ahead.people.people[-1])
+    changed = living_from(
+        ahead.occupancy,
+        ahead.people,
+        ahead.today,
+        people=change.people,
+        months_per_year=change.months_per_year,
+        disposal=change.disposal,
     )
-    if not before:  # somebody was there before today, too
-        before = [last.model_copy(update={"from_": min(ahead.people.start, ahead.today)})]
-    wanted = {"people": change.people, "months_per_year": change.months_per_year, "disposal": change.disposal}
-    told = {name: value for name, value in wanted.items() if value is not None}
-    return household.model_copy(update={"occupancy": [*before, last.model_copy(update={"from_": ahead.today, **told})]})
+    return household.model_copy(update={"occupancy": list(changed)})
 
 
 def each_limit(case: Case, judgement: Judgement) -> tuple[RuleRow, ...]:

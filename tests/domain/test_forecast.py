@@ -14,9 +14,10 @@ from selfcheck.domain.check import Check, PumpOut, Reading, Readings, Seen
 from selfcheck.domain.forecast import Forecast, forecast
 from selfcheck.domain.history import after
 from selfcheck.domain.household import Box, Drum, Household, Occupancy, Tank
+from selfcheck.domain.likelihood import SCALE
+from selfcheck.domain.likelihood import Seen as Evidence
 from selfcheck.domain.limits import Limit
-from selfcheck.domain.posterior import SCALE, Posterior
-from selfcheck.domain.posterior import Seen as Evidence
+from selfcheck.domain.posterior import Posterior
 from selfcheck.domain.shapes import vessel
 
 LENGTH, WIDTH, DEPTH, OUTLET = 2.44, 1.27, 1.22, 0.43
