@@ -14,9 +14,14 @@ import sys
 from collections.abc import Sequence
 from datetime import date
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from selfcheck.errors import SelfcheckError, UsageProblem
 from selfcheck.plain import streams
+
+if TYPE_CHECKING:
+    from selfcheck.loading.place import Place
+    from selfcheck.sitting import Sitting
 
 DONE, CALL, WRONG, INTERRUPTED = 0, 1, 2, 130
 #: Days that can be taken for today. Our choice: longer than any tank lasts, and no slip of a digit.
@@ -89,16 +94,20 @@ def _open(args: list[str]) -> int:
 def _assistant(
     folder: Path | None, plain: bool, rules: str | None, content: Path | None, today: date, fixed: bool
 ) -> int:
-    begin = False
-    if folder is not None:
-        begin = _may_begin(folder)
+    begin = folder is not None and _may_begin(folder)
+
+    def open_sitting(place: Place) -> Sitting:
+        from selfcheck.sitting import Sitting
+
+        return Sitting.open(folder, place, today, rules, begin=begin, fixed_day=fixed)
+
     if _wants_plain(plain):
         from selfcheck.plain.face import run as run_plain
 
-        return run_plain(folder, today, rules=rules, content=content, begin=begin, fixed_day=fixed)
+        return run_plain(open_sitting, content)
     from selfcheck.app.run import run as run_app
 
-    return run_app(folder, today, rules=rules, content=content, begin=begin, fixed_day=fixed)
+    return run_app(open_sitting, content)
 
 
 def _may_begin(folder: Path) -> bool:

@@ -8,28 +8,21 @@ import gc
 import os
 import signal
 import sys
-from datetime import date
+from collections.abc import Callable
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
     from selfcheck.app.app import SelfcheckApp
+    from selfcheck.loading.place import Place
     from selfcheck.sitting import Sitting
 
 #: the exit code after a signal that ends a program, the same as line by line
 INTERRUPTED = 130
 
 
-def run(
-    folder: Path | None,
-    today: date,
-    *,
-    rules: str | None = None,
-    content: Path | None = None,
-    begin: bool = False,
-    fixed_day: bool = False,
-) -> int:
-    """Run until the person leaves; the exit code. The arguments are those of `Sitting.open`.
+def run(open_sitting: Callable[[Place], Sitting], content: Path | None = None) -> int:
+    """Run until the person leaves; the exit code. `open_sitting` reads the record; `content`: an educator's own folder.
 
     What went wrong is raised after the terminal is itself again.
     """
@@ -40,13 +33,7 @@ def run(
     from selfcheck.loading.place import content_place
 
     place = content_place(content)
-
-    def open_sitting() -> Sitting:
-        from selfcheck.sitting import Sitting
-
-        return Sitting.open(folder, place, today, rules, begin=begin, fixed_day=fixed_day)
-
-    app = SelfcheckApp(quick.home(place), FaceWords(quick.words(place, "screen")), open_sitting)
+    app = SelfcheckApp(quick.home(place), FaceWords(quick.words(place, "screen")), lambda: open_sitting(place))
     try:
         return _finish(app)
     finally:

@@ -3,23 +3,22 @@
 from __future__ import annotations
 
 import sys
-from collections.abc import Sequence
-from datetime import date
+from collections.abc import Callable
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from selfcheck.errors import RecordProblem
 from selfcheck.interview import hazards
-from selfcheck.loading.conversations import flow_ids, script
+from selfcheck.loading.conversations import flow_ids
 from selfcheck.loading.place import Place, content_place
 from selfcheck.plain import pages
+from selfcheck.plain.at_start import ANEW, GO_ON, WHAT_NOW, AtStart
 from selfcheck.plain.desks import DeskFace
 from selfcheck.plain.listening import Interrupted, Listener
 from selfcheck.plain.phrases import Words
 from selfcheck.plain.speaking import Speaker
 from selfcheck.plain.talking import Gone, Talk
 from selfcheck.plain.waiting import patience
-from selfcheck.sitting import HomeFacts, Sitting, Unfinished
+from selfcheck.sitting import Sitting
 
 if TYPE_CHECKING:
     from selfcheck.interview.dialogue import Conversation
@@ -28,30 +27,18 @@ if TYPE_CHECKING:
     from selfcheck.sitting.desk import Desk
     from selfcheck.sitting.desk import Talk as DeskTalk
 
-HOME = "home"
-WHAT_NOW = "what_now"
 TROUBLE = "trouble"
-#: so many damaged files are named at the start. Our choice: more would push the question off the screen.
-MOST_NAMED = 8
 
 
-def run(
-    folder: Path | None,
-    today: date,
-    *,
-    rules: str | None = None,
-    content: Path | None = None,
-    begin: bool = False,
-    fixed_day: bool = False,
-) -> int:
+def run(open_sitting: Callable[[Place], Sitting], content: Path | None = None) -> int:
     """The assistant on standard input and output, until the person leaves. Gives the exit code.
 
-    `begin`: the folder may be new. `fixed_day`: `today` was given, so that it stands for the clock in the record too.
+    `open_sitting` reads the record; `content`: an educator's own folder.
     """
     place = content_place(content)
     speaker, listener, words = Speaker(sys.stdout), Listener(sys.stdin), Words(place)
     with patience(speaker, words("menu", "opening"), words):
-        sitting = Sitting.open(folder, place, today, rules, begin=begin, fixed_day=fixed_day)
+        sitting = open_sitting(place)
     face = Face(sitting, speaker, listener)
     try:
         with listener.minding_signals():
@@ -80,6 +67,7 @@ class Face:
         self._in = listener
         self._words = Words(sitting.place)
         self._asked_if_over = False
+        self._start = AtStart(sitting, speaker, self._words, self._line)
         self._talk = Talk(sitting, speaker, listener, self._words)
         self._desks = DeskFace(speaker, self._words, self._line, self._at_desk)
 
@@ -87,7 +75,7 @@ class Face:
         """Start screen, what the person picks, and back again, until they leave. Gives the exit code."""
         while True:
             try:
-                if self._say_home().danger_on is not None and not self._asked_if_over:
+                if self._start.say().danger_on is not None and not self._asked_if_over:
                     self._ask_if_over()
                     continue
                 if self._offer_unfinished():
@@ -106,7 +94,7 @@ class Face:
         """Do what was picked at the start: a conversation, or a page to read."""
         if wish in flow_ids(self._place):
             unfinished = self._sitting.unfinished()
-            if unfinished is not None and unfinished.flow == wish and not self._may_begin_anew(unfinished):
+            if unfinished is not None and unfinished.flow == wish and self._start.go_on_or_anew(unfinished) == GO_ON:
                 self._converse(self._sitting.resume())
                 return
             self._converse(self._sitting.begin(wish))
@@ -158,37 +146,6 @@ class Face:
                 self._wait()
         desk.ended(talk)
 
-    def _say_home(self) -> HomeFacts:
-        say = self._words
-        with patience(self._out, say("menu", "opening"), say):
-            home = self._sitting.home()
-        self._out.gap()
-        self._out.say(say("menu", "hello", name=home.name) if home.name else say("menu", "no_name"))
-        if self._sitting.demonstration:
-            self._out.say(say("menu", "demonstration"))
-        if home.last_check is None:
-            self._out.say(say("menu", "no_check"))
-        else:
-            self._out.say(say("menu", "last_check", day=pages.day(home.last_check, self._sitting)))
-            self._out.say(home.verdict_line)
-        if home.look_again is not None:
-            self._out.say(say("menu", "look_again", day=pages.day(home.look_again, self._sitting)))
-        if home.problems:
-            self._out.gap()
-            self._out.say(say("menu", "problems"))
-            self._name(home.problems)
-        self._out.gap()
-        return home
-
-    def _name(self, problems: Sequence[RecordProblem]) -> None:
-        """Each file that cannot be used; after some, only how many more there are."""
-        for problem in problems[:MOST_NAMED]:
-            self._out.say(str(problem), indent="  ", first="- ")
-        if len(problems) > MOST_NAMED:
-            self._out.say(
-                self._words("menu", "more_problems", count=len(problems) - MOST_NAMED), indent="  ", first="- "
-            )
-
     def _what_now(self) -> str:
         """What the person picks at the start. Raises Gone when they leave."""
         from selfcheck.sitting.at_start import start_talk
@@ -205,48 +162,14 @@ class Face:
         unfinished = self._sitting.unfinished()
         if unfinished is None:
             return True
-        self._name(unfinished.problems)
-        options: tuple[str, ...] = ("unfinished_on", "unfinished_anew", "unfinished_later")
-        if unfinished.lid_off:  # first it is asked where the lid is, which begins what is gone on with
-            options = ("unfinished_on", "unfinished_later")
-        picked = self._pick(self._unfinished_line(unfinished), "unfinished_ask", options)
-        if picked == "unfinished_on":
+        picked = self._start.offer(unfinished)
+        if picked == GO_ON:
             self._converse(self._sitting.resume())
             return False
-        if picked == "unfinished_anew":
+        if picked == ANEW:
             self._sitting.discard()
             return self._offer_unfinished()
         return True
-
-    def _may_begin_anew(self, unfinished: Unfinished) -> bool:
-        options = ("unfinished_on",) if unfinished.lid_off else ("unfinished_on", "unfinished_anew")
-        return self._pick(self._unfinished_line(unfinished), "unfinished_ask", options) == "unfinished_anew"
-
-    def _unfinished_line(self, unfinished: Unfinished) -> str:
-        labels = script(self._place, HOME).words_of(WHAT_NOW).options
-        flow = labels.get(unfinished.flow, unfinished.flow)
-        began = unfinished.started[:10]
-        try:
-            began = pages.day(date.fromisoformat(began), self._sitting)
-        except ValueError:
-            began = "?"
-        line = self._words("menu", "unfinished", flow=flow.rstrip("?."), day=began)
-        return f"{line} {self._words('menu', 'unfinished_lid')}" if unfinished.lid_off else line
-
-    def _pick(self, before: str, question: str, options: tuple[str, ...]) -> str:
-        """A small question of this face's own. Raises Gone at the end of the input."""
-        self._out.say(before)
-        self._out.say(self._words("menu", question))
-        for number, name in enumerate(options, 1):
-            self._out.choice(number, self._words("menu", name))
-        while True:
-            line = self._line().strip().rstrip(".")
-            if line.isdecimal() and 1 <= int(line) <= len(options):
-                return options[int(line) - 1]
-            if line.lower() in ("quit", "leave", "exit", "save and leave"):
-                self._out.say(self._words("menu", "bye"))
-                raise Gone(0)
-            self._out.say(self._words("menu", "pick", most=len(options)))
 
     def _wait(self) -> None:
         self._out.gap()
