@@ -98,11 +98,19 @@ def ending_messages(talk: Conversation) -> list[Message]:
         messages.append(still_open(talk))
     outcome = talk.script.outcomes.get(state.step.outcome)
     if outcome is not None:
-        text = "\n".join(part for part in (talk.words(outcome.body), talk.words(outcome.next_step)) if part)
+        parts = (talk.words(outcome.body), _reasons(talk), talk.words(outcome.next_step))
+        text = "\n".join(part for part in parts if part)
         messages.append(Message("say", text, talk.words(outcome.title)))
     if state.step.left:
         messages.append(Message("note", talk.phrases.say("left_unsaved" if talk.trouble() else "left")))
     return messages
+
+
+def _reasons(talk: Conversation) -> str:
+    """Why somebody has to be called: each hazard told that is no danger to life, in a sentence. "" for none."""
+    found = [talk.script.cautions.get(hazard) for hazard in talk.state.answered.hazards]
+    told = [one.told for one in found if one is not None and one.told and one.level != "danger"]
+    return talk.phrases.say("end_reasons", told="; ".join(inline(one) for one in told)) if told else ""
 
 
 def still_open(talk: Conversation) -> Message:

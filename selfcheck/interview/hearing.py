@@ -45,7 +45,7 @@ def hear(talk: Conversation, text: str) -> list[Message]:
     hazard = find(text) if text else None
     node = talk.node
     if hazard is not None and node is not None and talk.pending is None and hazard.id in node.told_as:
-        return talk.accept(Answer(node.id, "value", node.told_as[hazard.id], said=text))
+        return talk.accept(_told_as(talk, node, node.told_as[hazard.id], text))
     if hazard is not None and not _says_its_own(talk, hazard, text):
         if hazard.sure:
             return with_option(talk, hazard.id, text)
@@ -103,6 +103,15 @@ def offer(talk: Conversation, node: Node, reading: Reading, text: str) -> list[M
 
     choices = tuple((str(place), at_start(label)) for place, (label, _) in enumerate(meanings))
     return talk.ask(Pending(talk.phrases.say("which_unit"), choices, choose, other))
+
+
+def _told_as(talk: Conversation, node: Node, option: str, text: str) -> Answer:
+    """The answer that words of danger are here, with what else the line names where several may be."""
+    if node.kind != "choose_several":
+        return Answer(node.id, "value", option, said=text)
+    heard = loose(talk.script, node, text).answer
+    beside = [one for one in choices_of(heard) if one != option] if heard is not None else []
+    return Answer(node.id, "value", (option, *beside), said=text)
 
 
 def _says_its_own(talk: Conversation, hazard: Hazard, text: str) -> bool:

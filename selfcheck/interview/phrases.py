@@ -61,6 +61,7 @@ PHRASES: dict[str, tuple[str, ...]] = {
     "odd_most": ("value", "bound"),
     "odd_usual_least": ("value", "bound"),
     "odd_usual_most": ("value", "bound"),
+    "end_reasons": ("told",),
     "review_item": ("name", "value"),
     "review_line": ("name", "value"),
     "several_change": ("name", "value", "old"),

@@ -23,10 +23,15 @@ SKETCH = (56, 18)  # cells and lines of the sketch: it fits the narrowest termin
 
 
 def page_of(sitting: Sitting, conversation: Conversation) -> PartedPage | None:
-    """The page of this conversation; None where the verdict, or nothing, follows. None as well after a danger."""
-    ending = conversation.ending
-    make = _PAGES.get(conversation.script.flow.id)
+    """The page of this conversation; None where the verdict, or nothing, follows.
+
+    After a hazard the verdict follows, or a page that has it on top; after a danger nothing else does.
+    """
+    ending, flow = conversation.ending, conversation.script.flow.id
+    make = _PAGES.get(flow)
     if make is None or ending is None or ending.left or ending.outcome == "danger":
+        return None
+    if conversation.state.answered.hazards and flow not in _VERDICT_ON_TOP:
         return None
     return make(sitting, conversation)
 
@@ -210,6 +215,7 @@ def _plan(conversation: Conversation) -> Plan:
     )
 
 
+_VERDICT_ON_TOP = ("after_pump_out",)
 _PAGES: dict[str, Callable[[Sitting, Conversation], PartedPage]] = {
     "look_ahead": _ahead,
     "after_pump_out": _pumped,

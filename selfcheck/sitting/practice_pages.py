@@ -1,4 +1,7 @@
-"""Practice: a pretend tank of a number, read, judged and graded. Nothing of it touches the record."""
+"""Practice: a pretend tank of a number, read, judged and graded. Nothing of it touches the record.
+
+A danger that is told meanwhile is one at the household's own tank, and is kept and shown as anywhere else.
+"""
 
 from __future__ import annotations
 
@@ -174,9 +177,12 @@ class PracticePages:
     def _grade(self, tank: PracticeTank, looked: Look, talk: object) -> Step:
         from selfcheck.interview.dialogue import Conversation
         from selfcheck.sitting.practice_grades import graded
+        from selfcheck.sitting.record_pages import RecordPages
 
         assert isinstance(talk, Conversation)
-        if talk.ending is None or talk.ending.left or talk.ending.outcome == "danger":
+        if talk.state.answered.hazards:
+            return RecordPages(self.sitting).or_told(talk, Stay())
+        if talk.ending is None or talk.ending.left:
             return Stay()
         return Go(partial(graded, self, tank, looked, talk))
 

@@ -65,6 +65,41 @@ def told(found: PartedPage) -> str:
     return "\n".join([found.headline, *found.lead, *(line for one in found.parts for line in one.lines)])
 
 
+@pytest.mark.parametrize(
+    ("flow", "lines"),
+    [("after_pump_out", ("today", "gone", "closed")), ("find_tank", ()), ("look_ahead", ()), ("learn", ("1", "2"))],
+)
+def test_what_calls_for_a_call_today_is_said_at_the_end_with_its_reason(
+    home: Path, flow: str, lines: tuple[str, ...]
+) -> None:
+    with at(home) as sitting:
+        conversation = sitting.begin(flow)
+        conversation.start()
+        for line in ("the ground by the tank has sunk", *lines):
+            conversation.hear(line)
+        for _ in range(40):
+            if conversation.prompt is None:
+                break
+            conversation.hear("skip" if conversation.prompt.unknown_allowed else "1")
+        assert conversation.ending is not None
+        assert conversation.ending.outcome == "call_today"
+        said = conversation.messages[-1].text
+        assert "Say why you call: the ground has sunk" in said
+        assert said.splitlines()[-1].startswith("Call a licensed septic service today")
+        found = sitting.conclude(conversation)
+        assert not isinstance(found, str)
+        assert found.verdict == "call_now"
+
+
+def test_not_knowing_is_an_answer_to_the_first_question_of_what_do_i_own(home: Path) -> None:
+    with at(home) as sitting:
+        conversation = sitting.begin("learn")
+        conversation.start()
+        conversation.hear("I don't know")
+        assert conversation.prompt is not None
+        assert conversation.prompt.question == "sewer_or_tank"
+
+
 def test_the_dates_are_shown_at_once_and_nothing_is_written(home: Path) -> None:
     before = {path: path.read_bytes() for path in home.rglob("*.json")}
     with at(home) as sitting:

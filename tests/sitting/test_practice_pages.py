@@ -62,6 +62,30 @@ def test_readings_far_off_and_left_out_are_called_so(sitting: Sitting) -> None:
     assert "2nd cloth: you left it out." in desk.text
 
 
+@pytest.mark.parametrize(
+    ("lines", "hazard"),
+    [(("my husband fell in",), "fell_in"), (("the lid is cracked", *["skip"] * 4, "1"), "lid_broken")],
+)
+def test_a_danger_told_meanwhile_is_kept_and_shown_as_anywhere_else(
+    sitting: Sitting, lines: tuple[str, ...], hazard: str
+) -> None:
+    desk = at(sitting).say("number", "42", "look", *lines)
+    assert (sitting.checks[-1].on, sitting.checks[-1].hazards) == (sitting.today, [hazard])
+    assert desk.desk.page.verdict is not None
+    assert desk.desk.page.verdict.verdict == ("danger" if hazard == "fell_in" else "call_now")
+
+
+def test_what_is_wrong_with_the_pretend_tank_is_none_of_the_own_one(sitting: Sitting) -> None:
+    before = files(sitting)
+    desk = at(sitting).say("number", "42", "look", "4 in", "4 in", "2 in")
+    assert desk.talk is not None
+    talk = desk.talk.conversation
+    desk.say("the tee is loose and the lid is cracked")
+    assert set(talk.state.answered["pretend_signs"].value) == {"tees", "lid"}
+    desk.say("carry on")
+    assert files(sitting) == before
+
+
 @pytest.mark.parametrize("number", range(1, 40))
 def test_naming_just_what_is_wrong_is_right(sitting: Sitting, number: int) -> None:
     truth = draw(number, FIRST_DAY).truth(FIRST_DAY)
