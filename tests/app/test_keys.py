@@ -289,7 +289,7 @@ async def test_a_fault_while_painting_is_handed_on_and_not_printed() -> None:
 
     async def press() -> None:
         async with running(app, (80, 24)) as pilot:
-            app.home.choose = lambda number: 1 / 0  # type: ignore[assignment, return-value]
+            app.home.pick = lambda number: 1 / 0  # type: ignore[assignment, return-value]
             await pilot.press("1")
             await pilot.pause()
 

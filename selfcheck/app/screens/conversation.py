@@ -10,23 +10,22 @@ from textual import on
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.containers import Horizontal
-from textual.screen import Screen
 from textual.widgets import Input
 
+from selfcheck.app.screens.choosing import ChoosingScreen
 from selfcheck.app.screens.hints import hints_for
 from selfcheck.app.widgets.answer import AnswerInput
 from selfcheck.app.widgets.choices import Choices, Option
 from selfcheck.app.widgets.drawn import DrawnPanel
 from selfcheck.app.widgets.keys import KeyHint, KeyRow
+from selfcheck.app.widgets.lines import Across, Mark
 from selfcheck.app.widgets.log import MessageLog, Own, Said
-from selfcheck.app.widgets.rule import Across, Mark
 from selfcheck.app.widgets.stage import StageLine
 from selfcheck.app.widgets.tank import TankLine, TankPanel
 from selfcheck.app.words import FaceWords
 from selfcheck.errors import SelfcheckError
 
 if TYPE_CHECKING:
-    from selfcheck.app.app import SelfcheckApp
     from selfcheck.app.at_desk import Origin
     from selfcheck.interview.dialogue import Conversation
 
@@ -37,14 +36,13 @@ PICKED_BY_KEY = ("choose", "confirm", "say")
 SEVERAL = "choose_several"
 
 
-class ConversationScreen(Screen[None]):
+class ConversationScreen(ChoosingScreen):
     """Shows a conversation and passes on what a person says. It decides nothing itself."""
 
     CSS_PATH = "conversation.tcss"
     #: seconds a question stands before a number key alone answers it, so that a key held down or hit twice does not
     #: answer what nobody has read; our choice
     BREATH: ClassVar[float] = 0.25
-    AUTO_FOCUS = "AnswerInput"
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("f2", "tell('why')", show=False),
         Binding("f3", "tell('how')", show=False),
@@ -104,21 +102,12 @@ class ConversationScreen(Screen[None]):
 
     def on_mount(self) -> None:
         """Show how it began; what was said before a break steps back."""
-        self.query_one(AnswerInput).cursor_blink = False
         self.set_class(self.drawn is not None, "-drawn")
         playing = [Own("note", self._words("playing"))] if self._script else []
         before = _before_the_break(self._first)
         if before:
             self.query_one(MessageLog).add(self._first[:before])
         self._show([*playing, *self._first[before:]])
-
-    @property
-    def selfcheck(self) -> SelfcheckApp:
-        """The program this page belongs to."""
-        from selfcheck.app.app import SelfcheckApp
-
-        assert isinstance(self.app, SelfcheckApp)
-        return self.app
 
     def hear(self, line: str) -> None:
         """Pass a line on. What cannot be kept is said, and the line stays to be sent again."""
@@ -239,16 +228,10 @@ class ConversationScreen(Screen[None]):
         else:
             self.selfcheck.go_home()
 
-    @on(AnswerInput.Number)
-    def _number(self, event: AnswerInput.Number) -> None:
-        if event.pressed - self._shown_at >= self.BREATH:
-            self._pick(event.number)
+    def heeds(self, key: AnswerInput.Number) -> bool:
+        return key.pressed - self._shown_at >= self.BREATH
 
-    @on(Choices.Picked)
-    def _picked(self, event: Choices.Picked) -> None:
-        self._pick(event.number)
-
-    def _pick(self, number: int) -> None:
+    def pick(self, number: int) -> None:
         choices = self.query_one(Choices)
         if not choices.has(number):
             return
@@ -256,10 +239,6 @@ class ConversationScreen(Screen[None]):
             choices.mark(number)
         else:
             self.hear(str(number))
-
-    @on(AnswerInput.Move)
-    def _move(self, event: AnswerInput.Move) -> None:
-        self.query_one(Choices).move(event.by)
 
     @on(Input.Submitted)
     def _submitted(self, event: Input.Submitted) -> None:
@@ -272,7 +251,7 @@ class ConversationScreen(Screen[None]):
         elif self.conversation.ending is not None:
             self.selfcheck.after_ending()
         elif highlighted is not None:
-            self._pick(highlighted)
+            self.pick(highlighted)
         elif self._script:
             self._play_next()
         elif self.conversation.prompt is not None and self.conversation.prompt.kind == "say":

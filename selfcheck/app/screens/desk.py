@@ -9,16 +9,15 @@ from textual import on, work
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.containers import Horizontal, VerticalScroll
-from textual.screen import Screen
 from textual.widgets import Input
 
 from selfcheck.app import pages
+from selfcheck.app.screens.choosing import ChoosingScreen
 from selfcheck.app.widgets.answer import AnswerInput
 from selfcheck.app.widgets.choices import Choices, Option
 from selfcheck.app.widgets.drawn import DrawnPanel
 from selfcheck.app.widgets.keys import KeyHint, KeyRow
-from selfcheck.app.widgets.lines import Block
-from selfcheck.app.widgets.rule import Across, Mark
+from selfcheck.app.widgets.lines import Across, Block, Mark
 from selfcheck.app.widgets.stage import StageLine
 from selfcheck.app.widgets.tank import TankLine, TankPanel
 from selfcheck.app.words import FaceWords, waiting
@@ -27,18 +26,16 @@ from selfcheck.progress import Progress, followed
 from selfcheck.sitting.desk import Danger, Desk, Drawn, Page, Step, Talk
 
 if TYPE_CHECKING:
-    from selfcheck.app.app import SelfcheckApp
     from selfcheck.app.screens.sheet import Picture
 
 #: seconds after which it is said that something is being worked out, and how far it has come; our choice
 PATIENCE, AGAIN = 0.4, 0.3
 
 
-class DeskScreen(Screen[None]):
+class DeskScreen(ChoosingScreen):
     """Shows the pages of a desk one after the other, and passes on what a person picks or types."""
 
     CSS_PATH = "desk.tcss"
-    AUTO_FOCUS = "AnswerInput"
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("escape", "back", show=False),
         Binding("pageup", "scroll(-1)", show=False),
@@ -78,22 +75,12 @@ class DeskScreen(Screen[None]):
 
     def on_mount(self) -> None:
         """Make the first page."""
-        answer = self.query_one(AnswerInput)
-        answer.cursor_blink = False
-        answer.picks = True
+        self.query_one(AnswerInput).picks = True
         self.query_one("#said", Block).display = False
         read = self.query_one("#read")
         for moving in ("scroll_y", "virtual_size", "size"):
             self.watch(read, moving, self._tell_of_more)
         self._go(lambda: None)
-
-    @property
-    def selfcheck(self) -> SelfcheckApp:
-        """The program this page belongs to."""
-        from selfcheck.app.app import SelfcheckApp
-
-        assert isinstance(self.app, SelfcheckApp)
-        return self.app
 
     @property
     def drawn(self) -> Drawn | None:
@@ -207,21 +194,9 @@ class DeskScreen(Screen[None]):
         block.display = bool(lines)
         block.set([(part, kind) for text, kind in lines for part in text.split("\n")])
 
-    @on(AnswerInput.Number)
-    def _number(self, event: AnswerInput.Number) -> None:
-        self._pick(event.number)
-
-    @on(Choices.Picked)
-    def _picked(self, event: Choices.Picked) -> None:
-        self._pick(event.number)
-
-    def _pick(self, number: int) -> None:
+    def pick(self, number: int) -> None:
         if self.query_one(Choices).has(number):
             self._go(lambda: self.desk.pick(number))
-
-    @on(AnswerInput.Move)
-    def _move(self, event: AnswerInput.Move) -> None:
-        self.query_one(Choices).move(event.by)
 
     @on(Input.Submitted)
     def _submitted(self, event: Input.Submitted) -> None:
@@ -232,6 +207,6 @@ class DeskScreen(Screen[None]):
         elif line.strip():
             self._go(lambda: self.desk.hear(line))
         elif highlighted is not None:
-            self._pick(highlighted)
+            self.pick(highlighted)
         elif self.page is not None and self.page.hear is None:
             self.action_back()

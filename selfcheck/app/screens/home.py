@@ -8,29 +8,25 @@ from typing import TYPE_CHECKING, Any
 from textual import on
 from textual.app import ComposeResult
 from textual.containers import Horizontal, Vertical
-from textual.screen import Screen
 from textual.widgets import Input
 
+from selfcheck.app.screens.choosing import ChoosingScreen
 from selfcheck.app.widgets.answer import AnswerInput
 from selfcheck.app.widgets.choices import Choices, Option
 from selfcheck.app.widgets.keys import KeyHint, KeyRow
-from selfcheck.app.widgets.lines import Block
-from selfcheck.app.widgets.rule import Across, Mark
+from selfcheck.app.widgets.lines import Across, Block, Mark
 from selfcheck.app.widgets.stage import StageLine
 from selfcheck.app.widgets.tank import TankLine, TankPanel
 from selfcheck.app.words import FaceWords
 
 if TYPE_CHECKING:
-    from selfcheck.app.app import SelfcheckApp
     from selfcheck.drawing.section import SectionPicture
 
 NODE = "what_now"
 
 
-class HomeScreen(Screen[None]):
+class HomeScreen(ChoosingScreen):
     """Painted from the few words of the start alone; the record follows when it has been read."""
-
-    AUTO_FOCUS = "AnswerInput"
 
     def __init__(self, start: Mapping[str, Any], words: FaceWords) -> None:
         super().__init__()
@@ -72,17 +68,7 @@ class HomeScreen(Screen[None]):
         self.query_one(StageLine).set(self._title)
         self.query_one("#ask", Block).set([(self._ask, "strong")] if self._ask else [])
         self.query_one(Choices).set(self._options)
-        answer = self.query_one(AnswerInput)
-        answer.cursor_blink = False
-        answer.picks = True
-
-    @property
-    def selfcheck(self) -> SelfcheckApp:
-        """The program this page belongs to."""
-        from selfcheck.app.app import SelfcheckApp
-
-        assert isinstance(self.app, SelfcheckApp)
-        return self.app
+        self.query_one(AnswerInput).picks = True
 
     def show_record(self, name: str, facts: list[tuple[str, str]], picture: SectionPicture, units: str) -> None:
         """Fill in what the record says, then do what was asked for while it was being read."""
@@ -94,7 +80,7 @@ class HomeScreen(Screen[None]):
         waiting, self._waiting = self._waiting, None
         self.note("")
         if isinstance(waiting, int):
-            self.choose(waiting)
+            self.pick(waiting)
         elif waiting is not None:
             self.say(waiting)
 
@@ -116,7 +102,7 @@ class HomeScreen(Screen[None]):
         """What is said to a line that was typed here."""
         self.query_one("#note", Block).set(paragraphs)
 
-    def choose(self, number: int) -> None:
+    def pick(self, number: int) -> None:
         """Open what the choice of that number stands for; kept until the record is there."""
         if not 1 <= number <= len(self.option_ids):
             return
@@ -134,18 +120,6 @@ class HomeScreen(Screen[None]):
             return
         self.say_back(self.selfcheck.at_home.hear(line))
 
-    @on(AnswerInput.Number)
-    def _number(self, event: AnswerInput.Number) -> None:
-        self.choose(event.number)
-
-    @on(Choices.Picked)
-    def _picked(self, event: Choices.Picked) -> None:
-        self.choose(event.number)
-
-    @on(AnswerInput.Move)
-    def _move(self, event: AnswerInput.Move) -> None:
-        self.query_one(Choices).move(event.by)
-
     @on(Input.Submitted)
     def _submitted(self, event: Input.Submitted) -> None:
         event.stop()
@@ -154,4 +128,4 @@ class HomeScreen(Screen[None]):
         if line:
             self.say(line)
         elif highlighted is not None:
-            self.choose(highlighted)
+            self.pick(highlighted)

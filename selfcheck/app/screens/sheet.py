@@ -13,8 +13,7 @@ from textual.screen import Screen
 
 from selfcheck.app.widgets.drawn import DrawnPanel
 from selfcheck.app.widgets.keys import KeyHint, KeyRow
-from selfcheck.app.widgets.lines import Block
-from selfcheck.app.widgets.rule import Across
+from selfcheck.app.widgets.lines import Across, Block
 from selfcheck.app.widgets.stage import StageLine
 from selfcheck.app.widgets.tank import TankLine, TankPanel
 from selfcheck.app.words import FaceWords

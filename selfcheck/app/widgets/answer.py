@@ -31,6 +31,7 @@ class AnswerInput(Input):
 
     def __init__(self, *, id: str | None = None) -> None:
         super().__init__(id=id, compact=True, max_length=_LONGEST, select_on_focus=False)
+        self.set_reactive(Input.cursor_blink, False)
         self.picks = False
 
     async def _on_key(self, event: events.Key) -> None:

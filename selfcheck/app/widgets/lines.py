@@ -103,3 +103,17 @@ class Block(Lines):
                 lines.append([Piece(text[:hang], "muted"), Piece(first, part)])
                 lines.extend([Piece(" " * hang), Piece(line, part)] for line in rest)
         return lines
+
+
+class Across(Lines):
+    """A thin line over the whole width."""
+
+    def pieces(self, width: int) -> Sequence[PieceLine]:
+        return [[Piece("─" * width, "line")]]
+
+
+class Mark(Lines):
+    """The `›` before what a person says."""
+
+    def pieces(self, width: int) -> Sequence[PieceLine]:
+        return [[Piece("›", "mark")]]
