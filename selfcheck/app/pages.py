@@ -63,10 +63,9 @@ def verdict(page: VerdictPage, words: FaceWords) -> list[Paragraph]:
     lines: list[Paragraph] = [(page.headline, BANDS.get(page.verdict, "band_now")), GAP, (page.do, "text")]
     lines += [(line, "text") for line in (page.by, page.kind) if line]
     lines += [GAP, (page.sure, "strong"), *((f"{DOT}{line}", "text") for line in page.because)]
-    lines += [(line, "muted") for line in page.not_used]
     rules = () if page.verdict in URGENT else page.rule_rows
     sections = (
-        ("because", page.why), ("by_rule", rules), ("when_next", page.when_next), ("seen", page.seen),
+        ("because", page.why), ("by_rule", rules), ("when_next", page.when_next), ("seen", (*page.seen, *page.not_used)),
         ("not_checked", page.not_checked), ("questionable", page.questionable), ("would_change", page.would_change),
     )  # fmt: skip
     for name, texts in sections:

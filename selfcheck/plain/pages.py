@@ -34,9 +34,7 @@ def verdict(page: VerdictPage, out: Speaker, words: Words) -> None:
             out.say(line)
     for line in page.because:
         _item(out, line)
-    for line in page.not_used:
-        out.say(line)
-    _part(out, words("page", "seen"), page.seen)
+    _part(out, words("page", "seen"), (*page.seen, *page.not_used))
     _part(out, words("page", "because"), page.why)
     _part(out, words("page", "when_next"), page.when_next)
     _part(out, words("page", "not_checked"), page.not_checked)

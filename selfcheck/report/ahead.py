@@ -190,7 +190,8 @@ class _AsItIs(Telling):
 
     def assumed(self) -> tuple[Part, ...]:
         found, say = self.judgement, self.words
-        lines = [say("assumed", ident) for ident in found.forecast.assumed]
+        start = self.day(found.forecast.people.start)
+        lines = [say("assumed", ident, start=start) for ident in found.forecast.assumed]
         if found.vessel.basis in ("volume", "bedrooms", "default"):
             size = show_volume(found.vessel.full_m3, self.units)
             table = self.sources.get(found.vessel.table)
@@ -249,5 +250,5 @@ def _figure(limit: Limit, value: float, error: float, units: Units) -> str:
     if limit.kind == "years":
         return f"{value:.1f}"
     if limit.kind in SHARES:
-        return f"{100 * value:.0f} ± {max(100 * error, 1):.0f} %"
+        return f"{100 * value:.0f} ± {max(100 * error, 1):.0f}%"
     return show_length_error(value, error, units)

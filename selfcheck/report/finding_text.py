@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from datetime import date
 from math import ceil
 from typing import TYPE_CHECKING, Any, Literal, NamedTuple
@@ -37,6 +37,10 @@ class VerdictWords(NamedTuple):
             return str(self.verdicts[table][key])
         except KeyError:
             raise ContentProblem("words/verdicts.toml", table, key, "these words are missing.") from None
+
+    def listed(self, idents: Iterable[str]) -> str:
+        """What was not checked, in a list within a sentence: each by its name, without what explains it."""
+        return ", ".join(dict.fromkeys(self.say("missing", ident).partition(",")[0] for ident in idents))
 
     def source_line(self, source: Source) -> str:
         """A publication in one line, with how it was seen."""
@@ -116,7 +120,7 @@ def fills_of(finding: Finding, words: VerdictWords, units: Units) -> dict[str, s
         elif name == "field":
             fills[name] = words.say("missing", str(value))
         elif name == "what":
-            fills[name] = " and ".join(words.say("missing", part) for part in str(value).split(", "))
+            fills[name] = words.listed(str(value).split(", "))
         elif name == "sign":
             fills[name] = str(words.of(str(value)).get("seen", ""))
         elif isinstance(value, str):
@@ -133,19 +137,19 @@ def day_of(finding: Finding, name: str, units: Units) -> str:
 
 
 def chance_in_words(chance: float) -> str:
-    """A chance as whole per cent; "under 1 %" and "over 99 %" at the ends."""
+    """A chance as whole per cent; "under 1%" and "over 99%" at the ends."""
     if chance < 0.005:
-        return "under 1 %"
+        return "under 1%"
     if chance > 0.995:
-        return "over 99 %"
-    return f"{round(100 * chance)} %"
+        return "over 99%"
+    return f"{round(100 * chance)}%"
 
 
 def _figure(kind: str, value: float | str | date | None, units: Units) -> str:
     if not isinstance(value, (int, float)):
         return "?"
     if kind.startswith("solids"):
-        return f"{round(100 * value)} %"
+        return f"{round(100 * value)}%"
     if kind == "years":
         return f"{value:.1f} years".replace(".0 ", " ")
     return show_length(abs(value), units)

@@ -178,7 +178,7 @@ def _rule_row(row: RuleRow, judgement: Judgement, said: Tables, verdict_words: V
     own = row.rule_set.id == judgement.rules.id
     notes = []
     if row.chance_over is not None:
-        notes.append(said["chance"].format(chance=chance_in_words(row.chance_over).replace(" %", "\u00a0%")))
+        notes.append(said["chance"].format(chance=chance_in_words(row.chance_over)))
     if row.by == "forecast":
         notes.append(said["reckoned"])
     units = judgement.household.units
@@ -194,7 +194,7 @@ def _rule_row(row: RuleRow, judgement: Judgement, said: Tables, verdict_words: V
         tag("td", said[row.call], tag("small", ", ".join(notes)) if notes else None, data_name=said["now"]),
         tag(
             "td",
-            *(tag("small", line.replace(" %", "\u00a0%")) for line in limits),
+            *(tag("small", line) for line in limits),
             class_="limits",
             data_name=said["limits"],
         ),

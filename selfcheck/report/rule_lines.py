@@ -108,7 +108,7 @@ def _figure(kind: str, value: float | None, units: Units) -> str:
     if value is None:
         return "?"
     if kind in SHARES:
-        return f"{round(100 * value)} %"
+        return f"{round(100 * value)}%"
     if kind == "years":
         return f"{value:.1f} years".replace(".0 ", " ")
     short = show_length(abs(value), units).partition(" (")[0]
@@ -117,5 +117,5 @@ def _figure(kind: str, value: float | None, units: Units) -> str:
 
 def _with_error(kind: str, value: float, error: float, units: Units) -> str:
     if kind in SHARES:
-        return f"{round(100 * value)} ± {max(round(100 * error), 1)} %"
+        return f"{round(100 * value)} ± {max(round(100 * error), 1)}%"
     return _figure(kind, value, units) if kind == "years" else show_length_error(value, error, units)

@@ -127,7 +127,7 @@ def _seen(judgement: Judgement, words: VerdictWords, units: Units) -> tuple[str,
     open_ones = [one for one in told if one.id == "not_seen"]
     if len(open_ones) > _OPEN_TOLD:
         told = [one for one in told if one.id != "not_seen"]
-        names = ", ".join(words.say("missing", str(one.facts["field"])) for one in open_ones)
+        names = words.listed(str(one.facts["field"]) for one in open_ones)
         lines.append(words.say("seen", "not_known").format(list=names))
     if judgement.check is None:
         told = [one for one in told if one.id != "never_checked"]  # said already
@@ -177,16 +177,16 @@ def _give_or_take(finding: Finding, words: VerdictWords, units: Units) -> list[s
     if about is None or not causes or not isinstance(error, (int, float)):
         return []
     named = " and ".join(words.say("error", cause.replace(" ", "_")) for cause in causes.split(", ")[:_CAUSES_TOLD])
-    often = f"{max(round(100 * error), 1)} %" if about[0].startswith("solids") else show_length(error, units)
+    often = f"{max(round(100 * error), 1)}%" if about[0].startswith("solids") else show_length(error, units)
     return [words.say("seen", "give_or_take").format(error=often, causes=named)]
 
 
 def _not_used(judgement: Judgement, words: VerdictWords) -> tuple[str, ...]:
     """The answers that had no say, in one line; none where nothing wrong was seen and so all of them count."""
-    names = [words.say("missing", _NAMED.get(path, path.rpartition(".")[2])) for path in not_used(judgement)]
-    if not names or judgement.verdict == "carry_on":
+    idents = [_NAMED.get(path, path.rpartition(".")[2]) for path in not_used(judgement)]
+    if not idents or judgement.verdict == "carry_on":
         return ()
-    return (words.say("seen", "not_used").format(list=", ".join(dict.fromkeys(names))),)
+    return (words.say("seen", "not_used").format(list=words.listed(idents)),)
 
 
 def _when_next(judgement: Judgement, words: VerdictWords, units: Units) -> tuple[str, ...]:
@@ -221,6 +221,11 @@ def _when_next(judgement: Judgement, words: VerdictWords, units: Units) -> tuple
     else:
         amount = show_volume(judgement.forecast.litres_per_person_year / 1000, units)
         lines.append(words.say("when", "rate").format(amount=amount))
+    if "pump_out_date" in judgement.forecast.assumed:
+        start = show_day(judgement.forecast.people.start, units)
+        lines.append(words.say("when", "start_assumed").format(day=start))
+    if judgement.tank.follows is not None:
+        lines.append(words.say("when", "follows"))
     return tuple(lines)
 
 

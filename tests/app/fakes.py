@@ -191,7 +191,7 @@ PAGE = VerdictPage(
         "The sludge ends 10 in below the outlet edge. The rule asks for 12 in or more.",
         "Source: a guide for owners.",
     ),
-    rule_rows=("Owners' guide: over, 81 % sure.", "County code: not yet; due around 2029."),
+    rule_rows=("Owners' guide: over, 81% sure.", "County code: not yet; due around 2029."),
     when_next=("Look again by July 1, 2026.",),
     not_checked=("the inside of the second compartment",),
     questionable=(),

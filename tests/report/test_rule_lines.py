@@ -38,7 +38,7 @@ def test_every_rule_set_tells_each_of_its_limits() -> None:
 
 def test_the_figures_are_those_of_the_judgement() -> None:
     over = lines_of(judged(sludge=[26, 26]))["us-epa-homeowner"]
-    assert "sludge to outlet 5 in, limit 12 in; past it by 7 ± 1 in; chance over: over 99 %" in over.limits
+    assert "sludge to outlet 5 in, limit 12 in; past it by 7 ± 1 in; chance over: over 99%" in over.limits
     assert over.text.startswith("US EPA, advice to owners (your rule): pump it out")
 
 

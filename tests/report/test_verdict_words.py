@@ -137,7 +137,7 @@ def test_missing_words_are_named() -> None:
 
 
 @pytest.mark.parametrize(
-    ("chance", "said"), [(0.0, "under 1 %"), (0.004, "under 1 %"), (0.1, "10 %"), (0.999, "over 99 %")]
+    ("chance", "said"), [(0.0, "under 1%"), (0.004, "under 1%"), (0.1, "10%"), (0.999, "over 99%")]
 )
 def test_chances_in_words(chance: float, said: str) -> None:
     assert chance_in_words(chance) == said
