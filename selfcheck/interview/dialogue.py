@@ -14,6 +14,7 @@ from selfcheck.interview import bounds, closing, commands, hearing
 from selfcheck.interview.answers import BREAK, TAKEN_BACK, Answer
 from selfcheck.interview.collect import collect, on_record
 from selfcheck.interview.context import Context
+from selfcheck.interview.echoing import echo
 from selfcheck.interview.messages import Choice, Ending, Message, Prompt, Stage
 from selfcheck.interview.nodes import Node
 from selfcheck.interview.pending import Pending
@@ -22,14 +23,9 @@ from selfcheck.interview.prompting import introduce, numbered, prompt_for
 from selfcheck.interview.recorded import recorded_answer
 from selfcheck.interview.replay import follow, replay
 from selfcheck.interview.script import Script
-from selfcheck.interview.showing import at_start, inline, show_answer, show_error, show_within
 from selfcheck.interview.state import State
 from selfcheck.interview.transcript import transcript
-from selfcheck.interview.understanding import CHOICES
 from selfcheck.text import clean
-
-#: an option of fewer letters, and one word, says nothing without its question. Our choice.
-LONE = 12
 
 __all__ = ["Choice", "Conversation", "Ending", "Message", "Prompt", "Reply", "Stage"]
 
@@ -212,7 +208,7 @@ class Conversation:
         self.record(*answers)
         self.revising = ""
         self.misses = 0
-        echoes = [message for answer in answers for message in self._echo(answer, before, alone=len(answers) == 1)]
+        echoes = [message for answer in answers for message in echo(self, answer, before, alone=len(answers) == 1)]
         if len(answers) > 1:  # they have just been read back
             echoes.insert(0, Message("echo", self.phrases.say("several_done")))
         return [*echoes, *refused, *closing.chosen_hazards(self, before), *self.present()]
@@ -259,55 +255,3 @@ class Conversation:
             hint=self.phrases.say("hint_choose"),
             unknown_allowed=False,
         )
-
-    def _noted(self, node: Node, answer: Answer, value: str) -> str:
-        """A value as it is noted: a sentence in quotes, a lone word, a figure, none with the name of what it tells."""
-        bare = value.rstrip(" .?")
-        name = at_start(self.script.name_of(node.id))
-        lone = node.kind in CHOICES and ((len(bare) < LONE and " " not in bare) or answer.value == ())
-        if node.kind == "number" or lone:
-            return self.phrases.say("echo_named", name=name, value=inline(value))
-        if node.kind not in CHOICES:
-            return self.phrases.say("echo", value=at_start(bare))
-        if "?" in value or ". " in value:
-            return self.phrases.say("echo_quoted", value=value)
-        return self.phrases.say("echo_choice", value=inline(value))
-
-    def _echo(self, answer: Answer, before: State, *, alone: bool) -> list[Message]:
-        node = self.script.nodes.get(answer.question)
-        if node is None or node.kind in ("say", "confirm"):
-            return []
-        words = self.script.words_of(node.id)
-        old = before.given.get(node.id)
-        messages: list[Message] = []
-        value = show_answer(self.script, answer, self.context.units)
-        if old is not None and (old.state, old.value) != (answer.state, answer.value):
-            was = show_within(self.script, old, self.context.units)
-            name = at_start(self.script.name_of(node.id))
-            messages.append(
-                Message(
-                    "echo",
-                    self.phrases.say(
-                        "changed_choice" if node.kind in CHOICES else "changed",
-                        name=name,
-                        value=show_within(self.script, answer, self.context.units),
-                        old=was,
-                    ),
-                )
-            )
-        elif not alone:
-            pass
-        elif answer.state == "unknown":
-            messages.append(Message("echo", self.phrases.say("echo_unknown")))
-        elif answer.state == "skipped":
-            messages.append(Message("echo", self.phrases.say("skipped")))
-        elif node.kind != "note":
-            error = show_error(answer, node, self.context.units)
-            shown = self.phrases.say("give_or_take", value=value, error=error) if error else ""
-            messages.append(Message("echo", shown or self._noted(node, answer, value)))
-        messages.extend(
-            Message("say", self.words(words.after[option]))
-            for option in hearing.options_of(answer)
-            if option in words.after
-        )
-        return messages
