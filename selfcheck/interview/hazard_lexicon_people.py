@@ -66,6 +66,15 @@ PEOPLE: dict[str, str] = {
         "phone ball toy ring keys glasses tape pole him her them it dog cat puppy kid child boy girl baby son "
         "daughter husband wife goat calf filter wrench rod hose tool stick wallet glove shovel float baffle pump"
     ),
+    "carried": (
+        "phone cell ring keys key glasses sunglasses tape pole poles stick rod wrench hose tool tools wallet glove "
+        "gloves flashlight light torch hat cap watch camera hammer knife magnet bar crowbar rope cloth rag sock towel "
+        "bucket shovel ball toy lighter earring bracelet necklace screwdriver pliers screw screws bolt pen marker "
+        "hearing_aid teeth dentures goggles float pump tape_measure hook"
+    ),
+    "let_slip": "dropped drop lost let_go_of lose",
+    "sank": "sank sunk sinks",
+    "gone_from": "gone missing stolen vanished disappeared lost nicked taken stole",
     "reach": "reachin reach~",
     "put": (
         "put puts putting stick sticks sticking stuck poke poked poking dangle dangling dangled dip dipping has got "

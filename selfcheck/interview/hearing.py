@@ -8,44 +8,40 @@ from typing import TYPE_CHECKING
 from selfcheck.interview import closing, commands, correcting, missing, odd, standing
 from selfcheck.interview.answers import NOTE, Answer
 from selfcheck.interview.context import choices_of
+from selfcheck.interview.hazard_fitting import fitting, lost
 from selfcheck.interview.hazards import Hazard, find
+from selfcheck.interview.measuring import is_measured_unknown, measure, two_numbers
 from selfcheck.interview.messages import Message
 from selfcheck.interview.nodes import Node
 from selfcheck.interview.passing import beside_offer, in_part, in_passing, read_back
 from selfcheck.interview.pending import Pending
-from selfcheck.interview.prompting import CHANGED, RIGHT, STILL, introduce
+from selfcheck.interview.prompting import CHANGED, RIGHT, STILL, caution_message, introduce
 from selfcheck.interview.replay import follow
 from selfcheck.interview.several import elsewhere, named_node
 from selfcheck.interview.showing import at_start
-from selfcheck.interview.understanding import (
-    CHOICES,
-    MEASURES,
-    Reading,
-    after_opening,
-    command_of,
-    exact,
-    is_measured_unknown,
-    is_one_of,
-    loose,
-    measure,
-    normal,
-    two_numbers,
-    words_in,
-)
+from selfcheck.interview.typed_line import after_opening, command_of, is_one_of, normal, words_in
+from selfcheck.interview.understanding import CHOICES, MEASURES, Reading, exact, loose
 
 if TYPE_CHECKING:
     from selfcheck.interview.dialogue import Conversation
 
 #: as a command is typed; in capitals, or with "me" or a "!", it may be a cry for help
 _HELP = ("help", "Help")
+#: the caution for a thing that fell in
+LOST = "thing_lost"
 
 
 def hear(talk: Conversation, text: str) -> list[Message]:
     """What is said to a cleaned line."""
     hazard = find(text) if text else None
+    if hazard is not None:
+        hazard = replace(hazard, id=fitting(hazard.id, text))
     node = talk.node
     if hazard is not None and node is not None and talk.pending is None and hazard.id in node.told_as:
         return talk.accept(_told_as(talk, node, node.told_as[hazard.id], text))
+    no_danger = hazard is None or (not hazard.sure and hazard.verdict != "danger")
+    if no_danger and (warned := _mind_the_lost(talk, text)) is not None:
+        return warned
     if hazard is not None and not _says_its_own(talk, hazard, text):
         if hazard.sure:
             return with_option(talk, hazard.id, text)
@@ -53,6 +49,19 @@ def hear(talk: Conversation, text: str) -> list[Message]:
     if talk.pending is not None:
         return to_pending(talk, talk.pending, text)
     return standing.misheard(talk, text) or ordinary(talk, text)
+
+
+def _mind_the_lost(talk: Conversation, text: str) -> list[Message] | None:
+    """The caution for who may want to reach for a thing; the line is kept, and the open question asked again."""
+    caution = talk.script.cautions.get(LOST) if text and lost(text) else None
+    if caution is None:
+        return None
+    node = talk.node
+    said = [caution_message(caution, talk.phrases, whole=True)]
+    if node is not None and node.kind == "note" and talk.pending is None:
+        return [*said, *ordinary(talk, text)]
+    talk.record(Answer(NOTE, "value", text, said=text))
+    return [*said, *talk.question()]
 
 
 def ordinary(talk: Conversation, text: str) -> list[Message]:

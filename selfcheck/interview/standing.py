@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING, Literal
 
 from selfcheck.interview.answers import BREAK, HAZARD, NOTE, Answer
 from selfcheck.interview.context import choices_of
+from selfcheck.interview.hazard_fitting import fitting
 from selfcheck.interview.hazards import denied, find
 from selfcheck.interview.messages import Message
 from selfcheck.interview.nodes import Node
@@ -19,7 +20,8 @@ from selfcheck.interview.routing import guards, is_danger
 from selfcheck.interview.script import Script
 from selfcheck.interview.showing import inline, show_answer
 from selfcheck.interview.state import State
-from selfcheck.interview.understanding import after_opening, exact, normal
+from selfcheck.interview.typed_line import after_opening, normal
+from selfcheck.interview.understanding import exact
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterator
@@ -99,6 +101,7 @@ def misheard(talk: Conversation, text: str) -> list[Message] | None:
     if node is not None and exact(talk.script, node, text).answer is not None:
         return None
     spoken_of = denied(text)
+    spoken_of = spoken_of and fitting(spoken_of, text)
     just_said = said or after_opening(interface, "correction", text) or spoken_of is not None
     if not (just_said if _just_told(talk) else spoken_of == talk.state.told[-1]):
         return None

@@ -1,0 +1,61 @@
+"""Which caution fits a line: a danger near the opening has two, and a thing in the tank has one of its own."""
+
+from __future__ import annotations
+
+from selfcheck.interview.hazard_sentences import Rule, Sentence
+from selfcheck.interview.hazard_telling import is_question, is_told
+from selfcheck.interview.hazard_words import normal
+
+NEAR, NEAR_ALL = "child_near", "too_near"
+WEAK, OPEN = "lid_broken", "lid_left_open"
+#: a lid that is not there at all, or not one: the tank stands open
+GONE = (
+    Rule(OPEN, "no_lid !>1:no_lid_other"),
+    Rule(OPEN, "where_lid"),
+    Rule(OPEN, "gone_from <4:lid !>3:fastener"),
+    Rule(OPEN, "took !>1:off >3:lid !>4:off_words/lid_part/fastener"),
+    Rule(OPEN, "fall/sank >1:in <3:lid"),
+    Rule(OPEN, "board >3:near_hole"),
+)
+#: a thing that fell into the tank or is stuck in it: no danger yet, but it tempts people to reach for it
+LOST = (
+    Rule("thing_lost", "fall/sank >1:in <4:carried !>3:else"),
+    Rule("thing_lost", "fall/sank >3:tank <4:carried !>3:else"),
+    Rule("thing_lost", "let_slip >3:carried >5:in/tank !>5:else"),
+    Rule("thing_lost", "let_slip >3:carried >4:sank"),
+    Rule("thing_lost", "stuck_word <3:carried !>3:else"),
+    Rule("thing_lost", "carried >2:in_deep"),
+)
+#: sentences that are read; what comes behind them is left unread
+_SENTENCES = 16
+
+
+def fitting(hazard: str, text: str) -> str:
+    """The danger with the caution that fits.
+
+    Near the opening there is one for who minds a child or an animal, and one for others; a lid that is gone leaves the
+    tank open, and is not just a weak one.
+    """
+    if hazard not in (NEAR, WEAK):
+        return hazard
+    sentences = [Sentence(part) for part in normal(text).split("||", _SENTENCES)]
+    if hazard == WEAK:
+        gone = any(next(rule.matches(one), None) is not None for one in sentences for rule in GONE)
+        return OPEN if gone else WEAK
+    return NEAR if any("child" in one.found or "pet" in one.found for one in sentences) else NEAR_ALL
+
+
+def lost(text: str) -> bool:
+    """Whether a line tells of a thing that fell into the tank, or is stuck in it: somebody may reach for it."""
+    line = normal(text)
+    if is_question(line) or any(sign.isdecimal() for sign in line):
+        return False
+    later = line
+    for part in line.split("||", _SENTENCES)[:_SENTENCES]:
+        later = later[len(part) :]
+        sentence = Sentence(part)
+        for rule in LOST:
+            match = next(rule.matches(sentence), None)
+            if match is not None and is_told(rule, match, sentence, line, later, False):
+                return True
+    return False
