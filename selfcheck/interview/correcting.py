@@ -9,12 +9,14 @@ from typing import TYPE_CHECKING
 
 from selfcheck.interview import hearing
 from selfcheck.interview.answers import Answer
+from selfcheck.interview.measuring import measure
 from selfcheck.interview.messages import Message
 from selfcheck.interview.nodes import Node
 from selfcheck.interview.passing import read_back
 from selfcheck.interview.several import Several, named_answer, named_node
 from selfcheck.interview.standing import raised
-from selfcheck.interview.understanding import CHOICES, MEASURES, Reading, after_opening, exact, loose, measure, normal
+from selfcheck.interview.typed_line import after_opening, normal
+from selfcheck.interview.understanding import CHOICES, MEASURES, Reading, exact, loose
 
 if TYPE_CHECKING:
     from selfcheck.interview.dialogue import Conversation

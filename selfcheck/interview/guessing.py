@@ -6,7 +6,8 @@ from difflib import SequenceMatcher
 
 from selfcheck.interview.nodes import Node
 from selfcheck.interview.script import Script
-from selfcheck.interview.understanding import CHOICES, normal, wordings, words_in
+from selfcheck.interview.typed_line import normal, words_in
+from selfcheck.interview.understanding import CHOICES, wordings
 
 #: how alike two words, or two short lines, must be. Our choice: two letters that changed places in a word of four.
 ALIKE = 0.74

@@ -13,16 +13,8 @@ from selfcheck.interview.nodes import Node, Term
 from selfcheck.interview.pending import Pending
 from selfcheck.interview.prompting import caution_message
 from selfcheck.interview.showing import at_start, inline
-from selfcheck.interview.understanding import (
-    CHOICES,
-    MEASURES,
-    after_opening,
-    is_one_of,
-    is_question,
-    normal,
-    unable,
-    words_in,
-)
+from selfcheck.interview.typed_line import after_opening, is_one_of, is_question, normal, words_in
+from selfcheck.interview.understanding import CHOICES, MEASURES, unable
 
 if TYPE_CHECKING:
     from selfcheck.interview.dialogue import Conversation, Reply

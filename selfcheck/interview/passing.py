@@ -5,13 +5,15 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from selfcheck.interview.answers import NOTE, Answer
+from selfcheck.interview.measuring import measure
 from selfcheck.interview.messages import Message
 from selfcheck.interview.odd import oddities
 from selfcheck.interview.pending import Pending
 from selfcheck.interview.replay import follow
 from selfcheck.interview.several import Several, several, united
 from selfcheck.interview.showing import at_start, show_within
-from selfcheck.interview.understanding import CHOICES, MEASURES, after_opening, exact, loose, measure, normal
+from selfcheck.interview.typed_line import after_opening, normal
+from selfcheck.interview.understanding import CHOICES, MEASURES, exact, loose
 
 if TYPE_CHECKING:
     from selfcheck.interview.dialogue import Conversation

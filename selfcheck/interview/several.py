@@ -8,25 +8,15 @@ from dataclasses import dataclass, replace
 
 from selfcheck.interview.answers import Answer
 from selfcheck.interview.context import Context
+from selfcheck.interview.measuring import measure
 from selfcheck.interview.nodes import Node
 from selfcheck.interview.replay import follow
 from selfcheck.interview.routing import section_holds
 from selfcheck.interview.script import Script
 from selfcheck.interview.standing import raised
 from selfcheck.interview.state import State
-from selfcheck.interview.understanding import (
-    CHOICES,
-    MEASURES,
-    Reading,
-    covered,
-    exact,
-    loose,
-    measure,
-    normal,
-    parts_of,
-    whole,
-    words_in,
-)
+from selfcheck.interview.typed_line import normal, parts_of, words_in
+from selfcheck.interview.understanding import CHOICES, MEASURES, Reading, covered, exact, loose, whole
 
 
 @dataclass(frozen=True, slots=True)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from selfcheck.interview.side_questions import Reply
-from selfcheck.interview.understanding import normal
+from selfcheck.interview.typed_line import normal
 
 if TYPE_CHECKING:
     from selfcheck.interview.context import Context

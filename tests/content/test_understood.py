@@ -7,9 +7,11 @@ from datetime import date
 import pytest
 
 from selfcheck.interview.context import Context
+from selfcheck.interview.measuring import measure
 from selfcheck.interview.nodes import Node
 from selfcheck.interview.script import Script
-from selfcheck.interview.understanding import CHOICES, MEASURES, command_of, exact, loose, measure
+from selfcheck.interview.typed_line import command_of
+from selfcheck.interview.understanding import CHOICES, MEASURES, exact, loose
 from selfcheck.loading import content_place, flow_ids, script
 
 PLACE = content_place(own=False)

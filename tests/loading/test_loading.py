@@ -59,7 +59,7 @@ def test_every_phrase_that_is_said_is_listed_and_every_listed_one_is_said() -> N
 
 def test_commands_and_openings_are_written_as_they_are_compared() -> None:
     from selfcheck.interview.commands import COMMANDS
-    from selfcheck.interview.understanding import normal
+    from selfcheck.interview.typed_line import normal
 
     words = interface(PLACE)
     assert set(words.commands) == set(COMMANDS)
