@@ -7,8 +7,8 @@ from typing import TYPE_CHECKING
 from selfcheck.interview import closing, standing
 from selfcheck.interview.answers import HAZARD, LEAVING, NOTE, Answer
 from selfcheck.interview.messages import Message
+from selfcheck.interview.naming import named_node
 from selfcheck.interview.pending import Pending
-from selfcheck.interview.several import named_node
 from selfcheck.interview.showing import at_start, show_within
 
 if TYPE_CHECKING:

@@ -11,9 +11,10 @@ from selfcheck.interview import hearing
 from selfcheck.interview.answers import Answer
 from selfcheck.interview.measuring import measure
 from selfcheck.interview.messages import Message
+from selfcheck.interview.naming import named_answer, named_node
 from selfcheck.interview.nodes import Node
 from selfcheck.interview.passing import read_back
-from selfcheck.interview.several import Several, named_answer, named_node
+from selfcheck.interview.several import Several
 from selfcheck.interview.standing import raised
 from selfcheck.interview.typed_line import after_opening, normal
 from selfcheck.interview.understanding import CHOICES, MEASURES, Reading, exact, loose

@@ -12,12 +12,13 @@ from selfcheck.interview.hazard_fitting import fitting, lost
 from selfcheck.interview.hazards import Hazard, find
 from selfcheck.interview.measuring import is_measured_unknown, measure, two_numbers
 from selfcheck.interview.messages import Message
+from selfcheck.interview.naming import named_node
 from selfcheck.interview.nodes import Node
 from selfcheck.interview.passing import beside_offer, in_part, in_passing, read_back
 from selfcheck.interview.pending import Pending
 from selfcheck.interview.prompting import CHANGED, RIGHT, STILL, caution_message, introduce
 from selfcheck.interview.replay import follow
-from selfcheck.interview.several import elsewhere, named_node
+from selfcheck.interview.several import elsewhere
 from selfcheck.interview.showing import at_start
 from selfcheck.interview.typed_line import after_opening, command_of, is_one_of, normal, words_in
 from selfcheck.interview.understanding import CHOICES, MEASURES, Reading, exact, loose

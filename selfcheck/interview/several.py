@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-import re
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable
 from dataclasses import dataclass, replace
 
 from selfcheck.interview.answers import Answer
 from selfcheck.interview.context import Context
-from selfcheck.interview.measuring import measure
+from selfcheck.interview.naming import answerable, by_names, measured, named_answer
 from selfcheck.interview.nodes import Node
 from selfcheck.interview.replay import follow
 from selfcheck.interview.routing import section_holds
@@ -33,7 +32,7 @@ def several(script: Script, state: State, text: str, context: Context) -> Severa
 
     What belongs to something that is to be opened first is told too early, and is not taken.
     """
-    parts = [piece for part in parts_of(script.interface, text) for piece in _by_names(script, part)]
+    parts = [piece for part in parts_of(script.interface, text) for piece in by_names(script, part)]
     if not 0 < len(parts) <= len(script.nodes):
         return Several()
     found = _Found(script, state, context)
@@ -66,7 +65,7 @@ def elsewhere(script: Script, state: State, text: str, context: Context) -> Seve
 def _leading_to(script: Script, state: State, answer: Answer) -> tuple[Answer, ...]:
     """An answer, behind that to the open question by which one comes to it: "the tee is gone" tells which part too."""
     node = state.node
-    if node is None or node.kind not in CHOICES or not _free(node) or answer.question == node.id:
+    if node is None or node.kind not in CHOICES or not answerable(node) or answer.question == node.id:
         return (answer,)
     for condition in script.nodes[answer.question].when:
         options = [option for option in condition.is_ if option in node.options]
@@ -95,36 +94,6 @@ def united(script: Script, one: Answer, other: Answer) -> Answer:
     chosen = {*one.value, *other.value}
     options = tuple(option for option in script.nodes[one.question].options if option in chosen)
     return replace(other, value=options, said=f"{one.said}, {other.said}")
-
-
-def named_node(script: Script, text: str, among: list[str] | None = None) -> list[str]:
-    """The questions that a few words name: exactly, else by containing all of them."""
-    plain = normal(text)
-    known = among if among is not None else list(script.nodes)
-    names = {ident: _names(script, ident) for ident in known}
-    same = [ident for ident in known if plain in names[ident]]
-    if same or not plain:
-        return same
-    typed = set(words_in(plain)) - set(script.interface.listen.get("fillers", ()))
-    return [
-        ident
-        for ident in known
-        if typed and any(typed <= set(words_in(name)) or name in plain for name in names[ident] if name)
-    ]
-
-
-def named_answer(script: Script, part: str, context: Context, among: Iterable[str]) -> Answer | None:
-    """A part that names one of these questions, before or behind an answer to it; the longest name decides."""
-    best: tuple[int, Answer] | None = None
-    for ident in among:
-        node = script.nodes[ident]
-        for name in _names(script, ident):
-            if best is not None and best[0] >= len(name):
-                continue
-            answer = _beside(script, node, name, part, context)
-            if answer is not None:
-                best = (len(name), answer)
-    return best[1] if best else None
 
 
 class _Found:
@@ -169,7 +138,7 @@ class _Found:
         """The questions that a part may name: the open one first, then those to come, then those answered."""
         order, node = self.script.order, self.state.node
         now = order[node.id] if node is not None else -1
-        free = [ident for ident, one in self.script.nodes.items() if _free(one) and ident not in self.answers]
+        free = [ident for ident, one in self.script.nodes.items() if answerable(one) and ident not in self.answers]
         free = [ident for ident in free if ident not in self._early]
         ahead = [ident for ident in free if ident not in self.state.given and order[ident] >= now]
         ahead.sort(key=lambda ident: (order[ident] != now, order[ident]))
@@ -183,7 +152,7 @@ class _Found:
             return None
         for node in self.script.nodes.values():
             if node.writes == last.writes and node.id not in self.answers and node.id not in self.state.given:
-                return _measured(node, part, self.context)
+                return measured(node, part, self.context)
         return None
 
     def _nearest(self, part: str) -> Answer | None:
@@ -196,10 +165,10 @@ class _Found:
     def _current(self, part: str) -> Answer | None:
         """The part as an answer to the open question."""
         node = self.state.node
-        if node is None or not _free(node) or node.id in self.answers:
+        if node is None or not answerable(node) or node.id in self.answers:
             return None
         if node.kind in MEASURES:
-            return _measured(node, part, self.context)
+            return measured(node, part, self.context)
         return exact(self.script, node, part).answer or loose(self.script, node, part).answer
 
     def _of_an_option(self, part: str) -> Answer | None:
@@ -219,65 +188,9 @@ def told_too_early(script: Script, state: State, context: Context, ident: str) -
     return bool(state.answered) and not section_holds(script, context, state, script.nodes[ident])
 
 
-def _names(script: Script, ident: str) -> list[str]:
-    words = script.words_of(ident)
-    return [normal(name) for name in (words.short, *words.names) if name]
-
-
-def _free(node: Node) -> bool:
-    """Whether a question may be answered in passing."""
-    return not (node.gate or node.opens or node.closes or node.on_leaving) and node.kind in (*MEASURES, *CHOICES)
-
-
 def _about_safety(node: Node, *, sure: bool) -> bool:
     """Whether a question leads on to opening something, so that no line of another question answers it."""
     return "safety" in node.tags and not (sure and {"verdict", "record"} & {*node.tags})
-
-
-def _by_names(script: Script, part: str) -> list[str]:
-    """A part with names of several questions in it, cut before each name: "rise 4 in flour rye"."""
-    low = part.casefold()
-    names = {name for ident, node in script.nodes.items() if _free(node) for name in _names(script, ident)}
-    places: list[tuple[int, int]] = []
-    for name in sorted(names, key=len, reverse=True):
-        for match in re.finditer(rf"\b{re.escape(name)}\b", low):
-            if all(match.end() <= start or match.start() >= end for start, end in places):
-                places.append(match.span())
-    starts = sorted(start for start, _ in places)
-    if len(starts) < 2 or low[: starts[0]].strip(" .,:;") not in ("", "the", "my", "our"):
-        return [part]
-    return [part[start:end].strip() for start, end in zip(starts, [*starts[1:], len(part)], strict=True)]
-
-
-def _beside(script: Script, node: Node, name: str, part: str, context: Context) -> Answer | None:
-    """The answer that stands behind a name, or before it; words such as "is" and "about" may stand between."""
-    low = part.strip().casefold()
-    match = re.match(rf"(?:the |my |our |a )?{re.escape(name)}\b[\s:=,]*(.+)", low) or re.match(
-        rf"(.*?)\b(?:of )?(?:the )?{re.escape(name)}\W*$", low
-    )
-    for value in _without_fillers(script, match[1].strip(" :=,")) if match is not None else ():
-        chosen = exact(script, node, value).answer or loose(script, node, value).answer
-        answer = _measured(node, value, context) if node.kind in MEASURES else chosen
-        if answer is not None:
-            return replace(answer, said=part.strip())
-    return None
-
-
-def _without_fillers(script: Script, value: str) -> Iterator[str]:
-    """The words as they are, and with fewer and fewer of the small words in front of them."""
-    fillers = {*script.interface.listen.get("fillers", ()), "have"}
-    while value:
-        yield value
-        first, _, rest = value.partition(" ")
-        value = rest if first in fillers else ""
-
-
-def _measured(node: Node, value: str, context: Context) -> Answer | None:
-    """A length, volume, number or date. A bare number is in the household's unit, since the read-back shows it."""
-    reading = measure(node, value, context)
-    if reading.answer is None and reading.meanings and node.kind == "length":
-        return reading.meanings[0][1]
-    return reading.answer
 
 
 def _instead(script: Script, state: State, text: str) -> Answer | None:
@@ -287,7 +200,7 @@ def _instead(script: Script, state: State, text: str) -> Answer | None:
     found: list[Answer] = []
     for ident, old in state.answered.items():
         node = script.nodes[ident]
-        if node.kind != "choose" or not _free(node) or raised(script, state, ident):
+        if node.kind != "choose" or not answerable(node) or raised(script, state, ident):
             continue
         answer = exact(script, node, text).answer
         if answer is not None and answer.value != old.value:
@@ -309,7 +222,7 @@ def _by_option(
         if (
             ident in state.given
             or script.order[ident] < now
-            or not _free(node)
+            or not answerable(node)
             or node.kind not in CHOICES
             or _about_safety(node, sure=read is exact)
             or normal(part).isdecimal()
