@@ -109,10 +109,10 @@ class SelfcheckApp(App[int]):
 
     @work(thread=True, exclusive=True, group="record")
     def read_record(self) -> None:
-        """Open the record, or look at it again; then load what reads amounts, for the first one that is typed."""
+        """Open the record, or look at it again. What comes next is loaded once the start shows it."""
         from selfcheck.app import picture
-        from selfcheck.domain import units
 
+        first = self.sitting is None
         try:
             with followed() as self._progress:
                 sitting = self.sitting or self._open_sitting()
@@ -121,11 +121,19 @@ class SelfcheckApp(App[int]):
         except Exception as error:
             self.call_from_thread(self.failed, error)
             return
-        gc.collect()
-        gc.freeze()
-        gc.enable()
         self.call_from_thread(self._opened, sitting, facts, drawn)
-        units.warm()
+        if first:
+            self._get_ready()
+
+    def _get_ready(self) -> None:
+        """Load what may be asked for next. What is held by then stays, so it is never searched for rubbish."""
+        from selfcheck.sitting.opening import get_ready
+
+        try:
+            get_ready()
+        finally:
+            gc.freeze()
+            gc.enable()
 
     def _opened(self, sitting: Sitting, facts: HomeFacts, picture: SectionPicture) -> None:
         from selfcheck.app import pages

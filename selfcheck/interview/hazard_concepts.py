@@ -32,9 +32,11 @@ class Lexicon:
         self._single: dict[str, list[str]] = {}
         self._stems: dict[str, list[str]] = {}
         self._phrases: dict[tuple[str, str], list[tuple[tuple[str, ...], str]]] = {}
+        spelled: set[str] = set()
         for concept, listed in concepts.items():
             for entry in (form for marked in listed.split() for form in forms(marked)):
                 phrase = tuple(entry.split("_"))
+                spelled.update(phrase)
                 if len(phrase) > 1:
                     self._phrases.setdefault((phrase[0], phrase[1]), []).append((phrase[2:], concept))
                 elif entry.endswith("*"):
@@ -42,14 +44,7 @@ class Lexicon:
                 else:
                     self._single.setdefault(entry, []).append(concept)
         #: every word of the lexicon that is written out
-        self.words = frozenset(
-            word
-            for listed in concepts.values()
-            for entry in listed.split()
-            for form in forms(entry)
-            for word in form.split("_")
-            if not word.endswith("*")
-        )
+        self.words = frozenset(word for word in spelled if not word.endswith("*"))
 
     def of(self, word: str) -> tuple[str, ...]:
         """The concepts of a single word."""

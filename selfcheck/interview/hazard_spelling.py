@@ -97,8 +97,8 @@ _BY_START: dict[str, list[str]] = {}
 _BY_SOUND: dict[str, str] = {}
 for _word in _MENDABLE:
     _BY_START.setdefault(_word[0], []).append(_word)
-    if len(_word) > 6 and len(_sound(_word)) > 3:
-        _BY_SOUND.setdefault(_sound(_word), _word)
+    if len(_word) > 6 and len(_heard := _sound(_word)) > 3:
+        _BY_SOUND.setdefault(_heard, _word)
 #: words whose first two letters were swapped
 _SWAPPED_START = {f"{word[1::-1]}{word[2:]}": word for word in (*_MENDABLE, *_CORE.split())}
 

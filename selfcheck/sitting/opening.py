@@ -18,6 +18,18 @@ if TYPE_CHECKING:
 RECORD, PRACTICE = "record", "practice"
 
 
+def get_ready() -> None:
+    """Load what any choice of the start needs, and what reads amounts, so that the first one is not kept waiting.
+
+    Safe in a thread.
+    """
+    import selfcheck.interview.dialogue
+    import selfcheck.loading.conversations  # noqa: F401
+    from selfcheck.domain import units
+
+    units.warm()
+
+
 def desk(sitting: Sitting, choice: str) -> Desk | None:
     """The pages that a choice of the start opens; None when it opens none."""
     if choice == RECORD:

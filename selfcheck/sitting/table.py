@@ -15,7 +15,6 @@ from selfcheck.domain.household import Household
 from selfcheck.errors import FolderProblem, UsageProblem
 from selfcheck.interview.answers import Answer
 from selfcheck.sitting.at_start import HomeFacts, Unfinished, home_facts
-from selfcheck.sitting.concluding import conclude, keep_check, keep_household
 from selfcheck.sitting.keeping import Keeper
 from selfcheck.sitting.kept_record import KeptRecord
 from selfcheck.storage import folder as folders
@@ -162,6 +161,8 @@ class Sitting(KeptRecord):
         else "". When a file cannot be saved, `trouble` says so, the answers stay in the journal, and the page is given
         all the same.
         """
+        from selfcheck.sitting.concluding import conclude
+
         made_check = conclude(self, self._keeper, conversation)
         if conversation.ending is not None and conversation.ending.outcome == "danger":
             told = self.verdict() if made_check else None
@@ -181,11 +182,14 @@ class Sitting(KeptRecord):
 
     def keep_household(self, draft: dict[str, Any]) -> bool:
         """Replace the facts about the house. False: it could not be saved, and `trouble` says why."""
+        from selfcheck.sitting.concluding import keep_household
+
         self._come_to_the_table()
         return keep_household(self, self._keeper, draft)
 
     def danger_over(self, said: str) -> bool:
         """Keep that the danger told of is over, as a check of today. False: it could not be saved."""
+        from selfcheck.sitting.concluding import keep_check
         from selfcheck.sitting.over import over
 
         self._come_to_the_table()
@@ -250,6 +254,8 @@ class Sitting(KeptRecord):
         return Conversation(asked, context, (), noting(asked, context, self._keep_told), self._time, *guide)
 
     def _keep_told(self, raw: dict[str, Any]) -> str:
+        from selfcheck.sitting.concluding import keep_check
+
         self._come_to_the_table()
         keep_check(self, self._keeper, raw)
         return self.checks[-1].id
