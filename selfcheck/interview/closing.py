@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING, Literal, Protocol
+from typing import TYPE_CHECKING
 
-from selfcheck.interview.answers import HAZARD, LEAVING, NOTE, Answer
+from selfcheck.interview.answers import HAZARD, LEAVING, Answer
 from selfcheck.interview.messages import Message
-from selfcheck.interview.pending import Pending
 from selfcheck.interview.prompting import caution_message
 from selfcheck.interview.routing import is_danger
 from selfcheck.interview.showing import inline
@@ -16,29 +15,13 @@ if TYPE_CHECKING:
     from selfcheck.interview.dialogue import Conversation
 
 
-class Hazard(Protocol):
-    """A danger that a line tells of. `sure`: it need not be asked first. `also`: id of what it tells plainly beside."""
-
-    @property
-    def id(self) -> str: ...
-
-    @property
-    def verdict(self) -> Literal["danger", "call_now"] | str: ...
-
-    @property
-    def sure(self) -> bool: ...
-
-    @property
-    def also(self) -> str: ...
-
-
 def hazard_told(talk: Conversation, hazard: str, line: str) -> list[Message]:
     """A hazard that has happened: kept at once, its caution said, and what the flow says about it asked."""
     known = hazard in talk.state.told
     talk.drop_pending()
     talk.revising = ""
     talk.record(Answer(HAZARD, "value", hazard, said=line))
-    messages = [_caution(talk, hazard)]
+    messages = [caution_of(talk, hazard)]
     if known:
         messages.append(Message("note", talk.phrases.say("hazard_again")))
     if talk.state.close_first and not is_danger(talk.script, hazard):
@@ -46,36 +29,10 @@ def hazard_told(talk: Conversation, hazard: str, line: str) -> list[Message]:
     return [*messages, *talk.present()]
 
 
-def hazard_perhaps(talk: Conversation, hazard: Hazard, line: str) -> list[Message]:
-    """A line that may tell of a hazard: asked before it is acted on, and taken as any other when it does not."""
-    caution = talk.script.cautions.get(hazard.id)
-    told = (caution.told or caution.hazard) if caution else line
-    talk.record(Answer(NOTE, "value", line, said=line))
-    before = talk.pending
-
-    def choose(choice: str) -> list[Message]:
-        if choice == "yes":
-            return hazard_told(talk, hazard.id, line)
-        from selfcheck.interview import hearing
-
-        talk.drop_pending()
-        if hazard.also:
-            return hearing.with_option(talk, hazard.also, line)
-        note = Message("note", talk.phrases.say("hazard_not"))
-        if before is None:
-            return [note, *hearing.ordinary(talk, line)]
-        talk.ask(before)
-        return [note, *hearing.to_pending(talk, before, line)]
-
-    choices = (("yes", talk.phrases.say("hazard_yes")), ("no", talk.phrases.say("hazard_no")))
-    asked = talk.phrases.say("hazard_check", told=inline(told))
-    return talk.ask(Pending(asked, choices, choose, firm=True, parting=(_caution(talk, hazard.id),)))
-
-
 def chosen_hazards(talk: Conversation, before: State) -> list[Message]:
     """The cautions of hazards that an answer has just raised."""
     fresh = [hazard for hazard in talk.state.answered.hazards if hazard not in before.answered.hazards]
-    return [_caution(talk, hazard) for hazard in fresh]
+    return [caution_of(talk, hazard) for hazard in fresh]
 
 
 def leave(talk: Conversation) -> list[Message]:
@@ -118,7 +75,8 @@ def still_open(talk: Conversation) -> Message:
     return Message("caution", talk.phrases.say("left_open"), talk.phrases.say("level_stop"))
 
 
-def _caution(talk: Conversation, hazard: str) -> Message:
+def caution_of(talk: Conversation, hazard: str) -> Message:
+    """What is said to a hazard, in full."""
     caution = talk.script.cautions.get(hazard)
     if caution is None:
         return Message("caution", talk.phrases.say("hazard_unnamed"), talk.phrases.say("level_danger"))

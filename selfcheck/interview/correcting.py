@@ -7,13 +7,13 @@ from collections.abc import Iterator
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from selfcheck.interview import hearing
 from selfcheck.interview.answers import Answer
 from selfcheck.interview.measuring import measure
 from selfcheck.interview.messages import Message
 from selfcheck.interview.naming import named_answer, named_node
 from selfcheck.interview.nodes import Node
 from selfcheck.interview.passing import read_back
+from selfcheck.interview.picking import offer
 from selfcheck.interview.several import Several
 from selfcheck.interview.standing import raised
 from selfcheck.interview.typed_line import after_opening, normal
@@ -65,7 +65,7 @@ def _new_value(talk: Conversation, text: str, counting: list[str]) -> list[Messa
         named = named_answer(talk.script, part, talk.context, reversed(counting))
         if named is not None:
             talk.revise(named.question)
-            return hearing.offer(talk, talk.script.nodes[named.question], Reading(replace(named, said=text)), text)
+            return offer(talk, talk.script.nodes[named.question], Reading(replace(named, said=text)), text)
         if not rest or _after_a_safety_item(talk):
             continue
         last = talk.script.nodes[counting[-1]]
@@ -74,11 +74,11 @@ def _new_value(talk: Conversation, text: str, counting: list[str]) -> list[Messa
         reading = _read(talk, last, part)
         reading = _in_the_unit_of(talk.state.given[last.id], reading, part)
         if (here := _of_the_open_one(talk, last, reading, part)) is not None:
-            return hearing.offer(talk, here[0], here[1], text)
+            return offer(talk, here[0], here[1], text)
         nothing_but_no = reading.answer is not None and last.kind in MEASURES and reading.answer.value == 0
         if not reading.nothing and not nothing_but_no:
             talk.revise(last.id)
-            return hearing.offer(talk, last, reading, text)
+            return offer(talk, last, reading, text)
     return None
 
 
@@ -163,7 +163,7 @@ def _other_unit(talk: Conversation, text: str, counting: list[str]) -> list[Mess
         answer = measure(node, f"{number:g} {words}", talk.context).answer
         if answer is not None and answer.value != old.value:
             talk.revise(node.id)
-            return hearing.offer(talk, node, Reading(replace(answer, said=f"{number:g} {words}")), text)
+            return offer(talk, node, Reading(replace(answer, said=f"{number:g} {words}")), text)
     return None
 
 
