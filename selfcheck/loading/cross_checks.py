@@ -101,10 +101,11 @@ def _check_links(script: Script, file: str, node: Node) -> None:
         raise ContentProblem(file, node.id, "outcome", f'there is no outcome named "{node.outcome}".')
     if node.caution and node.caution not in script.cautions:
         raise ContentProblem(file, node.id, "caution", f'there is no caution named "{node.caution}".')
-    for option, hazard in node.hazard.items():
+    named = {f"hazard.{option}": hazard for option, hazard in node.hazard.items()}
+    for key, hazard in (named | {f"told_as.{hazard}": hazard for hazard in node.told_as}).items():
         if hazard not in script.cautions:
             what = f'there is no caution named "{hazard}" to say what to do.'
-            raise ContentProblem(file, node.id, f"hazard.{option}", what)
+            raise ContentProblem(file, node.id, key, what)
     for name in node.odd_when:
         if name not in PREDICATES:
             raise ContentProblem(file, node.id, "odd_when", f'there is no predicate named "{name}".')

@@ -10,7 +10,8 @@ from selfcheck.report.sheet import Box, Item, Mark, Sheet
 
 WIDTH = 80  # a printer's usual line of ten signs an inch
 SCREEN = 56  # what the narrowest screen has room for
-PAGE = {"in": 66, "cm": 70}  # lines on Letter and on A4 paper, six to the inch
+#: Lines on Letter and on A4 paper, six to the inch, within the half inch that printers leave free above and below.
+PAGE = {"in": 60, "cm": 64}
 _LINE = "_____"
 _POLE_WIDE = 36  # of the marks: those of the stick have more to say
 #: Figures to be read from a step away, three lines high: strokes as on a counter.
@@ -24,11 +25,13 @@ LARGE = {
 def sheet_text(sheet: Sheet) -> list[str]:
     """The sheet for a printer, in lines of at most 80 signs, what is to be done before opening first.
 
-    The marks stand in large figures, but where that would not leave it on one page. There they are told shorter.
+    The marks stand in large figures, but where that would not leave it on one page. There they are told shorter, and
+    where that is too long still, without those by crust.
     """
     page = _Page(sheet, WIDTH)
-    lines = page.lines(_large_marks(sheet), page.by_crust())
-    return lines if len(lines) <= PAGE[sheet.unit] else page.lines(page.small_marks(), ())
+    settings = ((_large_marks(sheet), page.by_crust()), (page.small_marks(), page.by_crust()), (page.small_marks(), ()))
+    made = [page.lines(marks, by_crust) for marks, by_crust in settings]
+    return next((lines for lines in made if len(lines) <= PAGE[sheet.unit]), made[-1])
 
 
 def sheet_to_read(sheet: Sheet) -> list[str]:
@@ -63,15 +66,14 @@ class _Page:
             *wrapped(sheet.gate_stop, "*** "),
             *part(3, sheet.open_title, sheet.lid_off),
             *part(4, look_title, circle),
-            *(line for item in signs for line in wrapped(_told(item), "  ", first="")),
+            *(line for one in _in_lines(signs) for line in wrapped(one, "  ", first="")),
             *part(5, crust_title, f"{crust_do} {one_way}"),
             *self.boxes(crust_boxes),
             *part(6, sheet.pole_title, sheet.pole_do),
             *self.boxes(sheet.boxes),
             *by_crust,
-            *part(7, close_title, close_do),
-            *(line for one in closed for line in wrapped(one, "    ", first="[ ] ")),
-            f"{after} {sheet.notes}: ".ljust(self.width, "_"),
+            *part(7, close_title, f"{close_do} {after}"),
+            *self.row([*(f"[ ] {one}" for one in closed), f"{sheet.notes}: {'_' * 15}"]),
             *wrapped(f"{sheet.made} {sheet.always}", ""),
         ]
 
@@ -124,6 +126,17 @@ class _Page:
 def _told(item: Item) -> str:
     only = f" ({item.only})" if item.only else ""
     return f"{item.name}{only}: {' / '.join(item.choices)}"
+
+
+def _in_lines(signs: Iterable[Item]) -> Iterator[str]:
+    """Each sign begins a line of its own, but for those that are asked only where the one before looks wrong."""
+    lines: list[str] = []
+    for item in signs:
+        if item.only and lines:
+            lines[-1] += f" · {_told(item)}"
+        else:
+            lines.append(_told(item))
+    yield from lines
 
 
 def _now(signs: Iterable[Item]) -> Iterator[str]:
