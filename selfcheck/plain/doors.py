@@ -9,7 +9,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from selfcheck.loading.place import content_place
-from selfcheck.sitting.verdicts import judged, verdict_words
+from selfcheck.sitting.verdicts import case_of, verdict_words
 from selfcheck.storage.folder import read
 
 if TYPE_CHECKING:
@@ -21,9 +21,11 @@ def judge(folder: Path, today: date, rules: str | None, content: Path | None, *,
 
     Raises FolderProblem when the folder cannot be used, UsageProblem for a rule set that is not there.
     """
+    from selfcheck.domain import judging
+
     place = content_place(content)
     record = read(folder)
-    judgement = judged(place, record, today, rules)
+    judgement = judging.judge(case_of(place, record, today, rules))
     told = verdict_words(place)
     if as_json:
         from selfcheck.report.summary import judgement_json

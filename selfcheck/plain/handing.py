@@ -5,27 +5,22 @@ from __future__ import annotations
 import shutil
 import sys
 from argparse import ArgumentParser, Namespace
-from collections.abc import Sequence
 from contextlib import AbstractContextManager, nullcontext
-from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from selfcheck.errors import RecordProblem, UsageProblem
+from selfcheck.errors import UsageProblem
 from selfcheck.loading.place import Place, content_place
 from selfcheck.plain.phrases import Words
 from selfcheck.plain.speaking import Speaker
 from selfcheck.plain.waiting import patience
-from selfcheck.sitting.verdicts import judged, verdict_words
-from selfcheck.storage.folder import Folder, read
+from selfcheck.sitting.kept_record import KeptRecord
+from selfcheck.storage.folder import read
 from selfcheck.storage.handed_out import hand_out
 
 if TYPE_CHECKING:
-    from selfcheck.domain.check import Check, PumpOut
-    from selfcheck.domain.household import Household
     from selfcheck.domain.verdict import Judgement
-    from selfcheck.report.finding_text import VerdictWords
 
 ABOUT = {
     "sheet": "Makes the paper sheet for the check outside: as text, or as a page to print.",
@@ -76,9 +71,9 @@ def open_door(command: str, chosen: Namespace, today: date) -> None:
     else:
         to_file = getattr(chosen, "to", None) is not None
         with _waiting(place) if to_file else nullcontext():  # what is printed is the paper alone
-            job = _Job(chosen, read(chosen.folder), place, today)
-            made = _made(command, job)
-        for problem in job.problems:
+            asked = _Asked(chosen, place, today)
+            made = _made(command, asked)
+        for problem in asked.problems:
             print(problem, file=sys.stderr)
         if not to_file:
             sys.stdout.write(made.decode())
@@ -87,46 +82,17 @@ def open_door(command: str, chosen: Namespace, today: date) -> None:
         _tell(place, "made", file=chosen.to)
 
 
-@dataclass(frozen=True)
-class _Job:
-    """The record that the command line names, as a paper is made from it."""
+class _Asked(KeptRecord):
+    """The record that the command line names, judged for the tank that was asked for."""
 
-    chosen: Namespace
-    record: Folder
-    place: Place
-    today: date
-
-    @property
-    def folder(self) -> Path:
-        return Path(self.chosen.folder)
-
-    @property
-    def household(self) -> Household:
-        return self.record.household
-
-    @property
-    def checks(self) -> Sequence[Check]:
-        return self.record.checks
-
-    @property
-    def pump_outs(self) -> Sequence[PumpOut]:
-        return self.record.pump_outs
-
-    @property
-    def mended_pump_outs(self) -> Sequence[PumpOut]:
-        return self.record.mended_pump_outs
-
-    @property
-    def problems(self) -> Sequence[RecordProblem]:
-        return self.record.problems
-
-    def verdict_words(self) -> VerdictWords:
-        return verdict_words(self.place)
+    def __init__(self, chosen: Namespace, place: Place, today: date) -> None:
+        super().__init__(chosen.folder, place, today, getattr(chosen, "rules", None))
+        self.chosen = chosen
+        self.hold(**read(self.folder)._asdict())
 
     def judgement(self) -> Judgement:
         """That of the tank which was asked for. Raises UsageProblem when there is none of that name."""
-        rules = getattr(self.chosen, "rules", None)
-        found = judged(self.place, self.record, self.today, rules)
+        found = super().judgement()
         wanted = getattr(self.chosen, "tank", None)
         tanks = [found, *found.others]
         for one in tanks:
@@ -136,16 +102,16 @@ class _Job:
         raise UsageProblem(f'There is no tank "{wanted}".', f"Name one of these: {known}.")
 
 
-def _made(command: str, job: _Job) -> bytes:
+def _made(command: str, asked: _Asked) -> bytes:
     from selfcheck.sitting import papers
 
     if command == "note":
-        return papers.note_text(job, shutil.get_terminal_size().columns if sys.stdout.isatty() else None)
+        return papers.note_text(asked, shutil.get_terminal_size().columns if sys.stdout.isatty() else None)
     if command != "sheet":
-        return papers.PAPERS["page" if command == "report" else command].make(job)
-    if job.chosen.to is None:
-        return "\n".join((*papers.sheet_lines(job), "")).encode()
-    return papers.sheet_to_print(job, job.chosen.paper)
+        return papers.PAPERS["page" if command == "report" else command].make(asked)
+    if asked.chosen.to is None:
+        return "\n".join((*papers.sheet_lines(asked), "")).encode()
+    return papers.sheet_to_print(asked, asked.chosen.paper)
 
 
 def _pack(folder: Path, to: Path, place: Place, replace: bool) -> None:

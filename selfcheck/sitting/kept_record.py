@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Any
 from selfcheck.domain.check import Check, PumpOut
 from selfcheck.domain.household import Household
 from selfcheck.errors import RecordProblem
-from selfcheck.sitting.verdicts import case_of, judged, verdict_words
+from selfcheck.sitting.verdicts import case_of, verdict_words
 from selfcheck.storage.folder import NOTHING
 
 if TYPE_CHECKING:
@@ -81,7 +81,9 @@ class KeptRecord:
     def judgement(self) -> Judgement:
         """The whole record judged, as of today. Raises UsageProblem when the rule set asked for is not there."""
         if self._judged is None:
-            self._judged = judged(self.place, self.held, self.today, self.rules)
+            from selfcheck.domain.judging import judge
+
+            self._judged = judge(self.case())
         return self._judged
 
     def verdict(self) -> VerdictPage:
@@ -93,12 +95,13 @@ class KeptRecord:
     def verdict_then(self, check: Check) -> VerdictPage:
         """The verdict as it stood on the day of a check, from what was on record by then."""
         if check.id not in self._judged_then:
+            from selfcheck.domain.judging import judge
             from selfcheck.report.wording import verdict_screen
 
             checks = [one for one in self.checks if one.on < check.on and one.id != check.id] + [check]
             pump_outs = [one for one in self.pump_outs if one.on <= check.on]
             then = self.held._replace(checks=tuple(checks), pump_outs=tuple(pump_outs))
-            found = judged(self.place, then, check.on, self.rules)
+            found = judge(case_of(self.place, then, check.on, self.rules))
             self._judged_then[check.id] = verdict_screen(found, self.verdict_words(), self.household.units)
         return self._judged_then[check.id]
 

@@ -5,54 +5,30 @@ from __future__ import annotations
 import os
 import re
 import textwrap
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Mapping
 from pathlib import Path
-from typing import TYPE_CHECKING, Any, Literal, NamedTuple, Protocol
+from typing import TYPE_CHECKING, Any, Literal, NamedTuple
 
-from selfcheck.errors import FolderProblem, RecordProblem
+from selfcheck.errors import FolderProblem
 from selfcheck.loading.conversations import script, texts
 from selfcheck.storage.handed_out import hand_out, holds
 from selfcheck.storage.locations import papers
 from selfcheck.storage.writing import make_folder
 
 if TYPE_CHECKING:
-    from selfcheck.domain.check import Check, PumpOut
-    from selfcheck.domain.household import Household
-    from selfcheck.domain.verdict import Judgement
     from selfcheck.loading.place import Place
     from selfcheck.report.call_note import Note
-    from selfcheck.report.finding_text import VerdictWords
     from selfcheck.report.sheet import Sheet
+    from selfcheck.sitting.kept_record import KeptRecord
     from selfcheck.sitting.table import Sitting
 
 LANGUAGE = "en"
 
 
-class Judged(Protocol):
-    """A record with its judgement: all that a paper is made from."""
-
-    @property
-    def place(self) -> Place: ...
-    @property
-    def folder(self) -> Path: ...
-    @property
-    def household(self) -> Household: ...
-    @property
-    def checks(self) -> Sequence[Check]: ...
-    @property
-    def pump_outs(self) -> Sequence[PumpOut]: ...
-    @property
-    def mended_pump_outs(self) -> Sequence[PumpOut]: ...
-    @property
-    def problems(self) -> Sequence[RecordProblem]: ...
-    def judgement(self) -> Judgement: ...
-    def verdict_words(self) -> VerdictWords: ...
-
-
 class Paper(NamedTuple):
     """One kind of paper: what makes it, and the ending of its file."""
 
-    make: Callable[[Judged], bytes]
+    make: Callable[[KeptRecord], bytes]
     ending: str
 
 
@@ -88,35 +64,35 @@ def make(sitting: Sitting, paper: str) -> Made:
     return Made(target)
 
 
-def sheet_to_read(record: Judged) -> tuple[str, ...]:
+def sheet_to_read(record: KeptRecord) -> tuple[str, ...]:
     """The sheet for the tank, as lines for a screen."""
     from selfcheck.report.sheet_text import sheet_to_read
 
     return tuple(sheet_to_read(_sheet_of(record)))
 
 
-def sheet_lines(record: Judged) -> tuple[str, ...]:
+def sheet_lines(record: KeptRecord) -> tuple[str, ...]:
     """The sheet for the tank, as lines of plain text to print."""
     from selfcheck.report.sheet_text import sheet_text
 
     return tuple(sheet_text(_sheet_of(record)))
 
 
-def sheet_to_print(record: Judged, size: Literal["letter", "a4"] | None = None) -> bytes:
+def sheet_to_print(record: KeptRecord, size: Literal["letter", "a4"] | None = None) -> bytes:
     """The sheet as a page to print; the size of the paper follows the units unless it is given."""
     from selfcheck.report.sheet_page import sheet_page
 
     return sheet_page(_sheet_of(record), size or ("a4" if record.household.units == "metric" else "letter")).encode()
 
 
-def note(record: Judged) -> Note:
+def note(record: KeptRecord) -> Note:
     """What to say when calling a service."""
     from selfcheck.report.call_note import call_note
 
     return call_note(record.judgement(), record.pump_outs, record.verdict_words(), _tables(record.place, "call_note"))
 
 
-def note_text(record: Judged, columns: int | None = None) -> bytes:
+def note_text(record: KeptRecord, columns: int | None = None) -> bytes:
     """The same as lines, set to so many columns; without them, to those of a plain page."""
     from selfcheck.report.call_note import WIDTH, note_lines
 
@@ -124,7 +100,7 @@ def note_text(record: Judged, columns: int | None = None) -> bytes:
     return "\n".join((*textwrap.wrap(unread(record), columns or WIDTH), *lines, "")).encode()
 
 
-def unread(record: Judged) -> str:
+def unread(record: KeptRecord) -> str:
     """Which parts of the record could not be read, in one line; empty when all could."""
     if not record.problems:
         return ""
@@ -133,13 +109,13 @@ def unread(record: Judged) -> str:
     return unread_line(record.problems, _tables(record.place, "unread"))
 
 
-def _sheet_of(record: Judged) -> Sheet:
+def _sheet_of(record: KeptRecord) -> Sheet:
     from selfcheck.report.sheet import sheet
 
     return sheet(record.judgement(), script(record.place, "yearly"), _tables(record.place, "sheet_page"))
 
 
-def _page(record: Judged) -> bytes:
+def _page(record: KeptRecord) -> bytes:
     from selfcheck.report.page import PageWords, household_page
 
     place = record.place
@@ -147,7 +123,7 @@ def _page(record: Judged) -> bytes:
     return household_page(record.judgement(), record.checks, record.pump_outs, words, unread(record)).encode()
 
 
-def _calendar(record: Judged) -> bytes:
+def _calendar(record: KeptRecord) -> bytes:
     from selfcheck.report.calendar import calendar
     from selfcheck.storage.earlier import earlier_households
     from selfcheck.storage.taking_out import taken_out
@@ -157,13 +133,13 @@ def _calendar(record: Judged) -> bytes:
     return calendar(record.judgement(), record.checks, record.pump_outs, words, before, unread(record), gone).encode()
 
 
-def _table(record: Judged) -> bytes:
+def _table(record: KeptRecord) -> bytes:
     from selfcheck.report.table import checks_table
 
     return checks_table(record.household, record.checks, _tables(record.place, "table")).encode()
 
 
-def _archive(record: Judged) -> bytes:
+def _archive(record: KeptRecord) -> bytes:
     from selfcheck.storage.archive import pack
 
     return pack(record.folder).data

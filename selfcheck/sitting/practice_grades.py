@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from selfcheck.domain.agreement import AGREE_WITHIN_M
 from selfcheck.domain.check import Check, Readings
 from selfcheck.domain.findings import rank
+from selfcheck.domain.judging import judge
 from selfcheck.domain.showing import show_length, show_length_error
 from selfcheck.loading.content import rules as all_rules
 from selfcheck.loading.content import signs as all_signs
@@ -22,7 +23,7 @@ from selfcheck.practice.grading import (
 )
 from selfcheck.practice.tank import SOUND, PracticeTank, Truth
 from selfcheck.sitting.desk import Drawn, Go, Page, Part, Way
-from selfcheck.sitting.verdicts import judged
+from selfcheck.sitting.verdicts import case_of
 from selfcheck.storage.folder import Folder
 
 if TYPE_CHECKING:
@@ -51,7 +52,7 @@ def graded(pages: PracticePages, tank: PracticeTank, looked: Look, talk: Convers
     rules = all_rules(place)[tank.household.rules]
     true = true_verdict(tank, truth, rules, all_signs(place))
     typed = typed_check(check, talk)
-    found = judged(place, Folder(tank.household, (typed,), tank.pump_outs, ()), check.on)
+    found = judge(case_of(place, Folder(tank.household, (typed,), tank.pump_outs, ()), check.on))
     parts = (
         Part(_readings(pages, check, typed, truth), words("grade", "readings"), "items"),
         Part(_strips(pages, tank, looked, truth), words("grade", "strips"), "items"),

@@ -1,4 +1,4 @@
-"""A record → a judgement, and the words it is told in."""
+"""A record → all that a judgement rests on, and the words it is told in."""
 
 from __future__ import annotations
 
@@ -13,7 +13,7 @@ from selfcheck.storage.layout import CHECKS, HOUSEHOLD, PUMP_OUTS
 
 if TYPE_CHECKING:
     from selfcheck.domain.unjudged import Unread
-    from selfcheck.domain.verdict import Case, Judgement
+    from selfcheck.domain.verdict import Case
     from selfcheck.loading.place import Place
     from selfcheck.report.finding_text import VerdictWords
 
@@ -26,18 +26,12 @@ _PARTS: dict[str, Literal["household", "check", "pump_out"]] = {
 }
 
 
-def judged(place: Place, record: Folder, today: date, rules: str | None = None) -> Judgement:
-    """The record judged as of `today`, by the set of limits `rules` or else the household's own.
-
-    What could not be read has a say. Raises UsageProblem for a set of limits that is not there.
-    """
-    from selfcheck.domain.judging import judge
-
-    return judge(case_of(place, record, today, rules))
-
-
 def case_of(place: Place, record: Folder, today: date, rules: str | None = None) -> Case:
-    """What a judgement rests on. Raises UsageProblem for a set of limits that is not there."""
+    """What a judgement of the record as of `today` rests on, what could not be read among it.
+
+    `rules`: id of the set of limits it goes by, in place of the household's own. Raises UsageProblem for one that is
+    not there.
+    """
     from selfcheck.domain.verdict import Case
     from selfcheck.loading.content import rules as all_rules
     from selfcheck.loading.content import signs

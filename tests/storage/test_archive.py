@@ -15,10 +15,11 @@ from pathlib import Path
 
 import pytest
 
+from selfcheck.domain.judging import judge
 from selfcheck.errors import FolderProblem, SelfcheckError, UsageProblem
 from selfcheck.loading import content_place
 from selfcheck.report.summary import judgement_json
-from selfcheck.sitting.verdicts import judged
+from selfcheck.sitting.verdicts import case_of
 from selfcheck.storage import archive_contents, writing
 from selfcheck.storage.archive import pack, unpack
 from selfcheck.storage.earlier import earlier_households
@@ -67,7 +68,7 @@ def test_it_comes_back_the_same_with_the_same_verdict(home: Path, tmp_path: Path
     assert files(tmp_path / "deep" / "back") == files(home)
     there, here = read(tmp_path / "deep" / "back"), read(home)
     place = content_place(None, own=False)
-    found_there, found_here = (judged(place, one, DAY) for one in (there, here))
+    found_there, found_here = (judge(case_of(place, one, DAY)) for one in (there, here))
     assert judgement_json(found_there, verdict_words()) == judgement_json(found_here, verdict_words())
     assert [one.bedrooms for one in earlier_households(home) if one is not None] == [here.household.bedrooms - 1]
     for path in (tmp_path / "deep" / "back").rglob("*"):
