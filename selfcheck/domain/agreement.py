@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Sequence
 from typing import Literal
 
-from selfcheck.domain.check import Reading
+from selfcheck.domain.check import Reading, Readings
 from selfcheck.domain.conversions import INCH
 
 Agreement = Literal["none", "one", "agree", "third_wanted", "median", "clash"]
@@ -29,7 +29,7 @@ def sludge_that_counts(readings: Sequence[Reading]) -> tuple[Reading | None, Agr
     than three inches and none lies within an inch of the median: then they clash and the highest stands in. So one wild
     reading beside two that agree is outvoted, and three that all differ settle nothing.
     """
-    ordered = sorted(readings, key=_height)
+    ordered = sorted(readings, key=height)
     if not ordered:
         return None, "none"
     highest = ordered[-1]
@@ -37,7 +37,7 @@ def sludge_that_counts(readings: Sequence[Reading]) -> tuple[Reading | None, Agr
         return highest, "one"
     scatter = highest.m - ordered[0].m
     if len(ordered) == 2:
-        return highest, "agree" if scatter <= AGREE_WITHIN_M + ROUNDING_M else "third_wanted"
+        return highest, "agree" if near(ordered) else "third_wanted"
     middle = len(ordered) // 2
     median = ordered[middle]
     beside = (ordered[middle - 1], *ordered[middle + 1 : middle + 2])
@@ -45,6 +45,27 @@ def sludge_that_counts(readings: Sequence[Reading]) -> tuple[Reading | None, Agr
     if scatter > SCATTER_M + ROUNDING_M and not backed:
         return highest, "clash"
     return median, "median"
+
+
+def deciding(readings: Readings) -> Readings:
+    """The same with the one sludge reading that decides in the place of each: as often read, and so as well known.
+
+    Three or more: the median, of two middle ones the higher. Two: the higher, but counted at most an inch above the
+    lower; beyond that the two contradict each other, which is a finding of its own.
+    """
+    ordered = sorted(readings.sludge, key=height)
+    if len(ordered) > 2:
+        return with_sludge(readings, [ordered[len(ordered) // 2]] * len(ordered))
+    if len(ordered) == 2 and not near(ordered):
+        low, high = ordered
+        capped = high.model_copy(update={"m": min(high.m, low.m + AGREE_WITHIN_M)})
+        return with_sludge(readings, [capped, capped])
+    return with_sludge(readings, ordered[-1:] * len(ordered))
+
+
+def with_sludge(readings: Readings, sludge: list[Reading]) -> Readings:
+    """The same readings with other sludge readings."""
+    return readings.model_copy(update={"sludge": sludge})
 
 
 def one_of(
@@ -66,5 +87,11 @@ def one_of(
     return value, error
 
 
-def _height(reading: Reading) -> float:
+def near(ordered: Sequence[Reading]) -> bool:
+    """Whether readings in rising order lie within an inch of each other."""
+    return ordered[-1].m - ordered[0].m <= AGREE_WITHIN_M + ROUNDING_M
+
+
+def height(reading: Reading) -> float:
+    """What a reading tells [m], to put readings in order."""
     return reading.m

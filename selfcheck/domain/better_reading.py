@@ -9,12 +9,13 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from typing import Literal
 
+from selfcheck.domain.agreement import deciding
 from selfcheck.domain.check import Reading, Readings
 from selfcheck.domain.layers import HANGS_ERROR, LEVEL_NOT_SEEN_ERROR_M, Layers
 from selfcheck.domain.outlet import HANGS_BELOW, outlet_below_surface
 from selfcheck.domain.shapes import vessel
 from selfcheck.domain.uncertain import Measure
-from selfcheck.domain.weighing import SCUM_KINDS, Scene, calls, deciding, greatest
+from selfcheck.domain.weighing import SCUM_KINDS, Scene, calls, greatest
 
 Better = Literal["sludge_third", "outlet_depth", "scum_below", "scum_above", "liquid_depth", "tank_size"]
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from datetime import date
 
+from selfcheck.domain.agreement import deciding
 from selfcheck.domain.check import Reading, Readings
 from selfcheck.domain.circumstances import AS_GOOD_AS_NONE_M
 from selfcheck.domain.findings import Finding, Sureness, Verdict, rank, worst
@@ -12,7 +13,7 @@ from selfcheck.domain.history import days_after
 from selfcheck.domain.signs import FIELDS
 from selfcheck.domain.unsafe import unsafe
 from selfcheck.domain.verdict import CLOSE_DAYS, NEXT_STEP_DAYS, SOON_DAYS, Change, Judgement
-from selfcheck.domain.weighing import KINDS, SCUM_KINDS, calls, deciding, weigh
+from selfcheck.domain.weighing import KINDS, SCUM_KINDS, calls, weigh
 
 #: surest first
 SURENESS: tuple[Sureness, ...] = ("sure", "fairly_sure", "not_very_sure", "cannot_tell")

@@ -10,6 +10,7 @@ from collections.abc import Sequence
 from datetime import date
 from typing import NamedTuple
 
+from selfcheck.domain.agreement import deciding
 from selfcheck.domain.check import Check, PumpOut
 from selfcheck.domain.conversions import INCH
 from selfcheck.domain.findings import Facts, Finding, Verdict, rank, worst
@@ -17,7 +18,6 @@ from selfcheck.domain.forecast import Forecast
 from selfcheck.domain.household import Occupancy, Tank, can_be
 from selfcheck.domain.limits import CLOSE_FROM, OVER_FROM, Limit, RuleSet
 from selfcheck.domain.signs import FIELDS, MAY_BE_LEFT_OUT, Observed, Sign, observed, worst_possible
-from selfcheck.domain.weighing import deciding
 
 #: Parts of a tank that change slowly: seen in place not long ago, the chance that they failed since is small.
 SLOW = frozenset({"inlet_tee", "outlet_tee", "wall", "roots"})

@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
+from selfcheck.domain.agreement import deciding
 from selfcheck.domain.check import Check, Readings
 from selfcheck.domain.circumstances import circumstances
 from selfcheck.domain.explain import act_by, sureness, would_change
@@ -27,7 +28,7 @@ from selfcheck.domain.signs import findings as sign_findings
 from selfcheck.domain.told import Told, tell
 from selfcheck.domain.unjudged import record_unread, without_figure
 from selfcheck.domain.verdict import NEXT_STEP_DAYS, Case, Judgement, RuleRow
-from selfcheck.domain.weighing import SCUM_KINDS, deciding
+from selfcheck.domain.weighing import SCUM_KINDS
 
 __all__ = ["Case", "Judgement", "judge"]
 

@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from typing import NamedTuple
 
-from selfcheck.domain.agreement import AGREE_WITHIN_M, ROUNDING_M, SCATTER_M
+from selfcheck.domain.agreement import ROUNDING_M, SCATTER_M, deciding, height, near, with_sludge
 from selfcheck.domain.check import Reading, Readings
 from selfcheck.domain.conversions import INCH
 from selfcheck.domain.findings import CannotTell, Finding, Verdict
@@ -102,7 +102,7 @@ def calls(standings: Iterable[Standing]) -> bool:
 
 def weigh(scene: Scene, readings: Readings) -> Weighed:
     """Every limit of the deciding rule set as a finding, and what keeps the readings from settling it."""
-    counted, highest = deciding(readings), with_sludge(readings, sorted(readings.sludge, key=_height)[-1:])
+    counted, highest = deciding(readings), with_sludge(readings, sorted(readings.sludge, key=height)[-1:])
     found, standings = scene.layers(counted), scene.stand(counted)
     odd = tuple(dict.fromkeys((*found.odd, *scene.layers(highest).odd, *_too_thick(found))))
     missing = _missing(found, readings)
@@ -126,31 +126,10 @@ def weigh(scene: Scene, readings: Readings) -> Weighed:
     return Weighed(scene.layers(readings), scene.judged(counted), standings, tuple(findings), missing, odd)
 
 
-def deciding(readings: Readings) -> Readings:
-    """The same with the one sludge reading that decides in the place of each: as often read, and so as well known.
-
-    Three or more: the median, of two middle ones the higher. Two: the higher, but counted at most an inch above the
-    lower; beyond that the two contradict each other, which is a finding of its own.
-    """
-    ordered = sorted(readings.sludge, key=_height)
-    if len(ordered) > 2:
-        return with_sludge(readings, [ordered[len(ordered) // 2]] * len(ordered))
-    if len(ordered) == 2 and not _near(ordered):
-        low, high = ordered
-        capped = high.model_copy(update={"m": min(high.m, low.m + AGREE_WITHIN_M)})
-        return with_sludge(readings, [capped, capped])
-    return with_sludge(readings, ordered[-1:] * len(ordered))
-
-
-def with_sludge(readings: Readings, sludge: list[Reading]) -> Readings:
-    """The same readings with other sludge readings."""
-    return readings.model_copy(update={"sludge": sludge})
-
-
 def _scatter(scene: Scene, readings: Readings, highest: Readings) -> list[Finding]:
     """Sludge readings that contradict each other, when the ones that count are under every limit."""
-    ordered = sorted(readings.sludge, key=_height)
-    if len(ordered) < 2 or _near(ordered):
+    ordered = sorted(readings.sludge, key=height)
+    if len(ordered) < 2 or near(ordered):
         return []
     apart = ordered[-1].m - ordered[0].m
     facts: dict[str, float | str] = {"least_m": ordered[0].m, "most_m": ordered[-1].m}
@@ -266,11 +245,3 @@ def _odd_uses(ident: str, readings: Readings) -> tuple[str, ...]:
 
 def _paths(kinds: Iterable[str], readings: Readings) -> tuple[str, ...]:
     return tuple(f"seen.readings.{kind}" for kind in kinds if getattr(readings, kind))
-
-
-def _near(ordered: list[Reading]) -> bool:
-    return ordered[-1].m - ordered[0].m <= AGREE_WITHIN_M + ROUNDING_M
-
-
-def _height(reading: Reading) -> float:
-    return reading.m

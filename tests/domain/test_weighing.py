@@ -6,8 +6,9 @@ import random
 
 import pytest
 
+from selfcheck.domain.agreement import deciding
 from selfcheck.domain.shapes import vessel
-from selfcheck.domain.weighing import Scene, Weighed, deciding, greatest, weigh
+from selfcheck.domain.weighing import Scene, Weighed, greatest, weigh
 from tests.cases import INCH, build, rule_sets
 
 
