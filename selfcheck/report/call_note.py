@@ -24,6 +24,8 @@ WIDTH = 78
 #: It sets itself to a terminal between these. Our choice.
 NARROWEST, WIDEST = 60, 100
 MOST_ROWS = 22
+#: What a call cannot do without: whom to call, what is wanted, by when, and why.
+_WHOLE = ("call", "want", "by", "signs")
 _MOST_SIGNS = 2
 _MOST_MISSING = 4
 _LABEL = 10
@@ -37,11 +39,15 @@ _HALF_PUMPED = "pump_out_one_compartment_only"
 
 @dataclass(frozen=True, slots=True)
 class Note:
-    """The note as (label, what to say), in the order in which it is said. `first` stands above all of it."""
+    """The note as (label, what to say), in the order in which it is said. `first` stands above all of it.
+
+    `whole`: labels of what is never cut short, the number to call and the reason to call.
+    """
 
     title: str
     first: str
     said: tuple[tuple[str, str], ...]
+    whole: frozenset[str] = frozenset()
 
 
 def call_note(judgement: Judgement, pump_outs: Sequence[PumpOut], verdict_words: VerdictWords, words: Tables) -> Note:
@@ -70,19 +76,22 @@ def call_note(judgement: Judgement, pump_outs: Sequence[PumpOut], verdict_words:
         first = words["note"]["unchecked"]
     elif not judgement.call_professional:
         first = words["note"]["no_need"]
-    return Note(words["note"]["title"], first, tuple((label, what) for label, what in said if what))
+    told = tuple((label, what) for label, what in said if what)
+    return Note(words["note"]["title"], first, told, frozenset(labels[name] for name in _WHOLE))
 
 
 def note_lines(note: Note, columns: int = WIDTH) -> list[str]:
     """The note as at most 22 lines, as wide as `columns` within 60 and 100 signs.
 
-    Where a record says more than fits, the longest part is cut.
+    Where a record says more than fits, the longest part is cut that may be.
     """
     most = max(NARROWEST, min(columns, WIDEST))
     parts = [(label, textwrap.wrap(what, most - _LABEL)) for label, what in note.said]
     head = [note.title, *textwrap.wrap(note.first, most)]
     while len(head) + sum(len(lines) for _, lines in parts) > MOST_ROWS:
-        longest = max((lines for _, lines in parts), key=len)
+        longest = max((lines for label, lines in parts if label not in note.whole), key=len, default=[])
+        if len(longest) < 2:
+            break
         longest.pop()
         longest[-1] = f"{longest[-1][: most - _LABEL - 1].rstrip(' ,;')}…"
     return head + [

@@ -45,8 +45,11 @@ def test_it_fits_one_screen(case: dict[str, Any], units: str) -> None:
     about = {"units": units, "tanks": [tank] if tank else [], "contacts": [contact]}
     household = built.household.model_copy(update=about)
     judgement = judge(type(built)(household, *[getattr(built, one) for one in built.__slots__[1:]]))
+    whole = {name: said(judgement).get(words()["labels"][name], "") for name in ("call", "want", "by", "signs")}
     for columns, widest in ((20, 60), (80, 80), (300, 100)):
         found = lines(judgement, columns=columns)
+        together = " ".join(" ".join(line[10:].split()) for line in found)
+        assert [name for name, what in whole.items() if what not in together] == []
         assert len(found) <= MOST_ROWS
         assert widest - 15 <= max(map(len, found)) <= widest
     for label in ("access", "hose", "ask", "not_done", "tank", "want"):
