@@ -65,7 +65,8 @@ def verdict(page: VerdictPage, words: FaceWords) -> list[Paragraph]:
     lines += [GAP, (page.sure, "strong"), *((f"{DOT}{line}", "text") for line in page.because)]
     rules = () if page.verdict in URGENT else page.rule_rows
     sections = (
-        ("because", page.why), ("by_rule", rules), ("when_next", page.when_next), ("seen", (*page.seen, *page.not_used)),
+        ("because", page.why), ("by_rule", rules), ("when_next", page.when_next),
+        ("seen", (*page.seen, *page.not_used)),
         ("not_checked", page.not_checked), ("questionable", page.questionable), ("would_change", page.would_change),
     )  # fmt: skip
     for name, texts in sections:

@@ -22,6 +22,5 @@ def with_error(metres: float, error: float, units: Units, between: str = "±") -
 
 
 def on_a_tape(metres: float, units: Units) -> str:
-    """A length along the ground, to the inch or the centimetre: `17 ft 1 in`, `5.2 m`."""
-    step = METRES_PER_INCH if units == "us" else 0.01
-    return show_length(round(metres / step) * step, units).partition(" (")[0]
+    """A length along the ground, as it is told everywhere, without its other unit: `17 ft 1 in`, `5.2 m`."""
+    return show_length(metres, units).partition(" (")[0]

@@ -82,8 +82,8 @@ class _Drawing:
 
     def _row(self, height: float) -> int:
         """The grid line in which a height above the floor lies."""
-        row = int((self.picture.inside_height - height) / self.step + 1e-9)
-        return 1 + max(0, min(self.rows - 1, row))
+        down = (self.picture.inside_height - height) / self.step + 1e-9  # endless in a tank of next to no height
+        return 1 + int(max(0.0, min(self.rows - 1.0, down)))
 
     def _inside(self, line: int) -> tuple[int, int]:
         """First and last column inside the walls on one line."""

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from selfcheck.domain.locate import Point, fix
-from selfcheck.drawing.lengths import Units, on_a_tape
+from selfcheck.drawing.lengths import METRES_PER_INCH, Units, on_a_tape
 from selfcheck.drawing.words import Words, one_line, say
 
 if TYPE_CHECKING:
@@ -94,7 +94,8 @@ def remarks(picture: SketchPicture, units: Units) -> list[str]:
         lines.append(say(words, "either_why"))
     lines += _note(picture)
     if picture.error is not None:
-        lines.append(say(words, "error", length=on_a_tape(picture.error, units)))
+        step = METRES_PER_INCH if units == "us" else 0.01
+        lines.append(say(words, "error", length=on_a_tape(round(picture.error / step) * step, units)))
     return [*lines, say(words, "not_a_map")]
 
 

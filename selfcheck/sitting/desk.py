@@ -105,7 +105,10 @@ class Way:
 
 @dataclass(frozen=True, slots=True)
 class Page:
-    """One page. `hear`: takes a typed line in, where the page asks for one; `hint` says what for. None: not for it."""
+    """One page. `hear`: takes a typed line in, where the page asks for one; `hint` says what for. None: not for it.
+
+    `finds`: the way to something that stands on the page and is named by a line that no way of its own is.
+    """
 
     title: str
     parts: tuple[Part, ...] = ()
@@ -115,6 +118,7 @@ class Page:
     verdict: EndingPage | None = None
     drawn: Drawn | None = None
     ask: str = ""
+    finds: Callable[[str], Step | None] | None = None
 
     @property
     def picks(self) -> bool:
@@ -193,6 +197,8 @@ class Desk:
         fitting = exact or [place for place, way in enumerate(page.ways, 1) if _fits(bare, way)]
         if len(fitting) == 1:
             return self.pick(fitting[0])
+        if page.finds is not None and line and (found := self._try(partial(page.finds, bare))) is not None:
+            return found
         reply = self.ask_back(line) if line else None
         if reply is not None:
             self.said = Said(str(getattr(reply, "text", "")), "help", str(getattr(reply, "source", "")))
@@ -247,10 +253,11 @@ def _is_called(line: str, way: Way) -> bool:
 
 def _fits(line: str, way: Way) -> bool:
     """Whether what was typed is words of a way, all of them in its label."""
-    typed = _words(line)
-    return bool(typed) and typed <= _words(way.label.casefold())
+    typed = words_of(line)
+    return bool(typed) and typed <= words_of(way.label.casefold())
 
 
-def _words(text: str) -> set[str]:
+def words_of(text: str) -> set[str]:
+    """The telling words of a line or a label in small letters."""
     kept = "".join(character if character.isalnum() else " " for character in text)
     return set(kept.split()) - {"the", "a", "an", "my", "to", "of", "it"}

@@ -17,7 +17,7 @@ from selfcheck.interview.septic_record import ORDINALS, tanks_in_order
 from selfcheck.interview.showing import show_answer, show_within
 from selfcheck.loading.conversations import script
 from selfcheck.sitting.chart import with_chart
-from selfcheck.sitting.desk import Back, Go, Page, Part, Stay, Step, Talk, Way
+from selfcheck.sitting.desk import Back, Go, Page, Part, Stay, Step, Talk, Way, words_of
 from selfcheck.sitting.several_tanks import put_back, with_first
 from selfcheck.sitting.small_talks import asking
 from selfcheck.sitting.water import with_meter
@@ -82,7 +82,17 @@ class FactPages:
         units = self._row(words("facts", "units"), words("facts", f"units_{household.units}"))
         ways += [Way(words("facts", "add_tank"), self._add_tank)] if 0 < len(household.tanks) < len(ORDINALS) else []
         ways += [Way(named, lambda: Go(self._name)), Way(units, lambda: Go(self._units))]
-        return Page(words("facts", "title"), tuple(parts), tuple(ways), ask=words("facts", "ask"))
+        told = [(one, 0) for one in HOUSE]
+        told += [(one, place) for place in range(max(len(household.tanks), 1)) for one in (*TANK, *PLACE)]
+        finds = partial(self._named, told)
+        return Page(words("facts", "title"), tuple(parts), tuple(ways), ask=words("facts", "ask"), finds=finds)
+
+    def _named(self, told: Sequence[tuple[Fact, int]], line: str) -> Step | None:
+        """The question of the fact that a line names, by all of its name or else by words that only one has."""
+        typed, names = words_of(line), [words_of(self._name_of(fact).casefold()) for fact, _ in told]
+        same = [one for one, name in zip(told, names, strict=True) if typed == name]
+        fits = same or [one for one, name in zip(told, names, strict=True) if typed and typed <= name]
+        return self._ask(*fits[0]) if len(fits) == 1 else None
 
     def _title(self, name: str, place: int) -> str:
         """The title of a page about a tank; with several on record it names the tank."""
@@ -93,7 +103,8 @@ class FactPages:
     def _group(self, title: str, facts: Sequence[Fact], place: int = 0) -> Page:
         told = zip(facts, self._lines(facts, place), strict=True)
         ways = tuple(Way(line, partial(self._ask, fact, place)) for fact, line in told)
-        return Page(title, ways=ways, ask=self._words("facts", "ask"))
+        finds = partial(self._named, [(fact, place) for fact in facts])
+        return Page(title, ways=ways, ask=self._words("facts", "ask"), finds=finds)
 
     def _lines(self, facts: Sequence[Fact], place: int = 0) -> tuple[str, ...]:
         return tuple(self._row(*self._told(fact, place)) for fact in facts)
@@ -112,11 +123,14 @@ class FactPages:
     def _row(self, name: str, value: str) -> str:
         return self._words("facts", "row", name=name, value=value)
 
+    def _name_of(self, fact: Fact) -> str:
+        about = fact.questions[0]
+        return self._words("facts", "water_meter") if about == METER else self._script(fact.flow).name_of(about)
+
     def _told(self, fact: Fact, place: int = 0) -> tuple[str, str]:
         """Name and value of a fact as it is on record."""
-        asked = self._script(fact.flow)
+        asked, name = self._script(fact.flow), self._name_of(fact)
         about = fact.questions[0]
-        name = self._words("facts", "water_meter") if about == METER else asked.name_of(about)
         own = {FORM: self._shape, RULE: self._rule, METER: self._meter}.get(about)
         if own is not None:
             return name, own(place)

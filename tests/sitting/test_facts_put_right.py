@@ -110,8 +110,25 @@ def test_the_way_of_the_hose_is_said_on_the_phone(sitting: Sitting) -> None:
     assert "inlet: the kitchen end" in said["Access"]
 
 
+@pytest.mark.parametrize("line", ["form of the tank", "the form of the tank", "Form", "months a year", "outlet edge"])
+def test_a_fact_that_is_named_is_the_one_that_is_asked_for(sitting: Sitting, line: str) -> None:
+    """From the page of all facts, and from the page that has its row."""
+    group = HOUSE if "months" in line else TANK
+    for ways in (["facts"], ["facts", group]):
+        desk = Driven(RecordPages(sitting).desk()).say(*ways, line)
+        assert desk.talk is not None, desk.desk.said
+        asked = desk.talk.conversation
+        assert asked.node is not None
+        assert {*line.casefold().split()} - {"the", "of"} <= {*asked.script.name_of(asked.node.id).split()}
+
+
 def test_what_no_record_can_hold_is_named_in_words(sitting: Sitting) -> None:
     before = sitting.household
-    put_right(sitting, HOUSE, "months", "40", "yes")
+    desk = put_right(sitting, HOUSE, "months", "40", "yes")
+    assert any("The most is 12." in one for one in desk.heard)
+    assert sitting.household == before
+    whole = before.model_dump(mode="json", by_alias=True)
+    whole["occupancy"][-1]["months_per_year"] = 40
+    sitting.keep_household(whole)
     assert sitting.household == before
     assert sitting.trouble == "This was left out, since it cannot be so: months per year."
