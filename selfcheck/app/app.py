@@ -211,6 +211,14 @@ class SelfcheckApp(App[int]):
         screen = ConversationScreen(conversation, title, self.words, first, self._play, origin)
         self._play = ()
         self.push_screen(screen)
+        screen.call_after_refresh(self._read_amounts_soon)
+
+    @work(thread=True, exclusive=True, group="amounts")
+    def _read_amounts_soon(self) -> None:
+        """Load what reads amounts while the first question is read, for the first one that is typed."""
+        from selfcheck.domain import units
+
+        units.warm()
 
     @work(thread=True, exclusive=True, group="conversation")
     def conclude(self, conversation: Conversation, origin: Origin | None = None) -> None:

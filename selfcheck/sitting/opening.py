@@ -19,15 +19,9 @@ RECORD, PRACTICE = "record", "practice"
 
 
 def get_ready() -> None:
-    """Load what any choice of the start needs, and what reads amounts, so that the first one is not kept waiting.
-
-    Safe in a thread.
-    """
+    """Load what any choice of the start needs, so that the first one is not kept waiting. Safe in a thread."""
     import selfcheck.interview.dialogue
     import selfcheck.loading.conversations  # noqa: F401
-    from selfcheck.domain import units
-
-    units.warm()
 
 
 def desk(sitting: Sitting, choice: str) -> Desk | None:
