@@ -59,10 +59,10 @@ def main(argv: Sequence[str] | None = None) -> int:
 
 
 def _open(args: list[str]) -> int:
-    from selfcheck.plain.arguments import COMMANDS, HANDING, parser
+    from selfcheck.plain.arguments import COMMANDS, HANDING, parse
 
     named = args[0] if args and args[0] in COMMANDS else ""
-    chosen = parser(named).parse_args(args[1:] if named else args)
+    chosen = parse(named, args)
     today = _day(chosen.today) if getattr(chosen, "today", None) else date.today()
     if not named:
         return _assistant(chosen.folder, chosen.plain, chosen.rules, chosen.content, today, bool(chosen.today))
@@ -94,7 +94,7 @@ def _open(args: list[str]) -> int:
 def _assistant(
     folder: Path | None, plain: bool, rules: str | None, content: Path | None, today: date, fixed: bool
 ) -> int:
-    begin = folder is not None and _may_begin(folder)
+    begin = folder is not None and _may_begin(folder, content)
 
     def open_sitting(place: Place) -> Sitting:
         from selfcheck.sitting import Sitting
@@ -110,7 +110,7 @@ def _assistant(
     return run_app(open_sitting, content)
 
 
-def _may_begin(folder: Path) -> bool:
+def _may_begin(folder: Path, content: Path | None) -> bool:
     """Whether a new household is begun in `folder`: False when there is one, True when the person says yes.
 
     Raises UsageProblem when there is none and the person does not want to begin one.
@@ -122,12 +122,18 @@ def _may_begin(folder: Path) -> bool:
             return False
     if folder.exists() and not folder.is_dir():
         raise UsageProblem(f"{_plain(folder)} is a file, not a folder.", "Name the folder of a household.")
-    from selfcheck.domain.yes_no import read_yes_no  # only here: it is not needed on the way to the first question
+    # only here: none of it is needed on the way to the first question
+    from selfcheck.domain.yes_no import read_yes_no
+    from selfcheck.loading.place import content_place
+    from selfcheck.plain.arguments import meant
+    from selfcheck.plain.phrases import Words
 
-    there = "no household record in" if folder.is_dir() else "no folder"
-    print(f"There is {there} {_plain(folder)}.")
+    words = Words(content_place(content))
+    print(words("begin", "nothing_in" if folder.is_dir() else "not_there", folder=_plain(folder)))
+    if not folder.is_dir() and (command := meant([str(folder)])):
+        print(words("begin", "command_like", command=_plain(command)))
     for _ in range(MOST_ASKED):
-        print("Begin a new household there? Type yes or no.")
+        print(words("begin", "ask"))
         print("> ", end="", flush=True)
         answer = sys.stdin.readline()
         if not sys.stdin.isatty():
@@ -137,7 +143,7 @@ def _may_begin(folder: Path) -> bool:
             return True
         if heard == "no" or not answer:
             break
-    raise UsageProblem("Nothing was made.", "Start again with the folder of a household, or with no folder at all.")
+    raise UsageProblem(words("begin", "not_made"), words("begin", "again"))
 
 
 def _wants_plain(asked: bool) -> bool:

@@ -120,7 +120,8 @@ def test_no_misspelt_place_ends_a_command_with_a_fault(
     words.mkdir(parents=True)
     text = (packaged() / "en" / "words" / f"{name}.toml").read_text("utf-8")
     words.joinpath(f"{name}.toml").write_text(re.sub(r"\{([a-z0-9_]+)\}", r"{zzz\1}", text), "utf-8")
-    to = [str(tmp_path / "made.file")] if arguments[-1] == "--to" else []
+    ending = {"report": "html", "calendar": "ics"}.get(arguments[0])
+    to = [str(tmp_path / f"made.{ending}")] if arguments[-1] == "--to" else []
     code = main([arguments[0], str(home), *arguments[1:], *to, "--today", DAY, "--content", str(tmp_path / "content")])
     told = capsys.readouterr().err
     assert "made a mistake" not in told

@@ -3,9 +3,12 @@
 from __future__ import annotations
 
 import sys
-from argparse import ArgumentParser, RawDescriptionHelpFormatter
+from argparse import ArgumentParser, Namespace, RawDescriptionHelpFormatter
+from collections.abc import Sequence
 from pathlib import Path
 from typing import Any
+
+from selfcheck.errors import UsageProblem
 
 #: the commands that hand something out or take it in
 HANDING = ("sheet", "report", "note", "calendar", "table", "take-in", "pack", "unpack")
@@ -19,8 +22,51 @@ class _Parser(ArgumentParser):
         """Writes the help, to standard output when no `file` is given."""
         print(self.format_help(), end="", file=file or sys.stdout, flush=True)
 
+    def nearest(self, word: str) -> str:
+        """The option that a misspelt one likely is; "" for none."""
+        from difflib import get_close_matches
 
-def parser(command: str) -> ArgumentParser:
+        near = get_close_matches(word.partition("=")[0], self._option_string_actions, 1, cutoff=0.7)
+        return near[0] if near else ""
+
+
+def parse(command: str, args: Sequence[str]) -> Namespace:
+    """What the arguments ask for. `command`: the first of them where it names one, else "".
+
+    Raises UsageProblem with what was likely meant, and SystemExit with code 2 where nothing is near.
+    """
+    import shlex
+
+    known = parser(command)
+    chosen, left = known.parse_known_args(args[1:] if command else args)
+    if not left:
+        return chosen
+    what = f"It is not clear what this asks for: {shlex.join(left)}."
+    if not command and (whole := meant(args)):
+        first = "The command comes first." if set(args) & set(COMMANDS) else "There is no such command."
+        raise UsageProblem(first, f"Did you mean: {whole}")
+    near = next((near for one in left if (near := known.nearest(one))), "")
+    if near:
+        raise UsageProblem(what, f"Did you mean {near}?")
+    return known.error(f"{what} Type {known.prog} --help to see what may stand there.")
+
+
+def meant(args: Sequence[str]) -> str:
+    """The line that was likely meant, where a command stands behind its options or is misspelt; "" for none."""
+    import shlex
+    from difflib import get_close_matches
+
+    for place, word in enumerate(args):
+        if word in COMMANDS:
+            return shlex.join(["selfcheck", word, *args[:place], *args[place + 1 :]])
+    for place, word in enumerate(args):
+        near = get_close_matches(word.lower(), COMMANDS, 1, cutoff=0.7)
+        if near and not word.startswith("-"):
+            return shlex.join(["selfcheck", near[0], *args[:place], *args[place + 1 :]])
+    return ""
+
+
+def parser(command: str) -> _Parser:
     """The arguments of one of the commands; those of the assistant for ""."""
     if not command:
         about = "Guides a household through the yearly check of its septic tank, and keeps the record."

@@ -18,6 +18,7 @@ from selfcheck.plain.waiting import patience
 from selfcheck.sitting.kept_record import KeptRecord
 from selfcheck.storage.folder import read
 from selfcheck.storage.handed_out import hand_out
+from selfcheck.text import clean
 
 if TYPE_CHECKING:
     from selfcheck.domain.verdict import Judgement
@@ -60,6 +61,7 @@ def add_arguments(parser: ArgumentParser, command: str) -> None:
 def open_door(command: str, chosen: Namespace, today: date) -> None:
     """Do what one of these doors is for. Raises a SelfcheckError that says what to mend."""
     place = content_place(chosen.content)
+    _check_ending(command, getattr(chosen, "to", None))
     if command == "take-in":
         from selfcheck.plain.taking_in import take_in
 
@@ -80,6 +82,14 @@ def open_door(command: str, chosen: Namespace, today: date) -> None:
             return
         hand_out(chosen.to, made, replace=chosen.replace, record=chosen.folder)
         _tell(place, "made", file=chosen.to)
+
+
+def _check_ending(command: str, to: Path | None) -> None:
+    """Raises UsageProblem for a file whose name does not tell what is in it; what is no plain file has no such name."""
+    ending = Path(_TO.get(command, "")).suffix
+    if to is None or to.suffix.lower() == ending or (to.exists() and not to.is_file()):
+        return
+    raise UsageProblem(f"{clean(str(to), 300)} does not end in {ending}.", f"Name it {to.stem or 'made'}{ending}.")
 
 
 class _Asked(KeptRecord):

@@ -36,7 +36,7 @@ _MERGED = "Merged cells leave such gaps. Take the cells apart, fill each one, an
 
 @dataclass(frozen=True, slots=True)
 class Table:
-    """Headings, and the rows with the number each has in the file."""
+    """Headings, and the rows with the line of the file that each begins on."""
 
     headings: tuple[str, ...]
     rows: tuple[tuple[int, tuple[str, ...]], ...]
@@ -71,7 +71,7 @@ def read_table(file: Path) -> Table:
         )
     first, headings = filled[0]
     if sum(map(bool, headings)) == 1 and sum(map(bool, filled[1][1])) > 1:
-        raise UsageProblem(f"Row {first} of {file} is one cell over several columns, not a row of headings.", _MERGED)
+        raise UsageProblem(f"Line {first} of {file} is one cell over several columns, not a row of headings.", _MERGED)
     width = max((place + 1 for place, heading in enumerate(headings) if heading), default=0)
     if width > MOST_COLUMNS or len(filled) > MOST_ROWS:
         raise UsageProblem(
@@ -80,7 +80,7 @@ def read_table(file: Path) -> Table:
     rows = []
     for number, cells in filled[1:]:
         if any(cells[width:]):
-            raise UsageProblem(f"Row {number} of {file} has more cells than there are headings.", _MERGED)
+            raise UsageProblem(f"Line {number} of {file} has more cells than there are headings.", _MERGED)
         rows.append((number, tuple((cells + [""] * width)[:width])))
     table = Table(tuple(headings[:width]), tuple(rows))
     for place, heading in enumerate(table.headings):
@@ -97,10 +97,10 @@ def columns(table: Table, words: Mapping[str, Any], given: Mapping[str, str] | N
 
     Raises UsageProblem for a heading that is not there and a meaning that is not known.
     """
-    told = {heading.casefold().strip(): meaning for heading, meaning in (given or {}).items()}
+    told = {heading.casefold().strip(): (heading.strip(), meaning) for heading, meaning in (given or {}).items()}
     found = []
     for place, heading in enumerate(table.headings):
-        said = told.pop(heading.casefold(), None)
+        _, said = told.pop(heading.casefold(), ("", None))
         if said is None:
             found.append(_meant(Column(place, heading), heading, words))
             continue
@@ -108,9 +108,10 @@ def columns(table: Table, words: Mapping[str, Any], given: Mapping[str, str] | N
         if not column.kind:
             raise UsageProblem(f'"{clean(said, 60)}" is no meaning of a column.', _known(words))
         found.append(column)
-    if told:
+    wanted = next((heading for heading, _ in told.values()), None)
+    if wanted is not None:
         headings = ", ".join(f'"{one}"' for one in table.headings if one)
-        raise UsageProblem(f'No column is headed "{clean(next(iter(told)), 60)}".', f"There are: {headings}.")
+        raise UsageProblem(f'No column is headed "{clean(wanted, 60)}".', f"There are: {headings}.")
     return found
 
 
@@ -199,7 +200,11 @@ def _cells(text: str, file: Path) -> list[tuple[int, list[str]]]:
     between = max((",", ";", "\t"), key=first.count)
     try:
         reader = csv.reader(io.StringIO(text, newline=""), delimiter=between, strict=True)
-        return [(reader.line_num, [_cell(one) for one in cells]) for cells in reader]
+        begun, rows = 1, []
+        for cells in reader:
+            rows.append((begun, [_cell(one) for one in cells]))
+            begun = reader.line_num + 1
+        return rows
     except csv.Error as error:
         raise UsageProblem(
             f"{file} breaks off or its quotes do not match ({error}).", "Save it as CSV again."

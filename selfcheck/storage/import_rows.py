@@ -80,7 +80,7 @@ def made_of(
         if row.pump_out is None:
             row.leave_out("nothing")
         return row
-    answers = [{"question": "taken_in", "said": f"{file}, row {number}", "at": today.isoformat()}]
+    answers = [{"question": "taken_in", "said": f"{file}, line {number}", "at": today.isoformat()}]
     answers += [{"question": heading, "said": said, "at": ""} for heading, said in told.items()]
     raw = {"id": "", "on": row.day, "tank": tank, "answers": answers, **_about(row, by_kind)}
     raw["seen"] = {**signs, "readings": Readings(**seen)}
@@ -189,7 +189,7 @@ def _see_to_pumping(
         told = read_date(without_time(said), today) if yes is None else None
         day = row.day if yes else told.day if told is not None else None
         if day is not None and day <= today:
-            row.pump_out = PumpOut(tank=tank, on=day, note=f"{file}, row {row.number}")
+            row.pump_out = PumpOut(tank=tank, on=day, note=f"{file}, line {row.number}")
         elif yes is None:
             row.question("pumped_unclear", said=said, heading=one.heading)
 

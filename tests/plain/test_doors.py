@@ -91,6 +91,11 @@ def test_exit_code_speaks_only_when_asked(home: Path, capsys: pytest.CaptureFixt
         (["pyproject.toml"], "is a file"),
         (["judge"], "folder"),
         (["--nonsense"], "usage"),
+        (["--today", DAY, "judge", "demo_household"], f"selfcheck judge --today {DAY} demo_household"),
+        (["jugde", "demo_household"], "Did you mean: selfcheck judge demo_household"),
+        (["judge", "demo_household", "--jsn"], "Did you mean --json?"),
+        (["--plian"], "Did you mean --plain?"),
+        (["judge", "demo_household", "more"], "--help"),
     ],
 )
 def test_used_wrongly_it_says_what_to_do(

@@ -126,6 +126,10 @@ def test_what_cannot_be_used_is_said(home: Path, tmp_path: Path, capsys: pytest.
         told = capsys.readouterr().err
         assert len(told.splitlines()) == 2
         assert "mistake" not in told
+    for command, ending in (("pack", "zip"), ("table", "csv"), ("report", "html"), ("calendar", "ics")):
+        assert main([command, str(home), "--to", str(tmp_path / "x.txt")]) == 2
+        assert f"Name it x.{ending}." in capsys.readouterr().err
+        assert not (tmp_path / "x.txt").exists()
     assert main(["sheet", str(home), "--tank", "none"]) == 2
     assert main(["report", str(home), "--to", str(home / "household.json"), "--replace"]) == 2
     assert main(["note", str(home), "--rules", "none"]) == 2

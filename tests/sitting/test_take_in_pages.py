@@ -54,7 +54,7 @@ def test_a_table_comes_in_after_a_look_at_every_row_and_goes_out_again(sitting: 
     for told in ("3 taken, 1 of them to look at, 3 left out", 'the day "someday"', "far from usual", "nothing to take"):
         assert told in desk.text
     rows = desk.say("read what becomes of each").text
-    assert [f"Row {number}" in rows for number in range(2, 8)] == [True] * 6
+    assert [f"Line {number}" in rows for number in range(2, 8)] == [True] * 6
     desk.say("back", "yes")
     assert desk.title == "My record"
     assert "3 taken" in desk.desk.said.text

@@ -84,6 +84,17 @@ def test_headings_say_what_a_column_is_or_that_it_is_not_clear(
     assert (found.kind, found.unit) == (kind, unit)
 
 
+def test_a_row_is_counted_by_the_line_it_begins_on(tmp_path: Path) -> None:
+    table = read_table(table_of(tmp_path, 'date,sludge (in),note\n\n2019-05-04,8,"two\nlines"\n2020-05-04,9,x\n'))
+    assert [line for line, _ in table.rows] == [3, 5]
+
+
+def test_a_heading_that_is_not_there_is_named_as_it_was_written(tmp_path: Path) -> None:
+    table = read_table(table_of(tmp_path, "date,Depth A\n2019-05-04,8\n"))
+    with pytest.raises(UsageProblem, match='No column is headed "Depth B"'):
+        columns(table, words(), {"Depth B": "sludge in"})
+
+
 def test_readings_and_pump_outs_are_taken_with_where_they_are_from(tmp_path: Path) -> None:
     rows = taken(
         tmp_path,
@@ -97,7 +108,7 @@ def test_readings_and_pump_outs_are_taken_with_where_they_are_from(tmp_path: Pat
     assert first.seen.readings.sludge[0].m == pytest.approx(0.215)
     assert first.seen.readings.sludge[0].said == "21,5 cm"
     told = [(one["question"], one["said"]) for one in first.model_dump()["answers"]]
-    assert told[0] == ("taken_in", "own.csv, row 2")
+    assert told[0] == ("taken_in", "own.csv, line 2")
     assert ("note", "first") in told
     assert [row.pump_out.on if row.pump_out else None for row in rows] == [None, date(2020, 5, 4), date(2021, 5, 4)]
     assert rows[2].check is None
