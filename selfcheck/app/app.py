@@ -21,15 +21,15 @@ from selfcheck.errors import SelfcheckError
 from selfcheck.progress import Progress, followed
 
 if TYPE_CHECKING:
-    from selfcheck.app.at_desk import AtDesk, Origin
+    from selfcheck.app.at_desk import AtDesk
+    from selfcheck.app.at_talk import AtTalk
     from selfcheck.app.pages import Paragraph
     from selfcheck.app.screens.desk import DeskScreen
     from selfcheck.app.screens.sheet import Picture
-    from selfcheck.app.widgets.log import Said
     from selfcheck.drawing.section import SectionPicture
     from selfcheck.interview.dialogue import Conversation
     from selfcheck.sitting import HomeFacts, Sitting
-    from selfcheck.sitting.desk import Desk, EndingPage, Talk
+    from selfcheck.sitting.desk import Desk
 
 
 #: seconds after which it is said that the record is being read; our choice
@@ -72,7 +72,6 @@ class SelfcheckApp(App[int]):
         self._play_flow = play_flow
         self._progress = Progress()
         self._about_to_leave = False
-        self._after: Callable[[], None] | None = None
         self.at_home = AtHome(self)
         for theme in themes.themes():
             self.register_theme(theme)
@@ -87,6 +86,13 @@ class SelfcheckApp(App[int]):
         from selfcheck.app.at_desk import AtDesk
 
         return AtDesk(self)
+
+    @cached_property
+    def at_talk(self) -> AtTalk:
+        """What begins, holds and concludes conversations."""
+        from selfcheck.app.at_talk import AtTalk
+
+        return AtTalk(self, self._play)
 
     @property
     def home(self) -> HomeScreen:
@@ -143,7 +149,7 @@ class SelfcheckApp(App[int]):
         lines = pages.home_facts(facts, sitting, half_done, self.words)
         self.home.show_record(facts.name, lines, picture, sitting.household.units)
         if first and self._play:
-            self.begin(self._play_flow)
+            self.at_talk.begin(self._play_flow)
         elif first and facts.danger_on is not None:
             from selfcheck.sitting.over import over_desk
 
@@ -171,7 +177,7 @@ class SelfcheckApp(App[int]):
         if unfinished is not None and unfinished.flow == choice:
             self.at_desk.offer(unfinished)
         else:
-            self.begin(choice)
+            self.at_talk.begin(choice)
 
     def open_desk(self, desk: Desk, closed: Callable[[], None] | None = None) -> DeskScreen:
         """Open pages with ways on. `closed` is called when they are left; else the start looks at the record again."""
@@ -181,93 +187,22 @@ class SelfcheckApp(App[int]):
         """A line that tells of danger was typed outside of any conversation: what to do is said before all else."""
         while len(self.screen_stack) > 1:
             self.pop_screen()
-        self.begin(TROUBLE, line=line)
-
-    def hold(self, talk: Talk, screen: DeskScreen) -> None:
-        """Hold a conversation that a page began; it goes on there afterwards."""
-        self.at_desk.hold(talk, screen)
-
-    @work(thread=True, exclusive=True, group="conversation")
-    def begin(self, flow: str, resume: bool = False, line: str = "") -> None:
-        """Start a conversation, or take one up again. `line`: what was typed before it began."""
-        assert self.sitting is not None
-        try:
-            conversation = self.sitting.resume() if resume else self.sitting.begin(flow)
-            first = conversation.start()
-            if line:
-                first = [*first, *conversation.hear(line)]
-        except Exception as error:
-            self.call_from_thread(self.failed, error)
-            return
-        self.call_from_thread(self.talk, conversation, first)
-
-    def talk(self, conversation: Conversation, first: Sequence[Said], origin: Origin | None = None) -> None:
-        """Open the page of a conversation that has begun with `first`. `origin`: the page it goes back to."""
-        from selfcheck.app.screens.conversation import ConversationScreen
-
-        self._about_to_leave = False
-        self.home.note("")
-        title = origin.screen.desk.page.title if origin is not None else self.home.title_now
-        screen = ConversationScreen(conversation, title, self.words, first, self._play, origin)
-        self._play = ()
-        self.push_screen(screen)
-        screen.call_after_refresh(self._read_amounts_soon)
-
-    @work(thread=True, exclusive=True, group="amounts")
-    def _read_amounts_soon(self) -> None:
-        """Load what reads amounts while the first question is read, for the first one that is typed."""
-        from selfcheck.domain import units
-
-        units.warm()
-
-    @work(thread=True, exclusive=True, group="conversation")
-    def conclude(self, conversation: Conversation, origin: Origin | None = None) -> None:
-        """Keep what a finished conversation gave, and get its page ready."""
-        assert self.sitting is not None
-        try:
-            result = self.sitting.conclude(conversation)
-        except SelfcheckError as error:
-            self.call_from_thread(self._concluded, [(error.what, "trouble"), (error.mend, "trouble")], None, origin)
-            return
-        except Exception as error:
-            self.call_from_thread(self.failed, error)
-            return
-        trouble = self.sitting.trouble
-        lines = [(self.words("not_saved", trouble=trouble), "trouble")] if trouble else []
-        self.call_from_thread(self._concluded, lines, None if isinstance(result, str) else result, origin)
-
-    def _concluded(self, lines: list[Paragraph], page: EndingPage | None, origin: Origin | None) -> None:
-        def show() -> None:
-            if origin is not None:
-                self.at_desk.back(origin)
-            else:
-                self.go_home()
-            if page is not None:
-                self.at_desk.open_ending(page, lines)
-            elif lines:
-                self.open_sheet(self.home.title_now, lines, self.picture_of())
-
-        self._after = show
-
-    def after_this(self, act: Callable[[], None]) -> None:
-        """What to do when the last words of a conversation have been read."""
-        self._after = act
-
-    def after_ending(self) -> None:
-        """What follows the last words of a conversation: its page when there is one, else the start."""
-        after, self._after = self._after, None
-        if after is not None:
-            after()
+        self.at_talk.begin(TROUBLE, line=line)
 
     def action_after_ending(self) -> None:
-        """The same by key or click."""
-        self.after_ending()
+        """Go on, by key or click, from the last words of a conversation."""
+        self.at_talk.go_on()
 
     def open_sheet(self, title: str, paragraphs: Sequence[Paragraph], picture: Picture | None = None) -> None:
         """Open a page of paragraphs."""
         from selfcheck.app.screens.sheet import SheetScreen
 
         self.push_screen(SheetScreen(title, paragraphs, self.words, picture))
+
+    def stay(self) -> None:
+        """They go on: a first step out no longer counts."""
+        self._about_to_leave = False
+        self.home.note("")
 
     def go_home(self) -> None:
         """Close every page above the start, and look at the record again."""

@@ -55,7 +55,7 @@ class AtDesk:
         from selfcheck.app.widgets.log import Own
 
         before = [Own("say", line) for line in talk.before]
-        self._app.talk(talk.conversation, [*before, *talk.conversation.start()], Origin(screen, talk))
+        self._app.at_talk.open(talk.conversation, [*before, *talk.conversation.start()], Origin(screen, talk))
 
     def ended(self, origin: Origin, conversation: Conversation) -> bool:
         """A conversation of a page has ended. True: that is seen to here; False: it is kept as every other."""
@@ -64,7 +64,7 @@ class AtDesk:
         back = partial(self.back, origin)
         ending = conversation.ending
         if conversation.state.answered.hazards and ending is not None and not ending.left:
-            self._app.after_this(back)  # the caution is read first
+            self._app.at_talk.then(back)  # the caution is read first
         else:
             self._app.call_later(back)
         return True
@@ -89,7 +89,7 @@ class AtDesk:
 
         def closed() -> None:
             if picked:
-                app.begin(unfinished.flow, resume=picked[0])
+                app.at_talk.begin(unfinished.flow, resume=picked[0])
 
         question = words("half_done_ask", day=pages.started(unfinished, app.sitting))
         ways = [Way(words("go_on"), partial(pick, True)), Way(words("start_again"), partial(pick, False))]

@@ -26,7 +26,7 @@ class AtHome:
         sitting = self._app.sitting
         assert sitting is not None
         if find(line) is not None:
-            self._app.begin(TROUBLE, line=line)
+            self._app.at_talk.begin(TROUBLE, line=line)
             return []
         talk = self._talk
         if talk is None:

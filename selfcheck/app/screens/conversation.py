@@ -224,7 +224,7 @@ class ConversationScreen(ChoosingScreen):
         elif not ending.left:
             if not self._concluded:
                 self._concluded = True
-                self.selfcheck.conclude(self.conversation, self._origin)
+                self.selfcheck.at_talk.conclude(self.conversation, self._origin)
         else:
             self.selfcheck.go_home()
 
@@ -249,7 +249,7 @@ class ConversationScreen(ChoosingScreen):
         if line.strip():
             self.hear(line)
         elif self.conversation.ending is not None:
-            self.selfcheck.after_ending()
+            self.selfcheck.at_talk.go_on()
         elif highlighted is not None:
             self.pick(highlighted)
         elif self._script:

@@ -152,7 +152,7 @@ class DeskScreen(ChoosingScreen):
         elif page is None and ahead and hazards.find(ahead) is not None:
             self.selfcheck.in_danger(ahead)
         elif isinstance(step, Talk):
-            self.selfcheck.hold(step, self)
+            self.selfcheck.at_desk.hold(step, self)
         elif page is None:
             self.dismiss(None)
         else:
