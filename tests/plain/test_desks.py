@@ -106,8 +106,10 @@ def test_whoever_waits_is_told(monkeypatch: pytest.MonkeyPatch) -> None:
     with patience(Speaker(out, 78), "One moment.", words):
         while not out.getvalue():
             time.sleep(0.001)
-    with patience(Speaker(out, 78), "Never said.", words):
-        pass
+    with monkeypatch.context() as more:
+        more.setattr("selfcheck.plain.waiting.PATIENCE", 60.0)
+        with patience(Speaker(out, 78), "Never said.", words):
+            pass
     assert out.getvalue() == "One moment.\n"
     with patience(Speaker(out, 78), "One moment.", words):
         tell(1200, 5000)
