@@ -12,6 +12,7 @@ from selfcheck.domain.check import PumpOut
 from selfcheck.domain.findings import Finding, rank
 from selfcheck.domain.history import counted
 from selfcheck.domain.household import Lid, Tank
+from selfcheck.domain.layers import Layers
 from selfcheck.domain.showing import show_date, show_day, show_length, show_length_error, show_volume
 from selfcheck.domain.verdict import Judgement
 from selfcheck.drawing.lengths import Units
@@ -208,20 +209,29 @@ def _read(judgement: Judgement, words: Tables, units: Units) -> str:
     if check is None or found is None:
         return str(words["gone"] if judgement.pumped_since else words["none"])
     day = show_day(check.on, units)
-    told = {
-        name: show_length_error(layer.value, layer.error, units)
-        for name, layer in (("sludge", found.sludge), ("scum", found.scum))
-        if layer is not None
-    }
+    told = _layers_told(found, units)
     if not told:
         return str(words["none"])
     if found.liquid_depth is not None:
         told["depth"] = show_length(found.liquid_depth.value, units)
     reckoned = f" ({words['two_thirds']})" if found.scum_way == "above" else ""
+    second = _layers_told(judgement.second_layers, units) if judgement.second_layers is not None else {}
+    then = f"; {words['second'].format(list=_listed(second, words))}" if second else ""
     if len(told) == 3:
-        return f"{words['layers'].format(day=day, **told)}{reckoned}"
-    listed = ", ".join(words[name].format(**{name: value}) for name, value in told.items())
-    return f"{words['part'].format(day=day, list=listed)}{reckoned}"
+        return f"{words['layers'].format(day=day, **told)}{reckoned}{then}"
+    return f"{words['part'].format(day=day, list=_listed(told, words))}{reckoned}{then}"
+
+
+def _layers_told(found: Layers, units: Units) -> dict[str, str]:
+    return {
+        name: show_length_error(layer.value, layer.error, units)
+        for name, layer in (("sludge", found.sludge), ("scum", found.scum))
+        if layer is not None
+    }
+
+
+def _listed(told: Mapping[str, str], words: Tables) -> str:
+    return ", ".join(words[name].format(**{name: value}) for name, value in told.items())
 
 
 def _pumped(judgement: Judgement, pump_outs: Sequence[PumpOut], words: Tables, units: Units) -> str:

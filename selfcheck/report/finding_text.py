@@ -67,6 +67,13 @@ def limit_kind(finding: Finding) -> tuple[str, str] | None:
 
 def text_of(finding: Finding, words: VerdictWords, units: Units, titles: Mapping[str, str]) -> str:
     """What was found, in one or two sentences. `titles`: rule set id → title."""
+    told = _text_of(finding, words, units, titles)
+    if finding.facts.get("compartment") is None:
+        return told
+    return words.say("seen", "in_second").format(text=told[:1].lower() + told[1:])
+
+
+def _text_of(finding: Finding, words: VerdictWords, units: Units, titles: Mapping[str, str]) -> str:
     about = limit_kind(finding)
     if about is not None:
         kind, call = about

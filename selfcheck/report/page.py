@@ -247,7 +247,7 @@ def _facts(judgement: Judgement, pump_outs: Sequence[PumpOut], said: Tables) -> 
     facts = {
         "volume": show_volume(judgement.vessel.full_m3, units),
         "depth": show_length(tank.liquid_depth_m, units) if tank.liquid_depth_m else not_known,
-        "material": tank.material if tank.material and tank.material != "unknown" else not_known,
+        "material": words["materials"].get(tank.material, not_known),
         "parts": str(tank.compartments) if tank.compartments else not_known,
         "people": words["people_now"].format(people=f"{lives.people:g}", day=show_date(lives.from_, units, *lives.span))
         if lives

@@ -141,6 +141,14 @@ def _seen(judgement: Judgement, words: VerdictWords, units: Units) -> tuple[str,
                 depth=show_length(found.liquid_depth.value, units),
             )
         )
+    second = judgement.second_layers
+    if second is not None and second.scum and second.sludge:
+        lines.append(
+            words.say("seen", "second_layers").format(
+                scum=show_length_error(second.scum.value, second.scum.error, units),
+                sludge=show_length_error(second.sludge.value, second.sludge.error, units),
+            )
+        )
     days = judgement.detention_days
     if days is not None and days >= LEAST_DAYS:  # a shorter rest is a finding of its own
         lines.append(words.say("seen", "detention").format(days=f"{days:.1f}"))

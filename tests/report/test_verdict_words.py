@@ -201,3 +201,11 @@ def test_the_units_of_the_household_stand_first_in_its_rate(units: Units, form: 
     page = verdict_screen(judged(), verdict_words(), units)
     (rate,) = (line for line in page.when_next if "solids a person" in line)
     assert re.search(form, rate), rate
+
+
+def test_what_was_read_in_the_second_part_is_told_as_of_there() -> None:
+    second = {"sludge": [{"m": 0.5}], "scum_total": [{"m": 0.03}]}
+    found = judged({"set": {"check.seen.second_compartment": second, "household.tanks.0.compartments": 2}})
+    page = verdict_screen(found, verdict_words())
+    assert any(line.startswith("In the second part: sludge, what has sunk, ends") for line in page.why)
+    assert "In the second part: scum 1¼ ± ½ in, sludge 19¾ ± ¾ in." in page.seen
