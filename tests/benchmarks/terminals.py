@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import atexit
 import os
+import shutil
 import sys
 import tempfile
 import time
@@ -19,8 +21,9 @@ PATIENCE = 60.0
 
 @cache
 def environment() -> dict[str, str]:
-    """As on a household's computer: compiled modules are kept, in a folder of this run, and data lies apart."""
+    """As on a household's computer: compiled modules are kept, in a folder of this run that is gone afterwards, and data lies apart."""
     kept = tempfile.mkdtemp(prefix="benchmark")
+    atexit.register(shutil.rmtree, kept, ignore_errors=True)
     found = {**os.environ, "TERM": "xterm-256color", "PYTHONPYCACHEPREFIX": f"{kept}/compiled"}
     found.update(XDG_DATA_HOME=f"{kept}/data", XDG_CONFIG_HOME=f"{kept}/config", XDG_STATE_HOME=f"{kept}/state")
     found.update(PYTHONPATH=str(ROOT), TEXTUAL_ANIMATIONS="none")
