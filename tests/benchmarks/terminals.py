@@ -21,7 +21,7 @@ PATIENCE = 60.0
 
 @cache
 def environment() -> dict[str, str]:
-    """As on a household's computer: compiled modules are kept, in a folder of this run that is gone afterwards, and data lies apart."""
+    """As on a household's computer: compiled modules are kept, and data lies apart; both are gone after this run."""
     kept = tempfile.mkdtemp(prefix="benchmark")
     atexit.register(shutil.rmtree, kept, ignore_errors=True)
     found = {**os.environ, "TERM": "xterm-256color", "PYTHONPYCACHEPREFIX": f"{kept}/compiled"}
