@@ -49,7 +49,7 @@ class DeskScreen(ChoosingScreen):
         self._words = words
         self._tank = tank
         self._busy = False
-        self._ahead = ""  # a line that was typed while something was being worked out; it is heard right after
+        self._ahead: list[str] = []  # lines that were typed while something was being worked out; heard right after
         self._progress = Progress()
         self.colours = False  # it is the page that turns the colours
         self.page: Page | None = None
@@ -146,19 +146,20 @@ class DeskScreen(ChoosingScreen):
 
     def _done(self, step: Step | None, page: Page | None) -> None:
         self._busy = False
-        ahead, self._ahead = self._ahead, ""
+        told = next((line for line in self._ahead if hazards.find(line) is not None), "")
         if isinstance(step, Danger):
             self.selfcheck.in_danger(step.line)
-        elif page is None and ahead and hazards.find(ahead) is not None:
-            self.selfcheck.in_danger(ahead)
+        elif page is None and told:
+            self.selfcheck.in_danger(told)
         elif isinstance(step, Talk):
             self.selfcheck.at_desk.hold(step, self)
         elif page is None:
             self.dismiss(None)
         else:
             self._show(page)
-            if ahead:
-                self._go(lambda: self.desk.hear(ahead))
+            if self._ahead:
+                line = self._ahead.pop(0)
+                self._go(lambda: self.desk.hear(line))
 
     def _show(self, page: Page) -> None:
         moved = self.page is None or page.title != self.page.title
@@ -195,7 +196,10 @@ class DeskScreen(ChoosingScreen):
         block.set([(part, kind) for text, kind in lines for part in text.split("\n")])
 
     def pick(self, number: int) -> None:
-        if self.query_one(Choices).has(number):
+        """While a page is being made the number is typed on the line: what it picks there is not to be seen yet."""
+        if self._busy:
+            self.query_one(AnswerInput).insert_text_at_cursor(str(number))
+        elif self.query_one(Choices).has(number):
             self._go(lambda: self.desk.pick(number))
 
     @on(Input.Submitted)
@@ -203,7 +207,7 @@ class DeskScreen(ChoosingScreen):
         event.stop()
         line, highlighted = event.value, self.query_one(Choices).highlighted
         if line.strip() and self._busy:
-            self._ahead = line
+            self._ahead.append(line)
         elif line.strip():
             self._go(lambda: self.desk.hear(line))
         elif highlighted is not None:
