@@ -18,6 +18,7 @@ from selfcheck.report.finding_text import (
     means_of,
     text_of,
 )
+from selfcheck.report.reckoned import reckoned
 from selfcheck.report.rule_lines import RuleLine, at_the_start, rule_lines
 from selfcheck.report.verdict_text import (
     because,
@@ -152,6 +153,7 @@ def _seen(judgement: Judgement, words: VerdictWords, units: Units) -> tuple[str,
     days = judgement.detention_days
     if days is not None and days >= LEAST_DAYS:  # a shorter rest is a finding of its own
         lines.append(words.say("seen", "detention").format(days=f"{days:.1f}"))
+    lines += reckoned(judgement, words, units)
     return tuple(dict.fromkeys(lines))
 
 

@@ -209,3 +209,38 @@ def test_what_was_read_in_the_second_part_is_told_as_of_there() -> None:
     page = verdict_screen(found, verdict_words())
     assert any(line.startswith("In the second part: sludge, what has sunk, ends") for line in page.why)
     assert "In the second part: scum 1¼ ± ½ in, sludge 19¾ ± ¾ in." in page.seen
+
+
+RECKONED = [
+    ({}, {}, "The crust was reckoned from its top"),
+    ({}, {"scum_above": [], "scum_below": [2]}, "The crust was reckoned from its underside"),
+    ({}, {"scum_above": [], "scum_total": [3]}, "How deep the crust hangs was reckoned"),
+    (
+        {"household.tanks.0.outlet_bottom_below_surface_m": "null"},
+        {},
+        "hang 16¾ in (43 cm) below the full water line (WAC",
+    ),
+    (
+        {"household.tanks.0.shape": {"kind": "unknown"}},
+        {},
+        "1,000 gal (3.79 m³), is a guess by the number of bedrooms (Uni",
+    ),
+    (
+        {"household.tanks.0.shape": {"kind": "unknown"}, "household.bedrooms": "null"},
+        {},
+        "A common one is taken: 1,000",
+    ),
+]
+
+
+@pytest.mark.parametrize(("facts", "seen", "said"), RECKONED)
+def test_what_was_not_read_but_reckoned_is_said_with_its_source(
+    facts: dict[str, object], seen: dict[str, object], said: str
+) -> None:
+    page = verdict_screen(judged({"set": facts, "seen": seen}), verdict_words())
+    assert any(said in line for line in page.seen), page.seen
+
+
+def test_nothing_is_said_to_be_reckoned_where_all_was_read() -> None:
+    page = verdict_screen(judged(scum_below=[2]), verdict_words())
+    assert not any("reckoned" in line or "taken" in line or "guess" in line for line in page.seen)

@@ -1,0 +1,34 @@
+"""What was not read but reckoned or assumed, as a line each, with whose figure stands in."""
+
+from __future__ import annotations
+
+from selfcheck.domain.showing import show_length, show_volume
+from selfcheck.domain.verdict import Judgement
+from selfcheck.report.finding_text import Units, VerdictWords
+
+#: the share of the liquid depth at which an outlet device is taken to hang
+OUTLET_SOURCE = "wac-246-272c"
+
+
+def reckoned(judgement: Judgement, words: VerdictWords, units: Units) -> list[str]:
+    """How the crust was made whole, where the outlet was taken to hang, and how large the tank was taken to be.
+
+    Only what the layers of the last check rest on. ContentProblem: words missing.
+    """
+    found, body, lines = judgement.layers, judgement.vessel, list[str]()
+    if found is None:
+        return lines
+    if found.two_thirds_used and found.scum is not None:
+        lines.append(words.say("reckoned", f"scum_{found.scum_way}"))
+    if found.outlet_assumed and found.outlet_height is not None:
+        edge = show_length(max(body.liquid_depth_m - found.outlet_height.value, 0.0), units)
+        lines.append(words.say("reckoned", "outlet").format(edge=edge, source=_title(words, OUTLET_SOURCE)))
+    if judgement.detention_days is not None and body.basis in ("bedrooms", "default"):
+        size, table = show_volume(body.full_m3, units), _title(words, body.table)
+        lines.append(words.say("reckoned", f"size_{body.basis}").format(size=size, table=table))
+    return lines
+
+
+def _title(words: VerdictWords, ident: str) -> str:
+    source = words.sources.get(ident)
+    return source.title if source is not None else ""
