@@ -130,11 +130,11 @@ class AtDesk:
     def picture(self) -> None:
         """The picture of the page, or the tank, as large as the terminal."""
         from selfcheck.app.screens.conversation import ConversationScreen
-        from selfcheck.app.screens.sheet import PictureScreen, TankScreen
+        from selfcheck.app.screens.sheet import PictureScreen, TankScreen, WholeScreen
 
         app = self._app
         screen = app.screen
-        if app.sitting is None or isinstance(screen, (TankScreen, PictureScreen)):
+        if app.sitting is None or isinstance(screen, WholeScreen):
             return
         if isinstance(screen, (ConversationScreen, DeskScreen)) and screen.drawn is not None:
             title = screen.heading if isinstance(screen, ConversationScreen) else screen.desk.page.title

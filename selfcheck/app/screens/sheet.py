@@ -73,69 +73,29 @@ class SheetScreen(Screen[None]):
         self.dismiss(None)
 
 
-class TankScreen(Screen[None]):
-    """The tank as large as there is room for, with the same in words where there is not."""
+class WholeScreen(Screen[None]):
+    """A picture as large as there is room for, with the same in words where there is not."""
 
     CSS_PATH = "sheet.tcss"
     BINDINGS: ClassVar[list[BindingType]] = [Binding("escape,enter,q,f7", "shut", show=False)]
 
-    def __init__(self, picture: SectionPicture, units: str, words: FaceWords) -> None:
-        super().__init__()
-        self._picture = picture
-        self._units = units
-        self._words = words
-
-    def compose(self) -> ComposeResult:
-        yield StageLine(self._words("lid_open"), id="title")
-        yield TankPanel(id="whole")
-        yield Block(id="spoken", classes="page")
-        yield Across(id="rule")
-        yield KeyRow([KeyHint("enter", self._words("close"), "shut")], id="keys")
-
-    def on_mount(self) -> None:
-        """Show the tank; in words too where the terminal is too narrow for labels beside it."""
-        self.query_one(StageLine).set(self._words("tank_title"))
-        self.query_one(TankPanel).set(self._picture, self._units)
-        self._speak(self.app.size.width)
-
-    def on_resize(self, event: events.Resize) -> None:
-        self._speak(event.size.width)
-
-    def _speak(self, width: int) -> None:
-        narrow = width < NARROWEST
-        spoken = as_words(self._picture, "metric" if self._units == "metric" else "us") if narrow else []
-        block = self.query_one("#spoken", Block)
-        block.display = narrow
-        block.set([(line, "text") for line in spoken])
-
-    def action_shut(self) -> None:
-        """Back to the page before."""
-        self.dismiss(None)
-
-
-class PictureScreen(Screen[None]):
-    """A picture of the record as large as there is room for, with the same in words where there is not."""
-
-    CSS_PATH = "sheet.tcss"
-    BINDINGS: ClassVar[list[BindingType]] = [Binding("escape,enter,q,f7", "shut", show=False)]
-
-    def __init__(self, title: str, drawn: Drawn, words: FaceWords) -> None:
+    def __init__(self, title: str, panel: TankPanel | DrawnPanel, spoken: Sequence[str], words: FaceWords) -> None:
         super().__init__()
         self._title = title
-        self._drawn = drawn
+        self._panel = panel
+        self._spoken = tuple(spoken)
         self._words = words
 
     def compose(self) -> ComposeResult:
         yield StageLine(self._words("lid_open"), id="title")
-        yield DrawnPanel(id="whole")
+        yield self._panel
         yield Block(id="spoken", classes="page")
         yield Across(id="rule")
         yield KeyRow([KeyHint("enter", self._words("close"), "shut")], id="keys")
 
     def on_mount(self) -> None:
-        """Show the picture."""
+        """Show the picture; in words too where the terminal is too narrow for it."""
         self.query_one(StageLine).set(self._title)
-        self.query_one(DrawnPanel).set(self._drawn)
         self._speak(self.app.size.width)
 
     def on_resize(self, event: events.Resize) -> None:
@@ -144,8 +104,31 @@ class PictureScreen(Screen[None]):
     def _speak(self, width: int) -> None:
         block = self.query_one("#spoken", Block)
         block.display = width < NARROWEST
-        block.set([(line, "text") for line in self._drawn.words])
+        block.set([(line, "text") for line in self._spoken])
 
     def action_shut(self) -> None:
         """Back to the page before."""
         self.dismiss(None)
+
+
+class TankScreen(WholeScreen):
+    """The tank."""
+
+    def __init__(self, picture: SectionPicture, units: str, words: FaceWords) -> None:
+        spoken = as_words(picture, "metric" if units == "metric" else "us")
+        super().__init__(words("tank_title"), TankPanel(id="whole"), spoken, words)
+        self._picture = picture, units
+
+    def on_mount(self) -> None:
+        self.query_one(TankPanel).set(*self._picture)
+
+
+class PictureScreen(WholeScreen):
+    """A picture of the record."""
+
+    def __init__(self, title: str, drawn: Drawn, words: FaceWords) -> None:
+        super().__init__(title, DrawnPanel(id="whole"), drawn.words, words)
+        self._drawn = drawn
+
+    def on_mount(self) -> None:
+        self.query_one(DrawnPanel).set(self._drawn)
