@@ -54,6 +54,6 @@ def __getattr__(name: str) -> object:
 
 def check_all(place: Place) -> None:
     """Load everything there is and check that it fits together. Raises ContentProblem."""
-    from selfcheck.loading.cross_checks import check_all as check
+    from selfcheck.loading.all_checks import check_all as check
 
     check(place)

@@ -1,9 +1,8 @@
-"""What no single file can know: that flows, words, cautions, outcomes and names used in Python fit together."""
+"""What no single file of a conversation can know: that flow, words, cautions, outcomes and names in Python fit."""
 
 from __future__ import annotations
 
 from collections.abc import Iterable
-from typing import Any
 
 from selfcheck.errors import ContentProblem
 from selfcheck.interview.answers import ENGINE
@@ -11,7 +10,6 @@ from selfcheck.interview.nodes import Condition, Node, Section
 from selfcheck.interview.phrases import FILLS, PHRASES, PLACE
 from selfcheck.interview.predicates import PREDICATES
 from selfcheck.interview.script import Script
-from selfcheck.loading.conversations import other_words, texts
 from selfcheck.loading.node_checks import check_node
 from selfcheck.loading.paths import check_path
 from selfcheck.loading.place import Place
@@ -212,58 +210,3 @@ def _check_places(script: Script, file: str, ident: str, key: str, text: str) ->
     for name in PLACE.findall(text):
         if name not in FILLS and name not in script.nodes:
             raise ContentProblem(file, ident, key, f'there is nothing to put in for "{{{name}}}".')
-
-
-def check_all(place: Place, language: str = "en") -> None:
-    """Every conversation, rule set, sign, source and word that there is. Raises ContentProblem on the first misfit."""
-    from selfcheck.loading import flow_ids, glossary, rules, script, signs, sources
-
-    known = sources(place)
-    rules(place)
-    for sign in signs(place):
-        if sign.source and sign.source not in known:
-            raise ContentProblem("signs", sign.id, "source", f'there is no source named "{sign.source}".')
-    for word, term in glossary(place, language).items():
-        if term.source and term.source not in known:
-            what = f'there is no source named "{term.source}".'
-            raise ContentProblem(place.shown(f"{language}/glossary.toml"), word, "source", what)
-    scripts = [script(place, flow_id, language) for flow_id in flow_ids(place)]
-    for name in other_words(place, language):
-        if name != "interface":  # the engine's own words have a form of their own, and came with every conversation
-            _check_other_words(place.shown(f"{language}/words/{name}.toml"), texts(place, name, language))
-    check_unused(scripts, place, language)
-
-
-def _check_other_words(file: str, tables: dict[str, Any]) -> None:
-    """Words that pages and pictures are told in: every text's places have a name, and every brace a partner."""
-    for ident, table in tables.items():
-        for key, text in _texts_in(table, ""):
-            bare = PLACE.sub("", text)
-            if "{" in bare or "}" in bare:
-                raise ContentProblem(file, ident, key, "a brace { or } has no partner or no plain name in it.")
-
-
-def _texts_in(value: Any, key: str) -> Iterable[tuple[str, str]]:
-    if isinstance(value, str):
-        yield key, value
-    elif isinstance(value, dict):
-        for name, inner in value.items():
-            yield from _texts_in(inner, f"{key}.{name}" if key else str(name))
-    elif isinstance(value, list):
-        for inner in value:
-            yield from _texts_in(inner, key)
-
-
-def check_unused(scripts: list[Script], place: Place, language: str) -> None:
-    """Words for questions, and sections of words, that no conversation has."""
-    asked: dict[str, set[str]] = {}
-    for script in scripts:
-        for section in script.flow.sections:
-            asked.setdefault(section.id, set()).update(node.id for node in section.nodes)
-    for script in scripts:
-        for section in script.flow.sections:
-            for ident in script.words[section.id].nodes:
-                if ident not in asked[section.id]:
-                    file = place.shown(f"{language}/words/{section.id}.toml")
-                    what = "there are words for this, but no conversation asks it."
-                    raise ContentProblem(file, ident, "", what, "Take the words out, or mend the name.")

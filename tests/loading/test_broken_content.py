@@ -8,7 +8,7 @@ import pytest
 
 from selfcheck.errors import ContentProblem
 from selfcheck.loading import Place, script
-from selfcheck.loading.cross_checks import check_unused
+from selfcheck.loading.all_checks import check_unused
 from selfcheck.loading.place import packaged
 
 FOLDER = Path(__file__).parent.parent / "broken_content"
