@@ -8,8 +8,8 @@ from typing import Any
 from selfcheck.errors import ContentProblem
 from selfcheck.interview.phrases import PLACE
 from selfcheck.interview.script import Script
-from selfcheck.loading.content import glossary, rules, signs, sources
-from selfcheck.loading.conversations import flow_ids, other_words, script, texts
+from selfcheck.loading.content import rules, signs, sources
+from selfcheck.loading.conversations import flow_ids, glossary, other_words, script, texts
 from selfcheck.loading.place import Place
 
 
@@ -54,12 +54,12 @@ def _texts_in(value: Any, key: str) -> Iterable[tuple[str, str]]:
 def check_unused(scripts: list[Script], place: Place, language: str) -> None:
     """Words for questions, and sections of words, that no conversation has."""
     asked: dict[str, set[str]] = {}
-    for script in scripts:
-        for section in script.flow.sections:
+    for one in scripts:
+        for section in one.flow.sections:
             asked.setdefault(section.id, set()).update(node.id for node in section.nodes)
-    for script in scripts:
-        for section in script.flow.sections:
-            for ident in script.words[section.id].nodes:
+    for one in scripts:
+        for section in one.flow.sections:
+            for ident in one.words[section.id].nodes:
                 if ident not in asked[section.id]:
                     file = place.shown(f"{language}/words/{section.id}.toml")
                     what = "there are words for this, but no conversation asks it."
