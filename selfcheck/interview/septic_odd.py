@@ -65,6 +65,12 @@ def pump_out_ahead(answered: Answered, context: Context) -> bool:
     return _later(context.draft().get("pump_out", {}).get("on"), context)
 
 
+@predicate("filter_unlike_record", reads=("filter", "which_tank"))
+def filter_unlike_record(answered: Answered, context: Context) -> bool:
+    """No filter was seen, and one is on record."""
+    return bool(tank_of(context, answered).filter) and answered.chosen("filter", "not_fitted")
+
+
 @predicate("parts_unlike_record", reads=("which_tank",))
 def parts_unlike_record(answered: Answered, context: Context) -> bool:
     """The tank is told to have another number of compartments than is on record."""

@@ -124,7 +124,7 @@ def sheet(judgement: Judgement, script: Script, words: Words) -> Sheet:
         by_crust=_by_crust(found, words["marks"], units),
         pole_title=words["pole"]["title"],
         pole_do=script.words_of("pole_do").ask,
-        boxes=_boxes(script, words["pole"], units),
+        boxes=_boxes(script, words["pole"], units, tank),
         close=(
             words["close"]["title"],
             script.words_of("lid_back").before,
@@ -202,14 +202,17 @@ def _crust(script: Script) -> tuple[Box, ...]:
     return tuple(Box(script.name_of(one)) for one in ("scum_total", "scum_above", "scum_below"))
 
 
-def _boxes(script: Script, words: Words, units: Units) -> tuple[Box, ...]:
+def _boxes(script: Script, words: Words, units: Units, tank: Tank) -> tuple[Box, ...]:
+    """Readings with the pole, and those of a second part, which has a lid of its own to push."""
     third = words["third"].format(step=_APART[units])
+    second = [Box(name) for name in words["second"]] if (tank.compartments or 1) > 1 else []
     return (
         Box(script.name_of("wet_line")),
         Box(script.name_of("sludge_1")),
         Box(script.name_of("sludge_2")),
         Box(script.name_of("sludge_3"), only=third),
         Box(script.name_of("outlet_depth")),
+        *second,
     )
 
 

@@ -142,9 +142,25 @@ def crowded(units: str) -> Household:
     return household.model_copy(update={"tanks": [tank], "contacts": [contact], "units": units})
 
 
+def parted(units: str = "us") -> Household:
+    """A tank of two parts."""
+    household = build().household
+    tank = household.tanks[0].model_copy(update={"compartments": 2, "filter": True})
+    return household.model_copy(update={"tanks": [tank], "units": units})
+
+
+def test_a_second_part_has_boxes_of_its_own() -> None:
+    named = [box.name for box in made(judged_for(parted())).boxes]
+    assert named[-3:] == words()["pole"]["second"]
+    assert "lid" in named[-3]
+    assert not {*words()["pole"]["second"]} & {box.name for box in made().boxes}
+
+
 def test_text_is_one_page_and_boxes_stay_with_their_words() -> None:
     shut = [judged_for(crowded(units))._replace(verdict="call_now") for units in ("us", "metric")]
-    for found, over in ((made(), 0), (made(judged_for(Household())), 0), *((made(one), BARE) for one in shut)):
+    two = [made(judged_for(parted(units))) for units in ("us", "metric")]
+    plain = (made(), made(judged_for(Household())), *two)
+    for found, over in (*((one, 0) for one in plain), *((made(one), BARE) for one in shut)):
         lines = sheet_text(found)
         assert len(lines) <= PAGE[found.unit] + over
         assert max(map(len, lines)) <= WIDTH
@@ -197,7 +213,7 @@ def test_it_prints_on_one_page(paper: str, tmp_path: Path) -> None:
     if found is None:
         pytest.skip("no browser here")
     long = metric(build().household)
-    for number, judgement in enumerate((judged(lid="cracked"), judged_for(long), judged_for(Household()))):
+    for number, judgement in enumerate((judged(lid="cracked"), judged_for(long), judged_for(parted()))):
         file = tmp_path / f"sheet{number}.html"
         file.write_text(sheet_page(made(judgement), paper), encoding="utf-8")
         assert pages_of(found, file) == 1

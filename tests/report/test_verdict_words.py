@@ -70,7 +70,7 @@ def test_every_case_has_a_whole_page(case: dict[str, Any]) -> None:
 
 def test_a_page_reads_at_grade_six_or_under() -> None:
     for ident in ("low", "over", "tee", "backup", "unknown"):
-        seen = {
+        seen: dict[str, Any] = {
             "low": {},
             "over": {"sludge": [14, 14]},
             "tee": {"outlet_tee": "missing"},

@@ -2,8 +2,15 @@
 
 from __future__ import annotations
 
+from datetime import date
+
 import pytest
 
+from selfcheck.domain.household import Household, Tank
+from selfcheck.interview.context import Context
+from selfcheck.interview.dialogue import Conversation
+from selfcheck.loading import content_place
+from selfcheck.loading import script as load
 from tests.content.texts import CONTENT
 from tests.situations.test_half_understood import standing_at
 
@@ -24,6 +31,19 @@ def test_a_crust_that_was_measured_is_there() -> None:
     assert "surface" not in talk.state.given
     plain = standing_at("level", "above", "no crust")
     assert plain.pending is None
+
+
+def test_a_filter_on_record_is_not_gone_without_a_word() -> None:
+    script = load(content_place(own=False), "yearly")
+    for fitted, asked in ((True, True), (False, False), (None, False)):
+        house = Household(tanks=[Tank(filter=fitted)])
+        talk = Conversation(script, Context(date(2026, 5, 18), household=house))
+        talk.revise("filter")
+        talk.hear("no filter")
+        assert (talk.pending is not None) is asked
+        assert any("a filter is fitted" in one.text for one in talk.messages) is asked
+        talk.hear("yes")
+        assert talk.state.given["filter"].value == "not_fitted"
 
 
 def test_what_is_read_back_is_looked_at_too() -> None:
