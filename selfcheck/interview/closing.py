@@ -64,9 +64,11 @@ def ending_messages(talk: Conversation) -> list[Message]:
 
 
 def _reasons(talk: Conversation) -> str:
-    """Why somebody has to be called: each hazard told that is no danger to life, in a sentence. "" for none."""
+    """Why a service has to be called, each hazard told in a sentence; "" for none, and in danger, when others come."""
+    if talk.state.answered.danger:
+        return ""
     found = [talk.script.cautions.get(hazard) for hazard in talk.state.answered.hazards]
-    told = [one.told for one in found if one is not None and one.told and one.level != "danger"]
+    told = [one.told for one in found if one is not None and one.told]
     return talk.phrases.say("end_reasons", told="; ".join(inline(one) for one in told)) if told else ""
 
 

@@ -66,6 +66,7 @@ PEOPLE: dict[str, str] = {
         "phone ball toy ring keys glasses tape pole him her them it dog cat puppy kid child boy girl baby son "
         "daughter husband wife goat calf filter wrench rod hose tool stick wallet glove shovel float baffle pump"
     ),
+    "on_lid": "on_the_lid on_lid on_top_of_lid on_top_of_the_lid on_the_cover on_the_manhole on_the_hatch on_the_riser",
     "carried": (
         "phone cell ring keys key glasses sunglasses tape pole poles stick rod wrench hose tool tools wallet glove "
         "gloves flashlight light torch hat cap watch camera hammer knife magnet bar crowbar rope cloth rag sock towel "

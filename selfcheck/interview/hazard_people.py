@@ -151,6 +151,8 @@ CHILD_NEAR = (
     Rule("child_near", "stand >2:over >3:hole/gap", who="living"),
     Rule("child_near", "stand >1:over_above !>3:else_seen !>2:ground !<3:intend_not", who="living", sure=False),
     Rule("child_near", "stand >2:on >3:lid/rim !>4:solid", who="living"),
+    Rule("child_near", "lean >2:on >3:lid !>4:solid", who="living"),
+    Rule("child_near", "on_lid <1:be <4:child/pet/adult/self", who="living name"),
     Rule("child_near", "body >2:over_above >3:hole/gap", who="living none thing"),
     Rule("child_near", "toy_use <6:lid <8:child/pet", sure=False),
     Rule("child_near", "body >4:in >3:tank/gap !<2:thing"),

@@ -11,7 +11,8 @@ from tests.situations.reaching import reach
 
 FITS = {
     "too_near": (
-        "we are standing on the lid", "I stood on the lid", "he is standing on the cover", "somebody sits on the lid",
+        "we are standing on the lid", "I stood on the lid", "we are on the lid", "grandpa is on the lid",
+        "I'm kneeling on the lid", "he is standing on the cover", "somebody sits on the lid",
         "my husband walked on the lid", "my husband is leaning over the hole",
     ),
     "child_near": (
