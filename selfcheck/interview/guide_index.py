@@ -1,23 +1,31 @@
-"""Which topic of a guide a line is about: all ways of asking a topic at once, and the single way that comes closest.
+"""Which topic of a guide a line is about.
 
-Two views are added up. One asks how much likelier each word is in a topic than in the guide as a whole; the other how
-like the line is to one listed way of asking. Two words in a row count as a word of their own, so "how big" is told from
-"how heavy". The weights were found by trial on the tuned half of the question lists in the tests.
+Three views are added up. How much likelier its words, and each two words in a row, are in a topic than in the guide as
+a whole; how like the line is to the closest way of asking and to the closest few; and what the answer tells.
+The small words count too: "do they" and "do I" ask different things. How much each view tells was fitted with listed
+ways of asking held out.
 """
 
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence, Set
 from dataclasses import dataclass
 
-_PAIR = 0.2  # weight of two words in a row, against a word that carries a subject
-_SHAPE = 0.65  # weight of a word that only tells the kind of question
-_TOLD = 0.2  # a word in the answer counts as this many ways of asking
-_SMOOTH = 0.2  # ways of asking that every topic is lent, spread over all words as the guide uses them
-_LIKENESS = 4.0  # one whole point of likeness against one point of log-likelihood
-_SECOND = 3.0  # the same for the second likest way of asking
+from selfcheck.interview.guide_lines import Lines, Terms, pairs
+
+_SHAPE = 0.65  # weight of a word that only tells the kind of question, against one that carries a subject
+_SMOOTH_SUBJECT = 0.2  # ways of asking that every topic is lent, spread over all words as the guide uses them
+_SMOOTH_PAIR = 0.5  # the same for two words in a row
+_SMOOTH_SMALL = 1.5  # the same for words that carry nothing of their own
 _LENGTH = 0.6  # how strongly a long line is held back
+_PAIR = 0.47  # how much two words in a row tell, against a word that carries a subject
+_PAIR_ABSENT = 0.3  # how much it tells that a pair is absent from a topic, against that it is there
+_SMALL = 0.9  # how much a word tells that carries nothing of its own
+_LIKEST = 4.7  # how much likeness to the closest way of asking tells
+_FEW = 7.5  # the same for the mean of the closest few
+_FEWEST = 5
+_TOLD = 1.9  # how much the words of the answer tell
 _UNKNOWN_COMMON = 0.3  # weight of an unknown word of plain English, against one of another world
 
 
@@ -33,134 +41,120 @@ class Match:
 
 @dataclass(frozen=True, slots=True)
 class Heard:
-    """A line as the index takes it: known features with weights, and unknown words with how much they speak against."""
+    """A line as the index takes it.
 
-    known: dict[str, float]
+    `line`: its terms; `subjects`: the known words that carry something, with weights; `unknown`: words that no topic
+    knows, with how much they speak against.
+    """
+
+    line: Terms
+    subjects: dict[str, float]
     unknown: dict[str, float]
-
-    def subjects(self) -> list[str]:
-        """The single known words."""
-        return [feature for feature in self.known if " " not in feature]
 
 
 class Index:
     """Topics by the words of their ways of asking and of their answers."""
 
-    def __init__(
-        self,
-        asked: Sequence[Sequence[Sequence[str]]],
-        told: Sequence[Iterable[str]],
-        ignored: Iterable[str],
-        shape: Iterable[str],
-    ) -> None:
-        """`asked`: for each topic its ways of asking as terms; `told`: the terms of each answer."""
-        self._ignored, self._shape = frozenset(ignored), frozenset(shape)
-        counts: dict[str, dict[int, float]] = {}
-        lines: list[dict[str, float]] = []
-        self._owner: list[int] = []
-        for topic, ways in enumerate(asked):
-            for way in ways:
-                features = self._features((term, 1.0) for term in way)
-                lines.append(features)
-                self._owner.append(topic)
-                for feature in features:
-                    row = counts.setdefault(feature, {})
-                    row[topic] = row.get(topic, 0.0) + 1.0
-        self._rare = {feature: math.log(1 + max(2, len(asked)) / (0.5 + len(row))) for feature, row in counts.items()}
+    def __init__(self, lines: Lines, told: Sequence[Iterable[str]], ignored: Set[str], shape: Set[str]) -> None:
+        """`told`: the terms of each answer; `ignored`: words that carry nothing; `shape`: the kind of question."""
+        self._lines, self._ignored, self._shape = lines, ignored, shape
+        groups = max(2, len(lines.sizes))
+        self._strange = math.log(1 + groups / 1.5)
+        owner = lines.owner.__getitem__
+        self._rare = {
+            word: 0.0 if word in ignored else math.log(1 + groups / (0.5 + len(set(map(owner, lines.holding(word))))))
+            for word in lines.words()
+        }
+        self._telling: dict[str, set[int]] = {}
         for topic, terms in enumerate(told):
-            for term in set(terms) - self._ignored - self._shape:
-                row = counts.setdefault(term, {})
-                row[topic] = row.get(topic, 0.0) + _TOLD
-        self._strange = math.log(1 + max(2, len(asked)) / 1.5)
-        self._learn_topics(counts, [len(ways) for ways in asked])
-        self._learn_lines(lines)
+            for term in terms:
+                if term not in ignored and term not in shape:
+                    self._telling.setdefault(term, set()).add(topic)
+        for term in self._telling:
+            self._rare.setdefault(term, self._strange)
+        part = {word: rare * self._weight(word) for word, rare in self._rare.items()}
+        self._lengths = [math.hypot(*map(part.__getitem__, set(line))) or 1.0 for line in lines.lines]
+        self._part = part
 
-    def _learn_topics(self, counts: dict[str, dict[int, float]], sizes: list[int]) -> None:
-        self._count = len(sizes)
-        self._floor = [math.log(_SMOOTH / (size + _SMOOTH)) for size in sizes]
-        self._gain: dict[str, dict[int, float]] = {}
-        ways = max(1, sum(sizes))
-        for feature, row in counts.items():
-            share = ways / (sum(row.values()) * _SMOOTH)
-            self._gain[feature] = {topic: math.log1p(count * share) for topic, count in row.items()}
-            self._rare.setdefault(feature, self._strange)
+    def _weight(self, word: str) -> float:
+        return _SHAPE if word in self._shape else 1.0
 
-    def _learn_lines(self, lines: list[dict[str, float]]) -> None:
-        rare = self._rare
-        held = self._lines = {feature: list[tuple[int, float]]() for feature in rare}
-        for place, features in enumerate(lines):
-            weights = [weight * rare[feature] for feature, weight in features.items()]
-            norm = math.hypot(*weights) or 1.0
-            for feature, weight in zip(features, weights, strict=True):
-                held[feature].append((place, weight / norm))
-
-    def _features(self, terms: Iterable[tuple[str, float]]) -> dict[str, float]:
-        """Single words and two in a row, with their weights; words that carry nothing are left out first."""
-        found: dict[str, float] = {}
-        before = ""
+    def hear(self, terms: Sequence[tuple[str, float]], common: Set[str]) -> Heard:
+        """Splits a line's terms into known and unknown ones; `common`: plain words that weigh less when unknown."""
+        subjects: dict[str, float] = {}
+        unknown: dict[str, float] = {}
         for term, sure in terms:
             if term in self._ignored:
                 continue
-            found[term] = max(found.get(term, 0.0), sure * (_SHAPE if term in self._shape else 1.0))
-            if before:
-                found[f"{before} {term}"] = sure * _PAIR
-            before = term
-        return found
+            if term in self._rare:
+                subjects[term] = max(subjects.get(term, 0.0), (sure or 1.0) * self._weight(term))
+            else:
+                unknown[term] = _UNKNOWN_COMMON if term in common else 1.0
+        return Heard([term for term, _ in terms], subjects, unknown)
 
-    def hear(self, terms: Sequence[tuple[str, float]], common: Iterable[str]) -> Heard:
-        """Splits a line's terms into known features and unknown words; `common`: plain words that weigh less."""
-        features = self._features((term, sure or 1.0) for term, sure in terms)
-        known = {feature: weight for feature, weight in features.items() if feature in self._gain}
-        unknown = {
-            feature: (_UNKNOWN_COMMON if feature in common else 1.0)
-            for feature in features
-            if feature not in known and " " not in feature
-        }
-        return Heard(known, unknown)
-
-    def rank(self, heard: Heard, beside: Sequence[float]) -> list[Match]:
+    def rank(self, heard: Heard) -> list[Match]:
         """The topics that fit at all, best first; none when no word is known."""
-        known = heard.known
-        if not heard.subjects():
+        if not heard.subjects:
             return []
-        likest, second = self._likest(heard)
-        total = sum(known.values())
-        gains = [0.0] * self._count
-        for feature, weight in known.items():
-            for topic, gain in self._gain[feature].items():
-                gains[topic] += weight * gain
-        shrink = max(1.0, total) ** -_LENGTH
+        subjects = self._gains(heard.subjects, _SMOOTH_SUBJECT, 1.0)
+        both = self._gains(dict.fromkeys(pairs(heard.line), 1.0), _SMOOTH_PAIR, _PAIR_ABSENT)
+        small = self._gains(dict.fromkeys(self._ignored & set(heard.line), 1.0), _SMOOTH_SMALL, 1.0)
+        shrink = max(1.0, sum(heard.subjects.values())) ** -_LENGTH
+        parts, whole = self._parts(heard)
         scored = []
-        for topic, likeness in enumerate(likest):
-            if likeness > 0:
-                score = shrink * (gains[topic] + total * self._floor[topic])
-                scored.append((score + _LIKENESS * likeness + _SECOND * second[topic] + beside[topic], -topic))
+        for topic, likest in self._likest(parts).items():
+            score = (
+                shrink * (subjects[topic] + _PAIR * both[topic] + _SMALL * small[topic])
+                + _LIKEST * likest[0]
+                + _FEW * sum(likest[:_FEWEST]) / _FEWEST
+                + _TOLD * sum(part for term, part in parts.items() if topic in self._telling.get(term, ()))
+            )
+            scored.append((score, -topic, likest[0]))
         return [
-            Match(-minus, score, likest[-minus], self._cover(heard, -minus))
-            for score, minus in sorted(scored, reverse=True)
+            Match(-minus, score, likeness, self._cover(heard, whole, -minus))
+            for score, minus, likeness in sorted(scored, reverse=True)
         ]
 
-    def _likest(self, heard: Heard) -> tuple[list[float], list[float]]:
-        """For each topic the likeness of its likest way of asking, and of the next."""
-        weights = {feature: weight * self._rare[feature] for feature, weight in heard.known.items()}
-        strange = sum((weight * self._strange) ** 2 for weight in heard.unknown.values())
-        norm = math.sqrt(sum(weight * weight for weight in weights.values()) + strange)
-        shared: dict[int, float] = {}
-        for feature, weight in weights.items():
-            part = weight / norm
-            for place, own in self._lines.get(feature, ()):
-                shared[place] = shared.get(place, 0.0) + part * own
-        first, second = [0.0] * self._count, [0.0] * self._count
-        for place, likeness in shared.items():
-            topic = self._owner[place]
-            if likeness > first[topic]:
-                first[topic], second[topic] = likeness, first[topic]
-            elif likeness > second[topic]:
-                second[topic] = likeness
-        return first, second
+    def _gains(self, found: Mapping[str, float], smooth: float, absent: float) -> list[float]:
+        """For each topic how much likelier the known ones of some words or pairs are in it than in the guide."""
+        gains = [0.0] * len(self._lines.sizes)
+        total, ways = 0.0, len(self._lines.lines)
+        for one, weight in found.items():
+            counts = self._lines.counts(one)
+            if not counts:
+                continue
+            total += weight
+            share = ways / (len(self._lines.holding(one)) * smooth)
+            for topic, count in counts.items():
+                gains[topic] += weight * math.log1p(count * share)
+        for topic, size in enumerate(self._lines.sizes):
+            gains[topic] += absent * total * math.log(smooth / (size + smooth))
+        return gains
 
-    def _cover(self, heard: Heard, topic: int) -> float:
+    def _parts(self, heard: Heard) -> tuple[dict[str, float], float]:
+        """How large a part of the line each known word is, as a vector of length 1 at most; and the sum of weights."""
+        weights = {term: weight * self._rare[term] for term, weight in heard.subjects.items()}
+        strange = [weight * self._strange for weight in heard.unknown.values()]
+        norm = math.hypot(*weights.values(), *strange) or 1.0
+        return {term: weight / norm for term, weight in weights.items()}, sum(weights.values()) + sum(strange)
+
+    def _likest(self, parts: Mapping[str, float]) -> dict[int, list[float]]:
+        """Topic → likeness of its ways of asking that share a word with the line, likest first."""
+        shared: dict[int, float] = {}
+        for term, part in parts.items():
+            own = part * self._part[term]
+            for place in self._lines.holding(term):
+                shared[place] = shared.get(place, 0.0) + own
+        found: dict[int, list[float]] = {}
+        for place, likeness in shared.items():
+            found.setdefault(self._lines.owner[place], []).append(likeness / self._lengths[place])
+        return {topic: sorted(likest, reverse=True) for topic, likest in found.items()}
+
+    def _cover(self, heard: Heard, whole: float, topic: int) -> float:
         """The share of a line's weight that a topic explains."""
-        subjects = {term: heard.known[term] * self._rare[term] for term in heard.subjects()}
-        whole = sum(subjects.values()) + sum(weight * self._strange for weight in heard.unknown.values())
-        return sum(weight for term, weight in subjects.items() if topic in self._gain[term]) / whole
+        known = (
+            weight * self._rare[term]
+            for term, weight in heard.subjects.items()
+            if topic in self._lines.counts(term) or topic in self._telling.get(term, ())
+        )
+        return sum(known) / (whole or 1.0)

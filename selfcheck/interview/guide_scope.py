@@ -7,11 +7,10 @@ its lines about other things. That and how well the line fits the topics on eith
 from __future__ import annotations
 
 import math
-from collections import Counter
-from collections.abc import Iterable, Sequence, Set
-from itertools import chain, pairwise
+from collections.abc import Sequence, Set
 
 from selfcheck.interview.guide_index import Heard, Match
+from selfcheck.interview.guide_lines import Lines, pairs
 
 _LOOKED_AT = 10  # topics that count on either side
 _STRANGE = -1.0  # log-odds of a word that stands in no line
@@ -20,32 +19,29 @@ _LEAST = -4.0  # a score under which a match says nothing
 _MOST = 12.0  # lead of one side from which more says nothing
 #: how much each kind of evidence tells, in the order of `Scope._evidence`, fitted on the tuned half of the tests'
 #: questions and on the guide's own lines, each held out in turn
-_TELLS = (0.14, 0.04, -0.98, -1.21, 0.19, 0.68, -0.44, -0.55, 2.14, -0.22, -0.05, -0.28, -2.35, 0.14, 0.25, 0.53, 0.62)
-
-Ways = Sequence[Sequence[str]]
+_TELLS = (0.18, -0.12, 0.12, -1.24, 0.11, 0.93, -0.47, -0.52, 0.89, -0.72, -0.06, -0.78, -2.12, 0.33, 0.47, 0.11, 0.75)
 
 
 class Scope:
-    """Words and pairs of words with their log-odds: above 0 they speak for the guide."""
+    """How much likelier words, and each two in a row, are in the guide than elsewhere: above 0 they speak for it."""
 
-    def __init__(self, here: Ways, there: Ways, everyday: Set[str], common: Set[str], shape: Set[str]) -> None:
-        """`here`, `there`: the guide's own lines and those about other things, as terms."""
+    def __init__(self, lines: Lines, border: int, everyday: Set[str], common: Set[str], shape: Set[str]) -> None:
+        """`border`: the place of the first line about other things."""
+        self._lines, self._border = lines, border
         self._everyday, self._common, self._shape = everyday, common, shape
-        foreign = dict.fromkeys(everyday, _EVERYDAY)
-        self._words = _log_odds(map(set, here), map(set, there), foreign, len(here), len(there))
-        self._pairs = _log_odds(map(_pairs, here), map(_pairs, there), {}, len(here), len(there))
+        self._shift = math.log((len(lines.lines) - border or 1) / (border or 1))
 
-    def sureness(self, line: Sequence[str], heard: Heard, inside: Sequence[Match], outside: Sequence[Match]) -> float:
+    def sureness(self, heard: Heard, inside: Sequence[Match], outside: Sequence[Match]) -> float:
         """How surely a line is of the guide. `inside`, `outside`: the topics that fit, best first; one is inside."""
-        evidence = self._evidence(line, heard, inside, outside)
+        evidence = self._evidence(heard, inside, outside)
         return sum(tells * amount for tells, amount in zip(_TELLS, evidence, strict=True))
 
-    def _evidence(
-        self, line: Sequence[str], heard: Heard, inside: Sequence[Match], outside: Sequence[Match]
-    ) -> tuple[float, ...]:
+    def _evidence(self, heard: Heard, inside: Sequence[Match], outside: Sequence[Match]) -> tuple[float, ...]:
         best = inside[0]
-        subjects = [term for term in heard.subjects() if term not in self._shape]
-        odds = [self._words.get(term, _STRANGE) for term in subjects]
+        words = {term: self._odds(term, _EVERYDAY * (term in self._everyday)) for term in heard.line}
+        told = {term: odds for term, odds in words.items() if odds is not None}
+        subjects = [term for term in heard.subjects if term not in self._shape]
+        odds = [told.get(term, _STRANGE) for term in subjects]
         foreign = [term for term in heard.unknown if term in self._everyday]
         plain = [term for term in heard.unknown if term in self._common and term not in self._everyday]
         return (
@@ -63,25 +59,17 @@ class Scope:
             len(plain),
             len(subjects) <= 1 and len(heard.unknown) > 0,
             min(best.score - inside[1].score, 4.0) if len(inside) > 1 else 4.0,
-            _mean([self._words[term] for term in heard.subjects() if term in self._shape and term in self._words]),
-            _mean([self._words[term] for term in set(line) if term in self._words]),
-            _mean([self._pairs[pair] for pair in _pairs(line) if pair in self._pairs]),
+            _mean([told[term] for term in heard.subjects if term in self._shape and term in told]),
+            _mean(list(told.values())),
+            _mean([row for pair in set(pairs(heard.line)) if (row := self._odds(pair)) is not None]),
         )
 
-
-def _log_odds(
-    here: Iterable[Set[str]], there: Iterable[Set[str]], foreign: dict[str, int], count_here: int, count_there: int
-) -> dict[str, float]:
-    inside, outside = Counter(chain.from_iterable(here)), Counter(chain.from_iterable(there))
-    outside.update(foreign)
-    known = inside.keys() | outside.keys()
-    shift = math.log((count_there or 1) / (count_here or 1))
-    return {one: math.log((inside[one] + 0.5) / (outside[one] + 0.5)) + shift for one in known}
-
-
-def _pairs(line: Sequence[str]) -> set[str]:
-    """Each two words in a row, the edges of the line counted as words."""
-    return {f"{one} {next_one}" for one, next_one in pairwise(("", *line, ""))}
+    def _odds(self, one: str, more: int = 0) -> float | None:
+        """Log-odds of a word or a pair; `more`: lines elsewhere that it counts as besides. None for an unknown one."""
+        here, there = self._lines.split(one, self._border)
+        if here + there + more == 0:
+            return None
+        return math.log((here + 0.5) / (there + more + 0.5)) + self._shift
 
 
 def _mean(odds: Sequence[float]) -> float:

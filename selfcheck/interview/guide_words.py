@@ -6,7 +6,10 @@ import math
 import re
 import unicodedata
 from collections import Counter
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from itertools import chain, zip_longest
+
+Together = Callable[[str, str], int]
 
 _WORD = re.compile(r"[a-z0-9]+")
 _LONGEST_LINE = 400
@@ -17,6 +20,9 @@ _ENDINGS = (  # ending, how long the word must be, what stands in its place
 _MENDED = 0.85  # how surely a word that was one slip away is the one that was meant
 _TWICE_MENDED = 0.7  # the same for two slips
 _NUMBER = "#"  # the term of every number of one or two figures: which one it is says nothing of the subject
+_SEEN_WITH = 6.0  # how much likelier a word is meant beside a word that the guide has it beside
+_FIRST_RIGHT = 8.0  # how much likelier a word is meant that begins with the letter typed
+_OFTENER = 5  # how much oftener a word must be used, to be meant where another known one was typed
 _LONG = 6  # letters from which two slips in a word, or a space left out, are looked for
 
 
@@ -64,12 +70,18 @@ def near(a: str, b: str) -> bool:
     )
 
 
+def _never(_first: str, _second: str) -> int:
+    return 0
+
+
 class Vocabulary:
     """The words a guide knows, with their synonyms, and plain words that are never taken for a slip of the pen."""
 
-    def __init__(self, same: Sequence[Sequence[str]], plain: Iterable[str]) -> None:
+    def __init__(self, same: Sequence[Sequence[str]], plain: Iterable[str], everyday: Iterable[str]) -> None:
+        """`same`: groups of words that mean the same; `plain`: plain words; `everyday`: those of other worlds."""
         self._head = {stem(word): stem(group[0]) for group in same for word in group if " " not in word}
-        self._plain = set(plain)
+        self._everyday = set(everyday)
+        self._plain = self._everyday.union(plain)
         self._plain_terms = {stem(word) for word in self._plain}
         self._terms: dict[str, str] = {}  # word as written → its term
         self._seen: Counter[str] = Counter()  # words of the guide, with how often they stand in it
@@ -88,26 +100,40 @@ class Vocabulary:
         """The terms of single words."""
         return {self.term(word) for word in group}
 
-    def learn(self, text: str) -> list[str]:
-        """The terms of a text of the guide; from now on its words are known."""
-        found = words(text)
-        self._seen.update(found)
-        terms = [self.term(word) for word in found]
-        self._known.update(terms)
-        return terms
+    def learn(self, texts: Sequence[str]) -> list[list[str]]:
+        """The terms of each text of the guide; from now on its words are known."""
+        found = list(map(words, texts))
+        self._seen.update(chain.from_iterable(found))
+        self._known.update(map(self.term, set(chain.from_iterable(found))))
+        return [list(map(self._terms.__getitem__, line)) for line in found]
 
-    def heard(self, text: str) -> list[tuple[str, float]]:
-        """Terms of a typed line, each with how surely it was meant: 1 as typed, less when mended, 0 when unknown."""
-        return [term for word in words(text) for term in self._hear(word)]
+    def heard(self, text: str, together: Together = _never) -> list[tuple[str, float]]:
+        """Terms of a typed line, each with how surely it was meant: 1 as typed, less when mended, 0 when unknown.
 
-    def _hear(self, word: str) -> list[tuple[str, float]]:
-        """The term of a word; of two where the space between them was left out."""
+        `together`: how often two terms stand in a row in the guide, an empty one for the edge of a line. It tells which
+        word was meant by a slip.
+        """
+        typed = words(text)
+        found: list[tuple[str, float]] = []
+        for word, after in zip_longest(typed, typed[1:], fillvalue=""):
+            found.extend(self._hear(word, found[-1][0] if found else "", self.term(after), together))
+        return found
+
+    def _hear(self, word: str, before: str, after: str, together: Together) -> list[tuple[str, float]]:
+        """The term of a word between two others; two where the space between them was left out."""
+
+        def fits(known: str) -> float:
+            """How well a known word stands there: each neighbour that it is seen with makes it likelier."""
+            term = self.term(known)
+            return _SEEN_WITH ** ((together(before, term) > 0) + (together(term, after) > 0))
+
         term = self.term(word)
         if term in self._known:
-            return [(term, 1.0)]
+            other = self._rather(word, before, after, together)
+            return [(self.term(other), _TWICE_MENDED) if other else (term, 1.0)]
         if len(word) < 3 or word in self._plain or term in self._plain_terms or word.isdigit():
             return [(term, 0.0)]
-        meant = self._meant(word)
+        meant = self._meant(word, fits)
         if meant is None and len(word) >= _LONG:
             for place in range(3, len(word) - 2):
                 if word[:place] in self._seen and word[place:] in self._seen:
@@ -116,8 +142,36 @@ class Vocabulary:
             return [(self.term(meant), _TWICE_MENDED) if meant else (term, 0.0)]
         return [(self.term(meant), _MENDED) if meant else (term, 0.0)]
 
-    def _meant(self, word: str) -> str | None:
+    def _meant(self, word: str, fits: Callable[[str], float]) -> str | None:
         """The known word that this one was most likely meant to be; empty when that is a plain one, None if none is."""
+        candidates = self._one_slip_away(word)
+        if not candidates:
+            return None
+
+        def likely(known: str) -> float:
+            return (_FIRST_RIGHT if known[0] == word[0] else 1.0) * _likely(known, word, self._seen) * fits(known)
+
+        best = max(sorted(candidates), key=likely)
+        return best if best in self._seen else ""
+
+    def _rather(self, word: str, before: str, after: str, together: Together) -> str:
+        """The word that a known one must be a slip of, as "son" in "how son do I"; else empty.
+
+        The known one is seen with neither neighbour, and the other, one slip away and far oftener used, with both.
+        """
+        term = self.term(word)
+        if len(word) < 3 or word in self._everyday or together(before, term) or together(term, after):
+            return ""
+        fit = [
+            known
+            for known in self._one_slip_away(word) & self._seen.keys()
+            if self._seen[known] >= _OFTENER * self._seen[word]
+            and together(before, self.term(known))
+            and together(self.term(known), after)
+        ]
+        return max(sorted(fit), key=lambda known: _likely(known, word, self._seen), default="")
+
+    def _one_slip_away(self, word: str) -> set[str]:
         if self._near is None:
             self._near = {}
             for known in {*self._seen, *self._plain}:
@@ -127,11 +181,7 @@ class Vocabulary:
                 elif len(known) == 3:  # of so short a word only two neighbours swapped
                     for swapped in (known[1] + known[0] + known[2], known[0] + known[2] + known[1]):
                         self._near.setdefault(swapped, []).append(known)
-        candidates = {known for short in _shortened(word) for known in self._near.get(short, ()) if near(word, known)}
-        if not candidates:
-            return None
-        best = max(sorted(candidates), key=lambda known: (known[0] == word[0], _likely(known, word, self._seen)))
-        return best if best in self._seen else ""
+        return {known for short in _shortened(word) for known in self._near.get(short, ()) if near(word, known)}
 
     def _twice_slipped(self, word: str) -> str:
         """The one word of the guide that a long word is two slips from, the first letter being right; else empty."""

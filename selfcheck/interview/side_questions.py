@@ -13,19 +13,19 @@ from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass
 from functools import lru_cache
-from itertools import chain
 
 from selfcheck.interview.guide_index import Heard, Index, Match
-from selfcheck.interview.guide_phrasing import Phrasing
+from selfcheck.interview.guide_lines import Lines
 from selfcheck.interview.guide_scope import Scope
 from selfcheck.interview.guide_words import Vocabulary, words
 from selfcheck.interview.nodes import STRICT
 
 _NEARLY_LISTED = 0.92  # likeness from which a line counts as one that a topic lists
 _ALIKE = 0.7  # likeness from which a close second casts no doubt on the best
-_ENOUGH = 3.6  # evidence from which a line is answered
-_PERHAPS = 2.6  # evidence from which what it may have asked for is offered
+_ENOUGH = 3.4  # evidence from which a line is answered
+_PERHAPS = 1.7  # evidence from which what it may have asked for is offered
 _TOO_CLOSE = 0.8  # lead under which a topic is not given before one that keeps people from harm
+_CLOSE = 2.2  # lead under which one that keeps people from harm is given where it is as like the line as the best
 _CLEAR = 2.0  # lead from which a topic is surely the one that was asked for
 
 
@@ -101,18 +101,17 @@ class Guide:
         self._titles = titles or {}
         self._topics = tuple(topics)
         everyday, common = listening.everyday.split(), listening.common.split()
-        known = self._vocabulary = Vocabulary(listening.same, {*everyday, *common})
+        known = self._vocabulary = Vocabulary(listening.same, common, everyday)
         self._common = known.terms(common)
         ignored = known.terms(listening.ignore.split())
-        self._shape = known.terms(listening.shape.split()) - ignored
+        shape = known.terms(listening.shape.split()) - ignored
         self._danger = [" ".join(map(known.term, words(phrase))) for phrase in listening.danger]
-        asked = [[known.learn(line) for line in topic.asked] for topic in topics]
-        others = [[known.learn(line) for line in group] for group in listening.elsewhere]
-        told = [known.learn(topic.body) for topic in topics]
-        self._index = Index([*asked, *others], told, ignored, self._shape)
-        self._phrasing = Phrasing([*asked, *others])
-        everyday_terms = known.terms(everyday)
-        self._scope = Scope([*chain(*asked)], [*chain(*others)], everyday_terms, self._common, self._shape)
+        asked = [known.learn(topic.asked) for topic in topics]
+        others = list(map(known.learn, listening.elsewhere))
+        told = known.learn([topic.body for topic in topics])
+        lines = self._lines = Lines([*asked, *others])
+        self._index = Index(lines, told, ignored, shape)
+        self._scope = Scope(lines, sum(map(len, asked)), known.terms(everyday), self._common, shape)
 
     def topics(self) -> tuple[Topic, ...]:
         """All topics in the order given."""
@@ -124,8 +123,10 @@ class Guide:
         if sureness < _ENOUGH:
             return None
         best, harm = inside[0], self._harm_near(inside)
-        if harm is not None:
-            return self._reply(harm) if harm.likeness >= best.likeness else None
+        if harm is not None and harm.likeness >= best.likeness:
+            return self._reply(harm)
+        if harm is not None and best.score - harm.score < _TOO_CLOSE:
+            return None
         lead = best.score - inside[1].score if len(inside) > 1 else math.inf
         return self._reply(best, sure=lead >= _CLEAR or best.likeness >= _ALIKE)
 
@@ -136,39 +137,37 @@ class Guide:
 
     def _weighed(self, text: str) -> tuple[list[Match], float]:
         """The topics that fit, best first, and how surely the line is of the guide."""
-        line, heard, matches = self._matches(text)
+        heard, matches = self._matches(text)
         inside = [match for match in matches if not self._elsewhere(match)]
         outside = [match for match in matches if self._elsewhere(match)]
-        return inside, self._scope.sureness(line, heard, inside, outside) if inside else -math.inf
+        return inside, self._scope.sureness(heard, inside, outside) if inside else -math.inf
 
     def nearest(self, text: str, most: int = 3) -> list[Reply]:
         """The topics that come closest, best first, whether close enough or not."""
-        _, _, matches = self._matches(text)
+        _, matches = self._matches(text)
         return [self._reply(match) for match in matches if not self._elsewhere(match)][:most]
 
-    def _matches(self, text: str) -> tuple[list[str], Heard, list[Match]]:
-        """The terms of a line, the line as heard, and what fits it best; after danger only what may answer to it."""
-        terms = self._vocabulary.heard(text)
-        line = [term for term, _ in terms]
-        heard = self._index.hear(terms, self._common)
-        matches = self._index.rank(heard, self._phrasing.scores(line))
-        if any(f" {phrase} " in f" {' '.join(line)} " for phrase in self._danger):
-            matches = [match for match in matches if self._may_answer_danger(match)]
-        return line, heard, matches
+    def _matches(self, text: str) -> tuple[Heard, list[Match]]:
+        """The line as heard, and what fits it best; after danger only what may answer to it."""
+        heard = self._index.hear(self._vocabulary.heard(text, self._lines.together), self._common)
+        matches = self._index.rank(heard)
+        if any(f" {phrase} " in f" {' '.join(heard.line)} " for phrase in self._danger):
+            matches = [match for match in matches if self._may_answer_danger(match, matches[0])]
+        return heard, matches
 
     def _elsewhere(self, match: Match) -> bool:
         return match.topic >= len(self._topics)
 
     def _harm_near(self, matches: Sequence[Match]) -> Match | None:
-        """The one of the next two topics that is about safety and can hardly be told from the best, which is not."""
+        """The one of the next two topics that is about safety and comes close to the best, which is not."""
         best, *others = matches
         if best.likeness >= _NEARLY_LISTED or self._topics[best.topic].safety:
             return None
-        close = (match for match in others[:2] if best.score - match.score < _TOO_CLOSE)
+        close = (match for match in others[:2] if best.score - match.score < _CLOSE)
         return next((match for match in close if self._topics[match.topic].safety), None)
 
-    def _may_answer_danger(self, match: Match) -> bool:
-        listed = match.likeness >= _NEARLY_LISTED
+    def _may_answer_danger(self, match: Match, best: Match) -> bool:
+        listed = match is best and match.likeness >= _NEARLY_LISTED
         return listed or self._elsewhere(match) or self._topics[match.topic].safety
 
     def _reply(self, match: Match, *, sure: bool = False) -> Reply:
