@@ -232,7 +232,7 @@ def test_after_a_pump_out_each_thing_seen_is_explained_and_stored(home: Path) ->
         found = page(sitting, "after_pump_out", *PUMPED)
         said = told(found)
         for words in (
-            "Only one of the two chambers",
+            "Only one of the two parts",
             "ran back",
             "small pipe",
             "filter was not cleaned",
@@ -254,7 +254,7 @@ def test_after_a_pump_out_not_knowing_goes_through(home: Path) -> None:
         lines = ("i don't know", "2", "1", *["i don't know"] * 6, "skip", "", "yes")
         said = told(page(sitting, "after_pump_out", *lines))
         assert "it is not on record" in said
-        assert "if both chambers were emptied" in said
+        assert "if both parts were emptied" in said
 
 
 def test_the_marks_are_told_on_request_and_the_question_stays_open(home: Path, tmp_path: Path) -> None:
