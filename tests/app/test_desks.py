@@ -76,6 +76,18 @@ async def test_papers_removing_and_danger(sitting: Sitting, tmp_path: Path) -> N
         assert "Do not go in, not even to help." in " ".join(text_of(app).replace("▌", " ").split())
 
 
+async def test_a_danger_told_in_practice_has_the_whole_page(sitting: Sitting) -> None:
+    app = app_of(sitting)
+    async with running(app, (80, 24)) as pilot:
+        await say(pilot, "practice", "number", "42", "^1")
+        assert "1st cloth" in text_of(app)
+        await say(pilot, "my husband fell in")
+        assert "1st cloth" not in text_of(app)
+        assert "Stay out, stay back, and call your local emergency number" in text_of(app)
+        await say(pilot, "^enter")
+        assert "Danger: get everyone away from the tank." in text_of(app)
+
+
 async def test_practice_shows_the_strips_and_comes_back_with_grades(sitting: Sitting) -> None:
     app = app_of(sitting)
     async with running(app, (120, 40)) as pilot:

@@ -183,6 +183,8 @@ class ConversationScreen(ChoosingScreen):
         if trouble and trouble != self._trouble:
             messages = [Own("trouble", self._words("not_saved", trouble=trouble)), *messages]
         self._trouble = trouble
+        if self.drawn is not None and self.conversation.state.answered.danger:
+            self.query_one(DrawnPanel).display = False  # what to do in danger needs the room
         self.query_one(MessageLog).add(messages)
         self._show_prompt()
         if self.conversation.ending is not None:
