@@ -10,6 +10,8 @@ from selfcheck.domain.check import Reading, Readings
 from selfcheck.domain.circumstances import AS_GOOD_AS_NONE_M
 from selfcheck.domain.findings import Finding, Sureness, Verdict, rank, worst
 from selfcheck.domain.history import days_after
+from selfcheck.domain.inside import with_water_line
+from selfcheck.domain.layers import Layers
 from selfcheck.domain.signs import FIELDS
 from selfcheck.domain.unsafe import unsafe
 from selfcheck.domain.verdict import CLOSE_DAYS, NEXT_STEP_DAYS, SOON_DAYS, Change, Judgement
@@ -134,14 +136,14 @@ def would_change(judgement: Judgement) -> Change | None:
     if judgement.verdict == "danger":
         return None
     if judgement.verdict == "carry_on":
-        return _first_layer_change(judgement, up=True)
+        return _layer_change(judgement, up=True)
     if judgement.verdict == "cannot_tell":
         if len(deciding_ones) > 1:
             return None
         first = deciding_ones[0]
         return Change("answer", without, str(first.facts.get("field") or first.id))
     if by_readings and len(by_readings) == len(deciding_ones):
-        return _first_layer_change(judgement, up=False)
+        return _layer_change(judgement, up=False)
     if len(deciding_ones) != 1:
         return None
     left = next((one.id for one in judgement.findings if one.verdict == without), "")
@@ -152,17 +154,41 @@ def _is_limit(finding: Finding) -> bool:
     return "rules" in finding.facts
 
 
-def _first_layer_change(judgement: Judgement, up: bool) -> Change | None:
+def _layer_change(judgement: Judgement, up: bool) -> Change | None:
+    """The smallest change of one layer that turns the readings' call around, in whichever compartment it lies.
+
+    Two compartments that both call for somebody are not turned by any one layer.
+    """
+    first, second = judgement.readings, None
+    if first is None or judgement.layers is None or not judgement.standings:
+        return None
+    if judgement.check is not None and judgement.second_layers is not None:
+        second = judgement.check.seen.second_compartment
+    changes = []
+    calling = {one.facts.get("compartment", 1.0) for one in judgement.deciding if _is_limit(one)}
+    if up or calling == {1.0}:
+        changes.append(_first_layer_change(judgement, first, judgement.layers, up))
+    if second is not None and judgement.second_layers is not None and (up or calling == {2.0}):
+        found = _first_layer_change(judgement, with_water_line(second, first), judgement.second_layers, up)
+        changes.append(found._replace(compartment=2) if found is not None else None)
+    return min((one for one in changes if one is not None), key=_how_much, default=None)
+
+
+def _how_much(change: Change) -> float:
+    return abs((change.then_m or 0.0) - (change.now_m or 0.0))
+
+
+def _first_layer_change(judgement: Judgement, given: Readings, found: Layers, up: bool) -> Change | None:
     """How much thicker or thinner one layer, the other as it is, turns the readings' call around: sludge, else scum.
 
     No layer is made thicker than today's water is deep: in a tank that is still filling no stick would read that.
     """
-    scene, given = judgement.scene, judgement.readings
-    if scene is None or given is None or judgement.layers is None or not judgement.standings:
+    scene = judgement.scene
+    if scene is None:
         return None
     readings = deciding(given)
     of_readings = {one.id for one in weigh(scene, given).findings}
-    depth = judgement.layers.liquid_depth
+    depth = found.liquid_depth
     most = min(judgement.vessel.liquid_depth_m, depth.value) if depth is not None else judgement.vessel.liquid_depth_m
 
     def over(changed: Readings) -> bool:
@@ -175,7 +201,7 @@ def _first_layer_change(judgement: Judgement, up: bool) -> Change | None:
         ]
         return worst([one.verdict for one in (*mild, *weigh(scene, changed).findings)])
 
-    sludge, scum = judgement.layers.sludge, judgement.layers.scum
+    sludge, scum = found.sludge, found.scum
     if readings.sludge and sludge is not None:
         now = readings.sludge[0].m
         then = _turn(lambda m: over(_with_sludge(readings, m)), now, most, up)

@@ -57,7 +57,7 @@ def look_inside(told: Told) -> Inside:
     found += disagreements(check, told.record.earlier, told.last)
     second: Layers | None = None
     if check.seen.second_compartment is not None:
-        other = weigh(scene, _filled(check.seen.second_compartment, readings))
+        other = weigh(scene, with_water_line(check.seen.second_compartment, readings))
         second = other.layers
         weighed = weighed._replace(beside=other.judged)
         found += [_of_second(one) for one in other.findings]
@@ -82,8 +82,8 @@ def _with_no_crust(check: Check) -> Readings:
     return readings
 
 
-def _filled(second: Readings, first: Readings) -> Readings:
-    """The second compartment's readings; the water line is the same in both."""
+def with_water_line(second: Readings, first: Readings) -> Readings:
+    """The second compartment's readings with the water line of the first: it is the same in both."""
     return second if second.liquid_depth else second.model_copy(update={"liquid_depth": first.liquid_depth})
 
 

@@ -71,8 +71,9 @@ class RuleRow(NamedTuple):
 class Change(NamedTuple):
     """The smallest change that would lead to another verdict.
 
-    `what`: `sludge` or `scum` (thickness from `now_m` to `then_m`), `answer` (field `name` answered as healthy), or
-    `mended` (the finding `name` gone). `verdict`: what it would then be; `left`: id of what then decides.
+    `what`: `sludge` or `scum` (thickness from `now_m` to `then_m`, in the compartment of that number), `answer` (field
+    `name` answered as healthy), or `mended` (the finding `name` gone). `verdict`: what it would then be; `left`: id of
+    what then decides.
     """
 
     what: Literal["sludge", "scum", "answer", "mended"]
@@ -81,6 +82,7 @@ class Change(NamedTuple):
     now_m: float | None = None
     then_m: float | None = None
     left: str = ""
+    compartment: int = 1
 
 
 class Judgement(NamedTuple):

@@ -68,9 +68,12 @@ def limit_kind(finding: Finding) -> tuple[str, str] | None:
 def text_of(finding: Finding, words: VerdictWords, units: Units, titles: Mapping[str, str]) -> str:
     """What was found, in one or two sentences. `titles`: rule set id → title."""
     told = _text_of(finding, words, units, titles)
-    if finding.facts.get("compartment") is None:
-        return told
-    return words.say("seen", "in_second").format(text=told[:1].lower() + told[1:])
+    return told if finding.facts.get("compartment") is None else in_second(told, words)
+
+
+def in_second(text: str, words: VerdictWords) -> str:
+    """A sentence as one about the second part of a tank."""
+    return words.say("seen", "in_second").format(text=text[:1].lower() + text[1:])
 
 
 def _text_of(finding: Finding, words: VerdictWords, units: Units, titles: Mapping[str, str]) -> str:

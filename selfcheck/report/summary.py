@@ -125,6 +125,7 @@ def _change(change: Change | None) -> dict[str, Any] | None:
         "verdict": change.verdict,
         "now_m": _figure(change.now_m),
         "then_m": _figure(change.then_m),
+        "compartment": change.compartment,
     }
 
 

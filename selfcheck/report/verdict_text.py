@@ -8,7 +8,7 @@ from datetime import date
 
 from selfcheck.domain.showing import show_day, show_length
 from selfcheck.domain.verdict import Judgement
-from selfcheck.report.finding_text import Units, VerdictWords, limit_kind, name_of, step_of, text_of
+from selfcheck.report.finding_text import Units, VerdictWords, in_second, limit_kind, name_of, step_of, text_of
 
 #: Steps told together when several faults call for somebody; the others stand in the findings.
 _STEPS_TOLD = 2
@@ -97,7 +97,8 @@ def _smallest(judgement: Judgement, words: VerdictWords, units: Units) -> tuple[
         return (words.say("change", "answer_by_estimate"),)
     if change.what in ("sludge", "scum") and change.now_m is not None and change.then_m is not None:
         template = words.say("change", f"{change.what}_{change.verdict}")
-        return (template.format(more=show_length(abs(change.then_m - change.now_m), units)),)
+        told = template.format(more=show_length(abs(change.then_m - change.now_m), units))
+        return (told if change.compartment == 1 else in_second(told, words),)
     named = judgement.deciding[0]
     name = (
         name_of(named, words, units) if change.what == "answer" else text_of(named, words, units, titles_of(judgement))

@@ -6,7 +6,7 @@ from typing import Any
 
 import pytest
 
-from selfcheck.domain.judging import judge
+from selfcheck.domain.judging import Judgement, judge
 from tests.cases import INCH, TODAY, build, rule_sets
 
 SECOND = "check.seen.second_compartment"
@@ -72,3 +72,32 @@ def test_no_date_and_no_row_is_milder_than_the_second_compartment_says(sludge: f
     if sludge == 19.0:
         assert found.verdict == "call_soon"
         assert row.call in ("over", "close")
+
+
+CHANGES = [
+    ([4, 4.5], 6.0, "sludge", 1),  # the first is nearer to its limit: 7½ in of 48 against 7
+    ([4, 4.5], 9.0, "sludge", 2),
+    ([4, 4.5], 19.0, "sludge", 2),
+    ([14, 14], 9.0, "sludge", 1),
+    ([14, 14], 19.0, None, 0),
+]
+
+
+@pytest.mark.parametrize(("first", "second", "what", "where"), CHANGES)
+def test_the_smallest_change_lies_in_the_compartment_that_decides(
+    first: list[float], second: float, what: str | None, where: int
+) -> None:
+    def at(first_in: list[float], second_in: float) -> Judgement:
+        parts = {SECOND: read({"sludge": second_in, "scum_total": 1})}
+        return judge(build({"set": {**case(2 / 3)["set"], **parts}, "seen": {"sludge": first_in}}))
+
+    found = at(first, second)
+    change = found.would_change
+    assert (change is None) is (what is None)
+    if change is None:
+        return
+    assert (change.what, change.compartment) == (what, where)
+    assert change.then_m is not None
+    then = change.then_m / INCH
+    turned = at([then, then] if where == 1 else first, then if where == 2 else second)
+    assert turned.verdict == change.verdict != found.verdict
