@@ -30,9 +30,10 @@ def of(sitting: Sitting, conversation: Conversation | None, words: Mapping[str, 
     rules = conversation.context.rule_sets.get(sitting.rules or household.rules)
     if not several:
         return of_draft(household, checks, conversation.draft(), rules, words)
-    from selfcheck.sitting.several_tanks import tank_told_of, told
+    from selfcheck.interview.tank_told import told_by
+    from selfcheck.sitting.several_tanks import tank_told_of
 
-    return of_draft(household, checks, told(conversation), rules, words, tank_told_of(conversation).id)
+    return of_draft(household, checks, told_by(conversation), rules, words, tank_told_of(conversation).id)
 
 
 def of_record(

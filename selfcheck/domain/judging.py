@@ -8,6 +8,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
+from datetime import date
+from typing import NamedTuple
 
 from selfcheck.domain.agreement import deciding
 from selfcheck.domain.check import Check, Readings
@@ -30,7 +32,7 @@ from selfcheck.domain.unjudged import record_unread, without_figure
 from selfcheck.domain.verdict import NEXT_STEP_DAYS, Case, Judgement, RuleRow
 from selfcheck.domain.weighing import SCUM_KINDS
 
-__all__ = ["Case", "Judgement", "judge"]
+__all__ = ["Case", "Judgement", "called_anyway", "judge", "worth_reading"]
 
 #: Checks with a shared id that are each left out once; a record has next to none. Our choice.
 MOST_SHARED = 8
@@ -48,6 +50,19 @@ def judge(case: Case) -> Judgement:
     return max((whole, *without), key=lambda one: rank(one.verdict))
 
 
+def worth_reading(case: Case, tank: Tank) -> tuple[str, ...]:
+    """Ids of the better readings of one tank that could still turn the verdict, as `Judgement.better` names them."""
+    told = tell(case, tank)
+    inside = look_inside(told)
+    return _better(inside, _found(told, inside).findings) if inside.better else ()
+
+
+def called_anyway(case: Case, tank: Tank) -> bool:
+    """Whether somebody is called for one tank whatever its layers are."""
+    told = tell(case, tank)
+    return _called(_found(told, look_inside(told)).findings)
+
+
 def _judge(case: Case) -> Judgement:
     tanks = list(case.household.tanks) or [case.household.tank()]
     on_record = {tank.id for tank in tanks}
@@ -60,28 +75,10 @@ def _judge(case: Case) -> Judgement:
 
 def _judge_tank(case: Case, tank: Tank, strange: bool) -> Judgement:
     told = tell(case, tank)
-    check, rules, today = told.check, told.rules, case.today
-    found = record_unread(case.unread, check, today) + without_figure(rules, told.body, told.last)
-    found += told.wrong_dates
-    if strange:
-        found.append(Finding("tank_not_on_record", "cannot_tell", facts={"tank": tank.id}, uses=("check.tank",)))
-    found += pump_out_findings(told.emptied, told.checks)
-    if check is None or not told.record.whole:
-        found.append(Finding("never_checked", "cannot_tell", uses=("record.checks",), kind="not_seen"))
     inside = look_inside(told)
-    found += inside.findings
-    rests = False
-    if check is not None:
-        answered, rests = _answers(told, check, inside)
-        found += answered
-        found += _nothing_amiss(check, found)
-        short = short_rest(inside.detention) if inside.detention is not None else None
-        found += [short] if short is not None else []
-    view = starting(told.ahead, inside.weighed, check)
-    look, reason = look_again(view, rules.limits, check, told.last, today)
-    found += over_time(view.chance_over(rules.limits, today), check, told.emptied, told.pumped_since, look, today)
-    rests = rests or any(one.id in ("rests_on_record", "pumped_since") for one in found)
-    findings = tuple(sorted(_once(found), key=lambda one: -rank(one.verdict)))
+    check, rules, today = told.check, told.rules, case.today
+    found = _found(told, inside, strange)
+    findings, view, look, reason = found.findings, found.view, found.look, found.reason
     verdict: Verdict = worst([one.verdict for one in findings])
     next_step = days_after(today, NEXT_STEP_DAYS)
     if verdict == "cannot_tell" and look > next_step:
@@ -110,15 +107,49 @@ def _judge_tank(case: Case, tank: Tank, strange: bool) -> Judgement:
         missing=not_checked(check, tank, rules),
         questionable=_questionable(findings, told.rules_known),
         kind=_kind(findings) if verdict == "cannot_tell" else None,
-        rests_on_record=rests,
+        rests_on_record=found.rests or any(one.id in ("rests_on_record", "pumped_since") for one in findings),
         pumped_since=told.pumped_since,
-        better=() if _called_anyway(findings) else inside.better,
+        better=_better(inside, findings),
         scene=inside.scene,
         readings=inside.readings,
     )
     sure, because = sureness(judgement)
     judgement = judgement._replace(sure=sure, because=because, act_by=act_by(judgement))
     return judgement._replace(would_change=would_change(judgement))
+
+
+class _Found(NamedTuple):
+    """The findings on one tank, most urgent first. `rests`: an answer rests on an earlier check."""
+
+    findings: tuple[Finding, ...]
+    rests: bool
+    view: Forecast
+    look: date  # the day to look again
+    reason: str
+
+
+def _found(told: Told, inside: Inside, strange: bool = False) -> _Found:
+    """All that is found on one tank; `strange`: it is not on record."""
+    check, rules, today = told.check, told.rules, told.case.today
+    found = record_unread(told.case.unread, check, today) + without_figure(rules, told.body, told.last)
+    found += told.wrong_dates
+    if strange:
+        found.append(Finding("tank_not_on_record", "cannot_tell", facts={"tank": told.tank.id}, uses=("check.tank",)))
+    found += pump_out_findings(told.emptied, told.checks)
+    if check is None or not told.record.whole:
+        found.append(Finding("never_checked", "cannot_tell", uses=("record.checks",), kind="not_seen"))
+    found += inside.findings
+    rests = False
+    if check is not None:
+        answered, rests = _answers(told, check, inside)
+        found += answered
+        found += _nothing_amiss(check, found)
+        short = short_rest(inside.detention) if inside.detention is not None else None
+        found += [short] if short is not None else []
+    view = starting(told.ahead, inside.weighed, check)
+    look, reason = look_again(view, rules.limits, check, told.last, today)
+    found += over_time(view.chance_over(rules.limits, today), check, told.emptied, told.pumped_since, look, today)
+    return _Found(tuple(sorted(_once(found), key=lambda one: -rank(one.verdict))), rests, view, look, reason)
 
 
 def _answers(told: Told, check: Check, inside: Inside) -> tuple[list[Finding], bool]:
@@ -138,8 +169,12 @@ def _by_rule_set(told: Told, inside: Inside, view: Forecast) -> tuple[RuleRow, .
     return tuple(rule_row(one, view, inside.weighed, fresh, told.body, told.last, today) for one in sets)
 
 
-def _called_anyway(findings: Sequence[Finding]) -> bool:
-    """Whether somebody is called whatever the layers are."""
+def _better(inside: Inside, findings: Sequence[Finding]) -> tuple[str, ...]:
+    """The better readings that could turn the verdict; none where somebody is called whatever the layers are."""
+    return () if _called(findings) else inside.better
+
+
+def _called(findings: Sequence[Finding]) -> bool:
     return any(rank(one.verdict) >= rank("call_soon") and "rules" not in one.facts for one in findings)
 
 

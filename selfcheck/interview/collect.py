@@ -46,6 +46,15 @@ def collect(script: Script, context: Context, answered: Answered) -> dict[str, A
     return draft.records
 
 
+def drafting(script: Script, context: Context, answered: Answered) -> Context:
+    """The context in which `draft` makes the records of these answers."""
+
+    def draft(household: Any = None) -> dict[str, Any]:
+        return collect(script, context if household is None else replace(context, household=household), answered)
+
+    return replace(context, draft=draft)
+
+
 def observed(script: Script, answered: Answered, answers: Iterable[Answer], typed: date) -> list[Answer]:
     """The answers, each with the day it was seen, where a date tells that and it is not the day they were `typed`."""
     dated = [script.order[name] for name in answered if script.nodes[name].of_the_rest]

@@ -10,12 +10,18 @@ from typing import Any, Literal
 from selfcheck.interview.answers import Answer, Value
 
 
+def _no_draft() -> Callable[..., dict[str, Any]]:
+    return lambda household=None: {}
+
+
 @dataclass(frozen=True, slots=True)
 class Context:
     """What is known beside the conversation. `today` stands for the clock.
 
     `rules`: id of the rule set that decides, when it is not the household's own.
-    `draft`: the records that the answers so far make, worked out when it is called; the engine supplies it.
+    `signs`: the signs that a check is judged by, read when it is called.
+    `draft`: the records that the answers so far make, worked out when it is called, over the household on record or
+    the one it is given; the engine supplies it.
     """
 
     today: date
@@ -24,7 +30,8 @@ class Context:
     pump_outs: Sequence[Any] = ()
     rule_sets: Mapping[str, Any] = field(default_factory=dict)
     units: Literal["us", "metric"] = "us"
-    draft: Callable[[], dict[str, Any]] = dict
+    signs: Callable[[], Sequence[Any]] = tuple
+    draft: Callable[..., dict[str, Any]] = field(default_factory=_no_draft)
     rules: str | None = None
 
 

@@ -4,12 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from copy import copy
-from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from selfcheck.interview.answers import Answer
 from selfcheck.interview.bounds import beyond, unusual
-from selfcheck.interview.collect import collect
+from selfcheck.interview.collect import drafting
 from selfcheck.interview.context import Answered, choices_of
 from selfcheck.interview.messages import Message
 from selfcheck.interview.nodes import Node
@@ -65,7 +64,7 @@ def oddities(talk: Conversation, node: Node, answer: Answer, others: Iterable[An
         for one in (*others, answer):
             after = follow(talk.script, talk.context, after, one)
         told = _all_told(after)
-        context = replace(talk.context, draft=lambda: _draft(talk, told))
+        context = drafting(talk.script, talk.context, told)
         words = talk.script.words_of(node.id).odd
         found.extend(
             filled(words.get(name, ""), talk.script, told, context)
@@ -78,7 +77,7 @@ def oddities(talk: Conversation, node: Node, answer: Answer, others: Iterable[An
 def _barred(talk: Conversation, node: Node, answer: Answer) -> list[str]:
     """Why an answer cannot be one, by what is known already."""
     answered, words = talk.state.answered, talk.script.words_of(node.id).barred
-    context = replace(talk.context, draft=lambda: _draft(talk, answered))
+    context = drafting(talk.script, talk.context, answered)
     names = [node.barred[one] for one in choices_of(answer) if is_barred(node, one, answered, context)]
     return [filled(words[name], talk.script, answered, context) for name in names]
 
@@ -89,7 +88,3 @@ def _all_told(state: State) -> Answered:
     for question, answer in state.given.items():
         told.setdefault(question, answer)
     return told
-
-
-def _draft(talk: Conversation, answered: Answered) -> dict[str, object]:
-    return collect(talk.script, talk.context, answered)

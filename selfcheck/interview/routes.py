@@ -9,12 +9,12 @@ conversation itself remembers, and the answers that some later condition looks a
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 from datetime import timedelta
 from functools import cached_property
 
 from selfcheck.interview.answers import BREAK, HAZARD, LEAVING, Answer, Value
-from selfcheck.interview.collect import collect
+from selfcheck.interview.collect import drafting
 from selfcheck.interview.context import Answered, Context
 from selfcheck.interview.nodes import Condition, Node
 from selfcheck.interview.predicates import BUILT_IN, PREDICATES
@@ -240,7 +240,7 @@ def _key_maker(script: Script, context: Context) -> Callable[[State], Key]:
         node = state.step.reached or state.node
         here = order[node.id] if node is not None else len(order)
         watched = _Watched(state.answered)
-        view = replace(context, draft=lambda: collect(script, context, state.answered))
+        view = drafting(script, context, state.answered)
         raw = {name for name in state.given if order[name] >= here}
         results: list[object] = []
         for look in looks:

@@ -3,10 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from dataclasses import replace
 
 from selfcheck.interview.answers import Answer
-from selfcheck.interview.collect import collect
+from selfcheck.interview.collect import drafting
 from selfcheck.interview.context import Answered, Context, choices_of
 from selfcheck.interview.nodes import Condition, Node, Section
 from selfcheck.interview.predicates import BUILT_IN, holds
@@ -51,7 +50,7 @@ def true_of(conditions: Iterable[Condition], answered: Answered, context: Contex
 def section_holds(script: Script, context: Context, state: State, node: Node) -> bool:
     """Whether the conditions of a question's section hold as things stand now."""
     answered = state.answered
-    context = replace(context, draft=lambda: collect(script, context, answered))
+    context = drafting(script, context, answered)
     return true_of(script.section_of[node.id].when, answered, context)
 
 
@@ -62,7 +61,7 @@ def next_step(script: Script, context: Context, state: State) -> Step:
     before any end. What `opens` is passed over unless the gate has passed and no hazard was told.
     """
     answered = _blank(state)
-    context = replace(context, draft=lambda: collect(script, context, answered))
+    context = drafting(script, context, answered)
     step = _along(script, context, state, answered)
     if state.told and not state.opened:
         answered.gate = "failed"

@@ -7,10 +7,10 @@ from typing import TYPE_CHECKING, Any
 
 from selfcheck.domain.showing import show_length
 from selfcheck.interview.context import Context
+from selfcheck.interview.finishing import answers_of
 from selfcheck.interview.transcript import transcript
 from selfcheck.loading.conversations import flow_ids, script
 from selfcheck.sitting.desk import Go, Page, Part, Talk, Way
-from selfcheck.storage.finishing import answers_of
 
 if TYPE_CHECKING:
     from selfcheck.domain.check import Check

@@ -8,10 +8,10 @@ from typing import TYPE_CHECKING, Any
 from selfcheck.domain.check import Check
 from selfcheck.errors import UsageProblem
 from selfcheck.interview.collect import observed
+from selfcheck.interview.finishing import make_check, make_household, make_pump_out
+from selfcheck.interview.tank_told import told_by
 from selfcheck.sitting.keeping import Keeper
-from selfcheck.sitting.several_tanks import told
 from selfcheck.sitting.water import with_meter
-from selfcheck.storage.finishing import make_check, make_household, make_pump_out
 from selfcheck.storage.layout import HOUSEHOLD
 from selfcheck.storage.writing import write_check, write_household, write_pump_out
 
@@ -30,7 +30,7 @@ def conclude(sitting: Sitting, keeper: Keeper, conversation: Conversation) -> bo
     if journal is None:
         raise UsageProblem("This conversation has been concluded already.", "Begin a new one.")
     records = conversation.script.flow.records
-    draft = {name: part for name, part in told(conversation).items() if name in records}
+    draft = {name: part for name, part in told_by(conversation).items() if name in records}
     draft = with_meter(_seen_that_day(draft) if records[:1] == ("pump_out",) else draft, sitting, conversation)
     keeper.forget_trouble()
     saved = keeper.writes and journal.flush()

@@ -15,10 +15,10 @@ from selfcheck.interview.context import Context
 from selfcheck.interview.recorded import recorded_answer
 from selfcheck.interview.septic_record import ORDINALS, tanks_in_order
 from selfcheck.interview.showing import show_answer, show_within
+from selfcheck.interview.tank_told import put_back, with_first
 from selfcheck.loading.conversations import script
 from selfcheck.sitting.chart import with_chart
 from selfcheck.sitting.desk import Back, Go, Page, Part, Stay, Step, Talk, Way, words_of
-from selfcheck.sitting.several_tanks import put_back, with_first
 from selfcheck.sitting.small_talks import asking
 from selfcheck.sitting.water import with_meter
 

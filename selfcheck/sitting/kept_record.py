@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import date
+from functools import cache
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -119,7 +120,7 @@ class KeptRecord:
     def context(self, household: Household | None = None) -> Context:
         """What conversations see of the record; `household`: what they take to be on record in place of its own."""
         from selfcheck.interview.context import Context
-        from selfcheck.loading.content import rules
+        from selfcheck.loading.content import rules, signs
 
         return Context(
             today=self.today,
@@ -128,6 +129,7 @@ class KeptRecord:
             pump_outs=self.pump_outs,
             rule_sets=rules(self.place),
             rules=self.rules,
+            signs=cache(lambda: tuple(signs(self.place))),
             units=self.household.units,
         )
 

@@ -14,11 +14,11 @@ from selfcheck import __version__
 from selfcheck.domain.household import Household
 from selfcheck.errors import FolderProblem, UsageProblem
 from selfcheck.interview.answers import Answer
+from selfcheck.interview.finishing import answers_of
 from selfcheck.sitting.at_start import HomeFacts, Unfinished, home_facts
 from selfcheck.sitting.keeping import Keeper
 from selfcheck.sitting.kept_record import KeptRecord
 from selfcheck.storage import folder as folders
-from selfcheck.storage.finishing import answers_of
 from selfcheck.storage.folder import NOTHING
 from selfcheck.storage.layout import HOUSEHOLD, holds_record
 from selfcheck.storage.locations import default_household
