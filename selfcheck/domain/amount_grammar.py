@@ -10,6 +10,7 @@ import re
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
+from selfcheck.domain.amounts import Amount, with_smaller_parts
 from selfcheck.domain.number_words import (
     AND,
     ARTICLES,
@@ -23,42 +24,7 @@ from selfcheck.domain.number_words import (
     tokens,
 )
 from selfcheck.domain.unit_words import IMPERIAL, unit_at
-from selfcheck.domain.units import (
-    BY_WORD,
-    CENTIMETRE,
-    FOOT,
-    GALLON,
-    IMPERIAL_GALLON,
-    INCH,
-    LITRE,
-    METRE,
-    Dimension,
-    Unit,
-    to_si,
-)
-
-
-@dataclass(frozen=True, slots=True)
-class Amount:
-    """A number with or without a unit. `low` and `high` differ for a range; both in SI when there is a unit.
-
-    `other`: what the digits may also mean. `finest`: the unit of its last part. `spread`: a stated ±, in the same
-    measure.
-    """
-
-    low: Fraction
-    high: Fraction
-    unit: Unit | None
-    finest: Unit | None = None
-    other: Fraction | None = None
-    loose: bool = False
-    doubtful: bool = False
-    spread: Fraction | None = None
-
-    @property
-    def middle(self) -> Fraction:
-        """The middle of the range."""
-        return (self.low + self.high) / 2
+from selfcheck.domain.units import BY_WORD, GALLON, IMPERIAL_GALLON, LITRE, Dimension, to_si
 
 
 @dataclass(frozen=True, slots=True)
@@ -170,7 +136,7 @@ def _amount_at(line: list[Token], at: int, dimension: Dimension) -> tuple[Amount
         loose,
         doubtful,
     )
-    return _with_smaller_parts(line, end, amount, dimension)
+    return with_smaller_parts(line, end, amount, dimension)
 
 
 def _thousands_at(line: list[Token], at: int, dimension: Dimension) -> tuple[Number, int] | None:
@@ -183,72 +149,3 @@ def _thousands_at(line: list[Token], at: int, dimension: Dimension) -> tuple[Num
     if unit is None or unit[0] not in _BY_THE_THOUSAND or any(token.text == "tanks" for token in line[unit[1] :]):
         return None
     return number
-
-
-def _with_smaller_parts(line: list[Token], at: int, amount: Amount, dimension: Dimension) -> tuple[Amount, int]:
-    """Add what belongs to the amount: `1 ft 2`, `1'-2"`, `a foot and a half`, `1 m 20`."""
-    whole = amount.unit
-    assert whole is not None
-    if amount.other is not None or whole.dimension != "length":
-        return amount, at
-    start = at
-    comma = text_at(line, at) == ","
-    joined = text_at(line, at) in AND
-    if joined or comma or (text_at(line, at) == "-" and whole is FOOT) or text_at(line, at) in ("plus", "+", "con"):
-        start = at + 1
-        if comma and text_at(line, start) in AND:
-            start += 1
-    part = part_at(line, start) if start > at and not comma else None
-    if part is not None and unit_at(line, part[1], dimension) is None and not _of_a_unit(line, part[1], dimension):
-        spoken = line[start].kind == "word" or whole is INCH
-        more = to_si(part[0], whole)
-        return replace(amount, low=amount.low + more, high=amount.high + more, doubtful=not spoken), part[1]
-    if amount.low.denominator and (amount.low / whole.size).denominator != 1:
-        return amount, at
-    number = number_at(line, start)
-    if number is None and text_at(line, start) in ARTICLES:
-        unit = unit_at(line, start + 1, dimension)
-        value, end = Fraction(1), start + 1
-    elif number is not None:
-        value, end = number[0].value, number[1]
-        unit = unit_at(line, end, dimension)
-        if unit is None and _of_a_unit(line, end, dimension):
-            end = end + 1 if text_at(line, end + 1) not in ARTICLES else end + 2
-            unit = unit_at(line, end, dimension)
-    else:
-        return amount, at
-    if unit is not None:
-        smaller = {FOOT: (INCH,), METRE: (CENTIMETRE,), CENTIMETRE: (BY_WORD["mm"],)}.get(whole, ())
-        part_of_yard = whole.symbol == "yd" and unit[0] in (FOOT, INCH)
-        part_of_inch = whole is INCH and unit[0] is INCH and value < 1 and start > at and not comma
-        if unit[0] not in smaller and not part_of_yard and not part_of_inch:
-            return amount, at
-        more = to_si(value, unit[0])
-        if more >= whole.size:
-            return amount, at  # `a foot and 16 inches` are two lengths
-        grown = replace(amount, low=amount.low + more, high=amount.high + more, finest=unit[0])
-        if whole.symbol == "yd" and unit[0] is FOOT:
-            return _with_smaller_parts(line, unit[1], replace(grown, unit=FOOT), dimension)
-        return grown, unit[1]
-    if comma or text_at(line, end) in ("/", "-", "to", "or", "%", "k", "people", "years", "gallons"):
-        return amount, at
-    if whole is FOOT and 0 <= value < 12 and value.denominator in (1, 2, 4, 8, 16):
-        more = to_si(value, INCH)
-        grown = replace(amount, low=amount.low + more, high=amount.high + more)
-        return replace(grown, doubtful=True) if 0 < value < 1 else replace(grown, finest=INCH), end
-    if whole is METRE and value.denominator == 1 and 10 <= value < 100:
-        more = to_si(value, CENTIMETRE)
-        return replace(amount, low=amount.low + more, high=amount.high + more, finest=CENTIMETRE), end
-    return amount, at
-
-
-def _of_a_unit(line: list[Token], at: int, dimension: Dimension) -> bool:
-    """Whether `of an inch` follows."""
-    if text_at(line, at) not in ("of", "de"):
-        return False
-    return (
-        unit_at(
-            line, at + 2 if text_at(line, at + 1) in ARTICLES or text_at(line, at + 1) == "one" else at + 1, dimension
-        )
-        is not None
-    )

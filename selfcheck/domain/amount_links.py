@@ -6,7 +6,8 @@ import re
 from dataclasses import replace
 from fractions import Fraction
 
-from selfcheck.domain.amount_grammar import Amount, Line
+from selfcheck.domain.amount_grammar import Line
+from selfcheck.domain.amounts import Amount
 from selfcheck.domain.units import (
     CENTIMETRE,
     FOOT,

@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from fractions import Fraction
 
-from selfcheck.domain.amount_grammar import Amount
+from selfcheck.domain.amounts import Amount
 from selfcheck.domain.hedges import Hedge
 from selfcheck.domain.units import (
     CENTIMETRE,

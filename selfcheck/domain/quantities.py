@@ -10,8 +10,9 @@ import math
 from dataclasses import dataclass
 from typing import Literal
 
-from selfcheck.domain.amount_grammar import Amount, Line, read_line
+from selfcheck.domain.amount_grammar import Line, read_line
 from selfcheck.domain.amount_links import link
+from selfcheck.domain.amounts import Amount
 from selfcheck.domain.counts import CountReading, NumberReading, read_count, read_number
 from selfcheck.domain.dates import DateReading, read_date
 from selfcheck.domain.hedges import hedge, says_none, says_unknown
