@@ -96,7 +96,7 @@ class AtDesk:
         if unfinished.lid_off:  # first it is asked where the lid is, which begins what is gone on with
             question, ways = words("half_done_lid"), ways[:1]
         page = Page(app.home.label(unfinished.flow), ways=tuple(ways), ask=question)
-        self.open(Desk(lambda: page, self._phrases, app.sitting.ask_back), closed)
+        self.open(Desk(lambda: page, self._phrases, app.sitting.ask_back, app.sitting.ask_near), closed)
 
     def offer_colours(self, colours: Mapping[str, str]) -> None:
         """Let the person choose among the colours of the page; each is shown at once."""
@@ -112,7 +112,9 @@ class AtDesk:
 
         ways = tuple(Way(label, partial(turn, theme)) for label, theme in colours.items())
         page = Page(words("page_colours"), ways=ways)
-        self.open(Desk(lambda: page, self._phrases, app.sitting.ask_back), lambda: None).colours = True
+        self.open(
+            Desk(lambda: page, self._phrases, app.sitting.ask_back, app.sitting.ask_near), lambda: None
+        ).colours = True
 
     def help(self) -> None:
         """What one can do in the place where one stands."""

@@ -19,6 +19,7 @@ from selfcheck.interview.guide_lines import Lines
 from selfcheck.interview.guide_scope import Scope
 from selfcheck.interview.guide_words import Vocabulary, words
 from selfcheck.interview.nodes import STRICT
+from selfcheck.interview.showing import at_start
 
 _NEARLY_LISTED = 0.92  # likeness from which a line counts as one that a topic lists
 _ALIKE = 0.7  # likeness from which a close second casts no doubt on the best
@@ -79,6 +80,11 @@ class Reply:
     score: float = 0.0
     asked: str = ""
     sure: bool = True
+
+    @property
+    def question(self) -> str:
+        """The question it answers, as it is shown to a person."""
+        return at_start(f"{self.asked.rstrip('?')}?")
 
 
 @contextmanager

@@ -17,6 +17,7 @@ from selfcheck.text import clean
 if TYPE_CHECKING:
     from selfcheck.drawing.spans import Line
     from selfcheck.interview.dialogue import Conversation
+    from selfcheck.interview.side_questions import Reply
     from selfcheck.report.parts import PartedPage
     from selfcheck.report.wording import VerdictPage
 
@@ -73,10 +74,11 @@ class Stay:
 
 @dataclass(frozen=True, slots=True)
 class Back:
-    """So many pages back. `say`: what is said there."""
+    """So many pages back. `say`: what is said there, with the `source` it is from."""
 
     pages: int = 1
     say: str = ""
+    source: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -137,15 +139,17 @@ class Said:
 
 @dataclass
 class Desk:
-    """Where one is among pages. `ask_back` answers questions; the words are those of `words/record.toml`, table "desk".
+    """Where one is among pages. The words are those of `words/record.toml`, table "desk".
 
+    `ask_back` answers questions; `ask_near` gives the answers that may be meant where it has none that is sure.
     Whoever drives it calls `pick` or `hear`, and does what the step that comes back asks for: a conversation to hold,
     after which `ended` is called, or a danger to take up. `over`: the first page was left.
     """
 
     first: Callable[[], Page]
     phrases: Callable[..., str]
-    ask_back: Callable[[str], object | None] = lambda line: None
+    ask_back: Callable[[str], Reply | None] = lambda line: None
+    ask_near: Callable[[str], Sequence[Reply]] = lambda line: ()
     own_tank: bool = True  # the household's tank may stand beside the pages
     over: bool = False
     said: Said = field(default_factory=Said)
@@ -199,11 +203,20 @@ class Desk:
             return self.pick(fitting[0])
         if page.finds is not None and line and (found := self._try(partial(page.finds, bare))) is not None:
             return found
-        reply = self.ask_back(line) if line else None
+        return (self._answered(line) if line else None) or self.take(
+            Stay(self.phrases("pick", most=str(len(page.ways))), "trouble")
+        )
+
+    def _answered(self, line: str) -> Step | None:
+        """The guide's answer to a question; where none is sure, a page with those that may be meant."""
+        reply = self.ask_back(line)
         if reply is not None:
-            self.said = Said(str(getattr(reply, "text", "")), "help", str(getattr(reply, "source", "")))
+            taken = "" if reply.sure else self.phrases("taken_as", asked=reply.question) + " "
+            self.said = Said(taken + reply.text, "help", reply.source)
             return Stay()
-        return self.take(Stay(self.phrases("pick", most=str(len(page.ways))), "trouble"))
+        near = self.ask_near(line)
+        ways = tuple(Way(one.question, partial(Back, 1, one.text, one.source)) for one in near)
+        return self.take(Go(lambda: Page(self.phrases("near"), ways=ways))) if ways else None
 
     def back(self) -> Step:
         """One page back; from the first one, away."""
@@ -238,7 +251,7 @@ class Desk:
         elif isinstance(step, Back):
             del self._stack[max(0, len(self._stack) - step.pages) :]
             self.over = not self._stack
-            self.said = Said(step.say)
+            self.said = Said(step.say, "help" if step.source else "text", step.source)
         elif isinstance(step, Stay):
             self.said = Said(step.say, step.kind)
         self._page = None

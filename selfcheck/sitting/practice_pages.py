@@ -49,7 +49,11 @@ class PracticePages:
         """A desk that begins with the choice of a tank."""
         phrases = page_words(self.sitting, "record")
         return Desk(
-            self.start, lambda name, **fills: phrases("desk", name, **fills), self.sitting.ask_back, own_tank=False
+            self.start,
+            lambda name, **fills: phrases("desk", name, **fills),
+            self.sitting.ask_back,
+            self.sitting.ask_near,
+            own_tank=False,
         )
 
     def start(self) -> Page:

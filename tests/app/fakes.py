@@ -289,6 +289,9 @@ class FakeSitting:
     def ask_back(self, line: str) -> None:
         return None
 
+    def ask_near(self, line: str) -> tuple[()]:
+        return ()
+
 
 def face_words() -> FaceWords:
     return FaceWords(quick.words(PLACE, "screen"))

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+from dataclasses import replace
 from datetime import date
 from functools import partial
 from pathlib import Path
@@ -13,6 +14,7 @@ import pytest
 from selfcheck.domain.check import PumpOut, Seen
 from selfcheck.domain.household import Table
 from selfcheck.errors import FolderProblem
+from selfcheck.interview.side_questions import Reply
 from selfcheck.sitting import Sitting
 from selfcheck.sitting.check_page import check_page
 from selfcheck.sitting.record_pages import RecordPages, desk_of
@@ -245,6 +247,22 @@ def test_a_question_is_answered_and_the_page_stays(sitting: Sitting) -> None:
     assert desk.title == "My record"
     assert "float" in desk.desk.said.text
     assert desk.desk.said.source
+
+
+def test_a_question_without_a_sure_answer_offers_those_that_may_be_meant(sitting: Sitting) -> None:
+    near = [
+        Reply("a", "Fat floats.", "A book", asked="what floats"),
+        Reply("b", "Grit sinks.", "A code", asked="what sinks"),
+    ]
+    desk = at(sitting)
+    desk.desk.ask_back, desk.desk.ask_near = lambda line: None, lambda line: near
+    assert desk.say("what moves?").title == "I am not sure what you ask. Is it one of these?"
+    assert [way.label for way in desk.desk.page.ways] == ["What floats?", "What sinks?", "Go back"]
+    assert desk.say("2").title == "My record"
+    assert (desk.desk.said.text, desk.desk.said.source) == ("Grit sinks.", "A code")
+    assert desk.say("what moves?", "back").desk.said.text == ""
+    desk.desk.ask_back = lambda line: replace(near[0], sure=False)
+    assert desk.say("what moves?").desk.said.text == "I take it that you ask: What floats? Fat floats."
 
 
 def test_words_that_fit_nothing_or_several_ways_say_so(sitting: Sitting) -> None:
