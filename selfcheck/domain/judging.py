@@ -58,9 +58,10 @@ def worth_reading(case: Case, tank: Tank) -> tuple[str, ...]:
 
 
 def called_anyway(case: Case, tank: Tank) -> bool:
-    """Whether somebody is called for one tank whatever its layers are."""
+    """Whether what was seen, smelled or told of one tank calls somebody, whatever its layers are."""
     told = tell(case, tank)
-    return _called(_found(told, look_inside(told)).findings)
+    answered = _answers(told, told.check, look_inside(told))[0] if told.check is not None else []
+    return _called([*pump_out_findings(told.emptied, told.checks), *answered])
 
 
 def _judge(case: Case) -> Judgement:
