@@ -9,7 +9,8 @@ from pathlib import Path
 
 from selfcheck.loading.journeys import Journey
 from selfcheck.loading.place import Place
-from selfcheck.sitting.table import Clock, Sitting
+from selfcheck.sitting.open_record import Clock
+from selfcheck.sitting.table import Sitting
 from selfcheck.storage.working_copy import passing_household
 
 
