@@ -17,7 +17,7 @@ from selfcheck.interview.passing import beside_offer
 from selfcheck.interview.pending import Pending
 from selfcheck.interview.prompting import caution_message
 from selfcheck.interview.showing import inline
-from selfcheck.interview.typed_line import command_of, normal, words_in
+from selfcheck.interview.typed_line import command_of, is_one_of, normal, words_in
 from selfcheck.interview.understanding import CHOICES, exact, loose
 
 if TYPE_CHECKING:
@@ -42,6 +42,8 @@ def hear(talk: Conversation, text: str) -> list[Message]:
         if hazard.sure:
             return _with_option(talk, hazard.id, text)
         return _perhaps(talk, hazard, text)
+    if talk.state.answered.hazards and is_one_of(talk.script.interface, "what_now", text):
+        return [closing.caution_of(talk, talk.state.answered.hazards[-1]), *talk.question()]
     if talk.pending is not None:
         return _to_pending(talk, talk.pending, text)
     return standing.misheard(talk, text) or ordinary(talk, text)

@@ -72,3 +72,14 @@ def test_who_stands_on_the_lid_is_told_to_get_off_and_it_is_on_record() -> None:
     assert "Never stand on any lid" in said[1].text
     assert talk.ending is not None
     assert talk.draft()["check"]["hazards"] == ["too_near"]
+
+
+@pytest.mark.parametrize("line", ["what do i do", "HELP ME!!", "who do I call?", "call who", "im scared"])
+def test_who_asks_in_haste_what_to_do_hears_the_caution_again(line: str) -> None:
+    talk = begin("homeowner", "trouble")
+    talk.hear("poop is coming out of the shower")
+    said = talk.hear(line)
+    assert (said[1].kind, said[-1].kind) == ("caution", "ask")
+    assert "Stop all water now" in said[1].text
+    calm = begin("homeowner", "trouble")
+    assert "caution" not in {one.kind for one in calm.hear("what do i do")}
