@@ -8,6 +8,7 @@ from selfcheck.domain.explain import not_used
 from selfcheck.domain.findings import Finding, rank
 from selfcheck.domain.flow import LEAST_DAYS
 from selfcheck.domain.forecast import HORIZON_YEARS
+from selfcheck.domain.layers import Layers
 from selfcheck.domain.showing import show_day, show_length, show_length_error, show_volume
 from selfcheck.domain.verdict import Judgement
 from selfcheck.report.finding_text import (
@@ -171,7 +172,7 @@ def _why(judgement: Judgement, words: VerdictWords, units: Units) -> tuple[str, 
     titles = titles_of(judgement)
     for one in judgement.deciding:
         about = [text_of(one, words, units, titles)] if limit_kind(one) is not None else []
-        about += _give_or_take(one, words, units)
+        about += _give_or_take(one, words, units, judgement.layers)
         about += means_of(one, words)
         source = words.sources.get(one.source)
         if about and source is not None:
@@ -180,15 +181,19 @@ def _why(judgement: Judgement, words: VerdictWords, units: Units) -> tuple[str, 
     return tuple(dict.fromkeys(lines))
 
 
-def _give_or_take(finding: Finding, words: VerdictWords, units: Units) -> list[str]:
-    """How far off the figure of a limit may be, and what that comes from, the largest cause first."""
+def _give_or_take(finding: Finding, words: VerdictWords, units: Units, layers: Layers | None) -> list[str]:
+    """How far off the figure of a limit may be, and what that comes from, the largest cause first.
+
+    An outlet that was only assumed stands for all, where it is the largest cause.
+    """
     about, error = limit_kind(finding), finding.facts.get("error")
     causes = str(finding.facts.get("error_from") or "")
     if about is None or not causes or not isinstance(error, (int, float)):
         return []
     named = " and ".join(words.say("error", cause.replace(" ", "_")) for cause in causes.split(", ")[:_CAUSES_TOLD])
     often = f"{max(round(100 * error), 1)}%" if about[0].startswith("solids") else show_length(error, units)
-    return [words.say("seen", "give_or_take").format(error=often, causes=named)]
+    assumed = layers is not None and layers.outlet_assumed and causes.startswith("outlet edge")
+    return [words.say("seen", "not_measured" if assumed else "give_or_take").format(error=often, causes=named)]
 
 
 def _not_used(judgement: Judgement, words: VerdictWords) -> tuple[str, ...]:

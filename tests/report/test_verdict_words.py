@@ -241,6 +241,15 @@ def test_what_was_not_read_but_reckoned_is_said_with_its_source(
     assert any(said in line for line in page.seen), page.seen
 
 
+def test_an_outlet_that_was_assumed_is_not_said_to_be_read() -> None:
+    assumed = verdict_screen(
+        judged({"set": {"household.tanks.0.outlet_bottom_below_surface_m": "null"}}), verdict_words()
+    )
+    assert any("since the outlet's lower edge was not measured" in line for line in assumed.why)
+    assert not any("lower edge to a hair" in line for line in assumed.why)
+    assert any("lower edge to a hair" in line for line in verdict_screen(judged(), verdict_words()).why)
+
+
 def test_nothing_is_said_to_be_reckoned_where_all_was_read() -> None:
     page = verdict_screen(judged(scum_below=[2]), verdict_words())
     assert not any("reckoned" in line or "taken" in line or "guess" in line for line in page.seen)
