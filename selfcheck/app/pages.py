@@ -31,6 +31,7 @@ def home_facts(facts: HomeFacts, sitting: Sitting, half_done: str, words: FaceWo
     lines: list[Paragraph] = []
     if facts.verdict_line:
         lines.append((facts.verdict_line, "strong"))
+    lines += [(facts.by, "text")] if facts.by else []
     if facts.last_check is None:
         lines.append((words("no_check"), "text"))
     else:

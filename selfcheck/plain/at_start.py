@@ -43,7 +43,7 @@ class AtStart:
             self._out.say(say("menu", "no_check"))
         else:
             self._out.say(say("menu", "last_check", day=pages.day(home.last_check, self._sitting)))
-            self._out.say(home.verdict_line)
+            self._out.say(f"{home.verdict_line} {home.by}".rstrip())
         if home.look_again is not None:
             self._out.say(say("menu", "look_again", day=pages.day(home.look_again, self._sitting)))
         if home.problems:

@@ -14,7 +14,6 @@ if TYPE_CHECKING:
     from selfcheck.sitting.table import Sitting
 
 FLOW = "home"
-URGENT = ("danger", "call_now")
 
 
 @dataclass(frozen=True)
@@ -32,12 +31,14 @@ class Unfinished:
 class HomeFacts:
     """What the start screen says about the household.
 
-    `look_again`: None when that day is not ahead, and while help comes first.
+    `by`: the day by which to do what the verdict says; empty where there is none. `look_again`: None when that day is
+    not ahead, and while there is something to do first.
     """
 
     name: str
     last_check: date | None
     verdict_line: str
+    by: str
     look_again: date | None
     unfinished: Unfinished | None
     problems: tuple[RecordProblem, ...]
@@ -54,7 +55,8 @@ def home_facts(sitting: Sitting) -> HomeFacts:
         name=sitting.household.name,
         last_check=max((check.on for check in sitting.checks), default=None),
         verdict_line=sitting.verdict().headline if on_record else "",
-        look_again=judgement.look_again if judgement and ahead and judgement.verdict not in URGENT else None,
+        by=sitting.verdict().by if on_record else "",
+        look_again=judgement.look_again if judgement and ahead and judgement.verdict == "carry_on" else None,
         unfinished=unfinished,
         problems=(*sitting.problems, *_clock_problem(sitting)),
         danger_on=sitting.danger_before() if on_record else None,

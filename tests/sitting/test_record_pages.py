@@ -328,3 +328,15 @@ def test_the_start_names_the_next_look_only_while_it_is_ahead(tmp_path: Path) ->
         sitting = Sitting.open(folder, PLACE, today, in_place=True, fixed_day=True)
         assert (sitting.home().look_again is not None) == ahead
         sitting.close()
+
+
+def test_the_start_names_the_day_to_act_by_in_place_of_a_next_look(tmp_path: Path) -> None:
+    folder = demo(tmp_path / "home")
+    sitting = Sitting.open(folder, PLACE, date(2027, 12, 1), in_place=True, fixed_day=True)
+    home = sitting.home()
+    assert sitting.judgement().verdict == "call_soon"
+    assert home.by == sitting.verdict().by != ""
+    sitting.close()
+    carried_on = Sitting.open(folder, PLACE, date(2026, 6, 1), in_place=True, fixed_day=True)
+    assert carried_on.home().by == ""
+    carried_on.close()
