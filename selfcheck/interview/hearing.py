@@ -13,7 +13,7 @@ from selfcheck.interview.hazard_fitting import fitting, lost
 from selfcheck.interview.hazards import Hazard, find
 from selfcheck.interview.messages import Message
 from selfcheck.interview.nodes import Node
-from selfcheck.interview.passing import beside_offer
+from selfcheck.interview.passing import beside_offer, offer_first
 from selfcheck.interview.pending import Pending
 from selfcheck.interview.prompting import caution_message
 from selfcheck.interview.showing import inline
@@ -131,7 +131,7 @@ def _to_pending(talk: Conversation, pending: Pending, text: str) -> list[Message
         return pending.choose(picked)
     command = command_of(talk.script.interface, text)
     if pending.offered and command in ("unknown", "skip"):
-        return [Message("trouble", talk.phrases.say("offer_first")), *talk.question()]
+        return offer_first(talk)
     if command in commands.ANYWHERE or (command in commands.WAYS_OUT and not pending.firm):
         return commands.do(talk, command)
     if not text:

@@ -19,6 +19,8 @@ if TYPE_CHECKING:
     from selfcheck.interview.dialogue import Conversation
 
 
+#: so many lines that are neither yes nor no turn an offer down; our choice
+PATIENT = 3
 #: the phrases of a read-back: before it, the question, and what is said to a no
 _SEVERAL = ("several", "several_ask", "several_no")
 _OWN = ("understood_part", "elsewhere_ask", "several_no")
@@ -89,9 +91,17 @@ def beside_offer(talk: Conversation, pending: Pending, text: str) -> list[Messag
             old = None if rest else joined.get(answer.question)
             joined[answer.question] = united(talk.script, old, answer) if old is not None else answer
         return talk.ask(read_back(talk, Several(tuple(joined.values())), text))
-    if rest:
-        return None
-    return [Message("trouble", talk.phrases.say("offer_first")), *talk.question()]
+    return None if rest else offer_first(talk)
+
+
+def offer_first(talk: Conversation) -> list[Message]:
+    """A line that is neither yes nor no to what is read back: asked again, and after some it is taken for a no."""
+    talk.misses += 1
+    if talk.misses < PATIENT:
+        return [Message("trouble", talk.phrases.say("offer_first")), *talk.question()]
+    talk.misses = 0
+    talk.drop_pending()
+    return [Message("note", talk.phrases.say("elsewhere_no")), *talk.question()]
 
 
 def _more(talk: Conversation, offered: tuple[Answer, ...], text: str) -> tuple[Answer, ...]:
@@ -103,7 +113,8 @@ def _more(talk: Conversation, offered: tuple[Answer, ...], text: str) -> tuple[A
     if found.answers and not (found.rest or found.later):
         return found.answers
     asked = talk.node
-    if asked is not None and asked.kind == "choose_several" and any(one.question == asked.id for one in offered):
+    own = asked is not None and any(one.question == asked.id for one in offered)
+    if asked is not None and not asked.gate and own == (asked.kind == "choose_several"):
         known = exact(talk.script, asked, text).answer or loose(talk.script, asked, text).answer
         if known is not None:
             return (known,)

@@ -192,3 +192,18 @@ def test_people_are_counted(line: str, people: float) -> None:
 @pytest.mark.parametrize("line", ["a couple and a baby", "my husband, me and 2 kids"])
 def test_groups_of_people_are_not_counted_in_part(line: str) -> None:
     assert "people" not in standing_at("people", line).state.given
+
+
+def test_an_answer_to_the_open_question_joins_what_is_read_back() -> None:
+    talk = standing_at("lid_form", "we did it on paper", "it is round")
+    assert talk.pending is not None
+    assert {one.question for one in talk.pending.offered} == {"way_in", "lid_form"}
+
+
+def test_what_is_read_back_is_let_go_after_three_lines_that_are_neither_yes_nor_no() -> None:
+    talk = standing_at("lid_form", "we did it on paper", "idk", "hm")
+    assert talk.pending is not None
+    talk.hear("idk")
+    assert talk.pending is None
+    assert talk.node is not None
+    assert talk.node.id == "lid_form"
