@@ -23,9 +23,9 @@ from selfcheck.interview.showing import at_start
 
 _NEARLY_LISTED = 0.92  # likeness from which a line counts as one that a topic lists
 _ALIKE = 0.7  # likeness from which a close second casts no doubt on the best
-_ENOUGH = 3.4  # evidence from which a line is answered
-_PERHAPS = 1.7  # evidence from which what it may have asked for is offered
-_TOO_CLOSE = 0.8  # lead under which a topic is not given before one that keeps people from harm
+_ENOUGH = 3.1  # evidence from which a line is answered
+_PERHAPS = 1.4  # evidence from which what it may have asked for is offered
+_TOO_CLOSE = 1.0  # lead under which a topic is not given before one that keeps people from harm
 _CLOSE = 2.2  # lead under which one that keeps people from harm is given where it is as like the line as the best
 _CLEAR = 2.0  # lead from which a topic is surely the one that was asked for
 
