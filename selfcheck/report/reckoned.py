@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from selfcheck.domain.flow import flow
 from selfcheck.domain.showing import show_length, show_volume
 from selfcheck.domain.verdict import Judgement
 from selfcheck.report.finding_text import Units, VerdictWords
@@ -11,7 +12,7 @@ OUTLET_SOURCE = "wac-246-272c"
 
 
 def reckoned(judgement: Judgement, words: VerdictWords, units: Units) -> list[str]:
-    """How the crust was made whole, where the outlet was taken to hang, and how large the tank was taken to be.
+    """How the crust was made whole, where the outlet hangs, how large the tank is, and how much water runs in.
 
     Only what the layers of the last check rest on. ContentProblem: words missing.
     """
@@ -23,9 +24,14 @@ def reckoned(judgement: Judgement, words: VerdictWords, units: Units) -> list[st
     if found.outlet_assumed and found.outlet_height is not None:
         edge = show_length(max(body.liquid_depth_m - found.outlet_height.value, 0.0), units)
         lines.append(words.say("reckoned", "outlet").format(edge=edge, source=_title(words, OUTLET_SOURCE)))
-    if judgement.detention_days is not None and body.basis in ("bedrooms", "default"):
+    if judgement.detention_days is None:
+        return lines
+    if body.basis in ("bedrooms", "default"):
         size, table = show_volume(body.full_m3, units), _title(words, body.table)
         lines.append(words.say("reckoned", f"size_{body.basis}").format(size=size, table=table))
+    one_person = flow(1.0, judgement.household.meter, judgement.today)
+    water = show_volume(one_person.litres_per_day / 1000.0, units)
+    lines.append(words.say("reckoned", f"water_{one_person.basis}").format(water=water))
     return lines
 
 

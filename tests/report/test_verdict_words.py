@@ -253,3 +253,5 @@ def test_an_outlet_that_was_assumed_is_not_said_to_be_read() -> None:
 def test_nothing_is_said_to_be_reckoned_where_all_was_read() -> None:
     page = verdict_screen(judged(scum_below=[2]), verdict_words())
     assert not any("reckoned" in line or "taken" in line or "guess" in line for line in page.seen)
+    without = verdict_screen(judged(sludge=[]), verdict_words()).seen
+    assert not any("runs in is" in line for line in without)
