@@ -46,6 +46,12 @@ def _lines(text: str) -> tuple[str, ...]:
 
 def guide(place: Place, language: str = "en") -> Guide:
     """Every topic of one language. Raises ContentProblem on the first file that is wrong or names an unknown source."""
+    topics, listening = guide_parts(place, language)
+    return Guide(topics, listening, {ident: shown(source) for ident, source in sources(place).items()})
+
+
+def guide_parts(place: Place, language: str = "en") -> tuple[list[Topic], Listening]:
+    """What a guide is made of. Raises ContentProblem as `guide` does."""
     from selfcheck.errors import ContentProblem
 
     known = sources(place)
@@ -58,8 +64,7 @@ def guide(place: Place, language: str = "en") -> Guide:
             raise ContentProblem(place.shown(f"{folder}/{topic.id}.md"), topic.id, "source", what)
     ear = read_toml(place, f"{language}/guide.toml", _Ear)
     others = tuple(_lines(group) for group in ear.elsewhere)
-    listening = Listening(ear.same, ear.danger, ear.ignore, ear.shape, ear.everyday, ear.common, others)
-    return Guide(topics, listening, {ident: shown(source) for ident, source in known.items()})
+    return topics, Listening(ear.same, ear.danger, ear.ignore, ear.shape, ear.everyday, ear.common, others)
 
 
 def shown(source: Source) -> str:
