@@ -10,10 +10,10 @@ BESIDE: dict[str, str] = {
         "menu list one love line place price value half two step behind asleep house home kitchen bathroom bath "
         "bathtub tub shower street woods snow mud ditch field bed past stairs storm morning afternoon barn garage "
         "gutter sink toilet basement park forest pool pond creek river lake road driveway yard garden lawn grass car "
-        "truck box sandbox trampoline couch swing shed porch store town office school january february march april "
-        "may june july august september october november december spring summer fall winter year last minute hurry "
-        "order details next_part front back bag book water_heater records filter window mirror fridge tv counter "
-        "doorway jail loft attic hammock recliner stroller crib yes no"
+        "truck box sandbox trampoline couch swing shed porch store town office school january february march april may "
+        "june july august september october november december spring summer fall winter year last minute hurry order "
+        "details next_part front back bag book water_heater records filter window mirror fridge tv counter doorway "
+        "jail loft attic hammock recliner stroller crib yes no"
     ),
     "else_seen": (
         "house window kitchen yard porch garden truck car fence doorway tv phone garage mirror counter fridge shed "
@@ -25,13 +25,13 @@ BESIDE: dict[str, str] = {
     ),
     "far": "away far from home house",
     "after_in": (
-        "the to for my our a an town early on back home and one side his her circles about person detail a_few order "
-        "blind before because since when now case public general law another further deeper inch inches"
+        "at the to for my our a an town early on back home and one side his her circles about person detail a_few "
+        "order blind before because since when now case public general law another further deeper inch inches"
     ),
     "fire_other": (
-        "pit place department station wood hydrant truck ant ants alarm extinguisher ring hall code view drawing "
-        "price number risk plug plugs fighter fighters drill hazard proof retardant detector arrestor messages "
-        "with_messages sale sold lit_up_my"
+        "pit place department station wood hydrant truck ant ants alarm extinguisher ring hall code view drawing price "
+        "number risk plug plugs fighter fighters drill hazard proof retardant detector arrestor messages with_messages "
+        "sale sold lit_up_my"
     ),
     "service_other": "bill tape cost costs usage off meter stove grill heater company tv box grass",
     "shock_other": "price prices cost at how bill quote absorber that to much see hear learn",
@@ -47,8 +47,9 @@ BESIDE: dict[str, str] = {
     "elsewhere_poop": "dog cow chicken horse cat goose bird deer",
     "ache_figure": "this you what math thing such question form typing be_a",
     "answer_other": (
-        "company office service county seller agent landlord mail mails email emails letter letters text texts message "
-        "messages"
+        "question questions form survey have_no_answer i_can_not_answer we_can_not_answer can_not_answer_this "
+        "at_pumper from_pumper from_plumber from_company from_installer from_inspector from_contractor company office "
+        "service county seller agent landlord mail mails email emails letter letters text texts message messages"
     ),
     "breath_other": "away fresh from haha lol fine digging taking easy easily ok",
     "burning_other": "hot bright bush wood up smell eyes nose sensation brisket meat sun trash leaves calories",
@@ -61,15 +62,18 @@ BESIDE: dict[str, str] = {
         "inside indoors porch away house meat brisket ribs ham sign deck car garage grill turkey alarm detector never"
     ),
     "fall_other": (
-        "behind asleep off short apart ill sick in_love over_it through_the_cracks back to from on for under quiet "
-        "flat into by of free below"
+        "out_with behind asleep off short apart ill sick in_love over_it through_the_cracks back to from on for under "
+        "quiet flat into by of free below"
     ),
     "feel_other": (
         "about for that asking to sure it bottom like_it like_we like_this like_that like_you like_quitting "
         "like_stopping like_giving like_doing to_smell"
     ),
     "feeling": "feeling in_work in_paperwork in_bills in_debt in_numbers",
-    "filth_other": "smell smells odor pipe line pump tank alarm bill ejector stick field truck guy company lol",
+    "filth_other": (
+        "from_well from_tap from_hose smell smells odor pipe line pump tank alarm bill ejector stick field truck guy "
+        "company lol"
+    ),
     "fine": "fine ok okay",
     "fire_kind": "no as hot_as a_camp camp bon wild brush no_more",
     "gas_mild": "no little slight bit rotten",
@@ -77,7 +81,7 @@ BESIDE: dict[str, str] = {
     "hose": "hose faucet sprinkler tap rain spring spigot well",
     "house_thing": "drink lunch gloves water coffee food door paper wallet shoes boots mail dinner jacket",
     "igniter_off": "off out not_lit unlit last in_house score scores reading result record",
-    "ill_figure": "candy flyers not_be the_line almost_not",
+    "ill_figure": "price bill quote cost candy flyers not_be the_line almost_not",
     "ill_other": (
         "with_joy candy flyers line stain mark trace scent odor odour smell whiff hint inspection of_tree of_interest "
         "dirt menu pole hands the_menu test wall walls lid cover ground roof pipe baffle tank soil scum crust drain "
@@ -90,8 +94,8 @@ BESIDE: dict[str, str] = {
     "my_car": "car truck trailer i_backed we_backed files mail traffic",
     "no_fire": "no not without never quit stopped",
     "no_lid_other": (
-        "problem problems damage damages crack cracks issue issues weight bolt bolts screw screws lock handle "
-        "movement on_pipe on_vent on_filter on_pump on_drain open movements"
+        "problem problems damage damages crack cracks issue issues weight bolt bolts screw screws lock handle movement "
+        "on_pipe on_vent on_filter on_pump on_drain open movements"
     ),
     "not_house": "outside yard lawn",
     "off": "off",
@@ -101,9 +105,11 @@ BESIDE: dict[str, str] = {
     "plea_other": "text page menu if when for with and_do and_not then line call number in_emergency",
     "pole_words": "pole stick rod tape cloth sock to_14",
     "pump_word": "pump sump pole stick rod",
-    "rain_words": "rain rains rained raining creek gutter gutters barrel river hose sprinkler storm dish",
+    "rain_words": "dew rain rains rained raining creek gutter gutters barrel river hose sprinkler storm dish",
     "records": "records details pocket",
-    "rock_other": "horse chair and_roll salt open up joke jokes soil on solid out to over of easily open_an",
+    "rock_other": (
+        "pepper egg eggs nuts horse chair and_roll salt open up joke jokes soil on solid out to over of easily open_an"
+    ),
     "shovel_word": "shovel pole stick rod probe",
     "sludge_word": "sludge scum crust paint wall pipe baffle tee screen glove",
     "smoke_other": "meat brisket ribs ham sign alarm alarms here_is_not",
@@ -125,7 +131,7 @@ BESIDE: dict[str, str] = {
     "some_dirt": "some clump bit of_dirt pile",
     "dug": "dug dig digs digging made dog fence post gopher mole moles",
     "free_words": "open up apart free loose off pole down",
-    "away_ill": "cold flu hospital not_come at_home home at_work in_bed doctor",
+    "away_ill": "off_sick sick_from sick_day today cold flu hospital not_come at_home home at_work in_bed doctor",
     "collapse_other": "couch bed sofa chair box menu list tent table pole section",
     "wall_words": "wall outlet inlet baffle tee pipe",
     "at_home": "making cooking watching sleeping eating taking washing doing",
@@ -145,4 +151,17 @@ BESIDE: dict[str, str] = {
     "pill": "pill pills medicine med meds tablet tablets aspirin",
     "plant": "bush",
     "layer_word": "layer crust scum mat foam grease cake",
+    "mark_word": (
+        "screen display monitor tv window picture bulb lamp mark marks line lines ring trace stain writing label "
+        "letters number numbers print scent whiff smell odor odour stink score"
+    ),
+    "firm": (
+        "pumper pumpers plumber company installer contractor hauler inspector technician office electrician they "
+        "landlord"
+    ),
+    "phone_word": (
+        "phone phones call calls calling called voicemail yet number rings ringing tomorrow week days today hours "
+        "answering_machine"
+    ),
+    "else_through": "buyer seller crack cracks house budget calendar schedule plan deal sale loan",
 }

@@ -11,13 +11,13 @@ GROUND: dict[str, str] = {
         "atv quad trailer backhoe lawnmower lawn_mower rider wheelbarrow bike stroller golf_cart hoof"
     ),
     "sink": (
-        "falling_into sank sunken gave_way gave_out gave giving_out subsidence hundido hundida hundio hundiendo "
-        "fell_away falling_away depressed fell_in falling_in fallen_in settled_a gives moved_and slipping slumped_in "
-        "gave_in giving_in gave_under caving_in cracking_open dropped_down fell_down going_down gone_down vanished "
-        "collapsing_in fallen_away dished parted spongy bouncy squishy mushy quaking gave_a cave~ collapse~ sag~ dip~ "
-        "sink~ drop~ hollow~ swallow~ bow~ open~ erode~ slump~ settle~ shift~ subside~ crumble~ give~_way open~_up "
-        "wash~_out slide~_into wash~_away disappear~ sunk sunked saggy droopy slip~_away vanish~ quake~ fall~_in "
-        "fall~_away go~_down slid~ slide~_in"
+        "washed_away washed_out washing falling_into sank sunken gave_way gave_out gave giving_out subsidence hundido "
+        "hundida hundio hundiendo fell_away falling_away depressed fell_in falling_in fallen_in settled_a gives "
+        "moved_and slipping slumped_in gave_in giving_in gave_under caving_in cracking_open dropped_down fell_down "
+        "going_down gone_down vanished collapsing_in fallen_away dished parted spongy bouncy squishy mushy quaking "
+        "gave_a cave~ collapse~ sag~ dip~ sink~ drop~ hollow~ swallow~ bow~ open~ erode~ slump~ settle~ shift~ "
+        "subside~ crumble~ give~_way open~_up wash~_out slide~_into wash~_away disappear~ sunk sunked saggy droopy "
+        "slip~_away vanish~ quake~ fall~_in fall~_away go~_down slid~ slide~_in"
     ),
     "sinkhole": (
         "sinkhole* sink_hole sink_holes cave_in cavein hundimiento socavon se_hundio se_hunde se_esta_hundiendo "
@@ -60,9 +60,9 @@ GROUND: dict[str, str] = {
         "dropped_through fell_into slipped_into broke_into punched_into plunged_into sunk_into sunk_in go~_through"
     ),
     "went_through": (
-        "went_through went_thru gone_through broke_through fell_through punched_through pushed_through "
-        "plunged_through dropped_through busted_through crashed_through slipped_through poked_through "
-        "goes_right_through went_straight_through punched_thru broke_thru fell_thru gone_thru go~_through"
+        "went_through went_thru gone_through broke_through fell_through punched_through pushed_through plunged_through "
+        "dropped_through busted_through crashed_through slipped_through poked_through goes_right_through "
+        "went_straight_through punched_thru broke_thru fell_thru gone_thru go~_through"
     ),
     "where_word": "where",
     "place_was": "tank septic yard lawn garden grass",
@@ -70,4 +70,18 @@ GROUND: dict[str, str] = {
         "sounds_empty sounds_hollow sound_hollow sounded_hollow hollow_sound hollow_sounding sounding_hollow "
         "hollow_when sounds_empty_under hollow_under hollow_underneath"
     ),
+    "ground_weak": (
+        "bog sponge waterbed marshmallow cake pillow mattress hollow soft squishy spongy springy bouncy mushy squelchy "
+        "jelly pudding jello quicksand trampoline giving loose unstable wobbly shaky weak give gives bounce bounces "
+        "bouncing cracking cracked cracks crack moving moves shaking trembling"
+    ),
+    "underfoot": (
+        "underfoot under_foot under_feet under_me under_us when_i_step when_i_walk when_i_stand when_i_tread "
+        "when_you_step when_you_walk when_we_walk when_step if_i_step if_step on_top_of_it on_top_of_tank over_it "
+        "above_it where_i_stand where_i_step"
+    ),
+    "crater": "crater craters chasm cavity void abyss",
+    "pit_appears": "that_was_not was_not_there was_not_before not_there_before not_there_yesterday never_there",
+    "pit_came": "appeared formed developed opened_up has_opened popped_up is_new",
+    "walk_on": "walking_on walk_on stepping_on step_on treading_on walking_over",
 }

@@ -7,41 +7,40 @@ from __future__ import annotations
 
 ILL: dict[str, str] = {
     "ill": (
-        "going_to_be_sick going_to_be_ill gas_poisoning went_black went_dark dizzy dizziness dizy woozy light_headed "
-        "lightheadedness light_head queasy nauseous nauseated nausious fainty mareado mareada vertigo disoriented "
-        "disorientated threw_up vomitando dry_heaving past_out blackout knocked_out unconscious unresponsive "
-        "lost_consciousness losing_consciousness out_cold desmayo desmaye desmayado desmayada desmayando inconsciente "
-        "seizing no_pulse can_not_feel_pulse seeing_stars seeing_double seeing_spots see_spots see_stars see_double "
-        "blurry_vision tight_chest chest_tight chest_hurts chest_pain chest_pains chest_is_tight chest_feels_tight "
-        "pain_in_chest pain_in_my_chest heart_racing heart_pounding heart_is_racing heart_is_pounding heart_attack "
-        "short_breath short_of_breath shortness_breath shortness_of_breath breathless gasping choking chokin "
-        "asphyxiat* electrocution room_is_spinning everything_is_spinning world_is_spinning everything_spinning "
-        "head_spinning head_is_spinning head_swimming head_pounding head_is_pounding got_the_spins the_spins "
-        "spinning_head dying_here lips_are_blue lips_blue went_limp gone_limp is_limp goes_limp convulsing foaming "
-        "slurring_words need_a_doctor need_doctor need_medic gassed in_a_daze out_like going_numb tunnel_vision "
-        "no_respira giddy giddiness muzzy zonked_out zonked knocked_unconscious spaced_out zoning_out hallucinating "
-        "delirious incoherent reeling staggering dry_heaves upchuck* heaving chundered lost_lunch lost_breakfast "
-        "sick_as green_around poorly took_a_turn taken_ill taken_bad came_over_funny come_over_funny gone_funny "
-        "out_of_sorts not_with_it not_all_there in_and_out_of_it fading_fast eyes_rolled_back rolled_back_eyes "
-        "turned_purple no_heartbeat not_rousable out_for_the_count down_for_the_count out_for_count down_for_count "
-        "faceplant* face_planted spark_out twitching having_a_fit having_fit having_a_stroke having_stroke "
-        "heart_stopped cpr mouth_to_mouth doing_chest_compressions everything_is_going everything_going_dark "
-        "everything_going_black everything_going_gray everything_went_dark everything_went_black everything_is_blurry "
+        "going_to_be_sick going_to_be_ill gas_poisoning dizzy dizziness dizy woozy light_headed lightheadedness "
+        "light_head queasy nauseous nauseated nausious fainty mareado mareada vertigo disoriented disorientated "
+        "threw_up vomitando dry_heaving past_out blackout knocked_out unconscious unresponsive lost_consciousness "
+        "losing_consciousness out_cold desmayo desmaye desmayado desmayada desmayando inconsciente seizing no_pulse "
+        "can_not_feel_pulse seeing_stars seeing_double seeing_spots see_spots see_stars see_double blurry_vision "
+        "tight_chest chest_tight chest_hurts chest_pain chest_pains chest_is_tight chest_feels_tight pain_in_chest "
+        "pain_in_my_chest heart_racing heart_pounding heart_is_racing heart_is_pounding heart_attack short_breath "
+        "short_of_breath shortness_breath shortness_of_breath breathless gasping choking chokin asphyxiat* "
+        "electrocution room_is_spinning everything_is_spinning world_is_spinning everything_spinning head_spinning "
+        "head_is_spinning head_swimming head_pounding head_is_pounding got_the_spins the_spins spinning_head "
+        "dying_here lips_are_blue lips_blue went_limp gone_limp is_limp goes_limp convulsing foaming slurring_words "
+        "need_a_doctor need_doctor need_medic gassed in_a_daze out_like going_numb tunnel_vision no_respira giddy "
+        "giddiness muzzy zonked_out zonked knocked_unconscious spaced_out zoning_out hallucinating delirious "
+        "incoherent reeling staggering dry_heaves upchuck* heaving chundered lost_lunch lost_breakfast sick_as "
+        "green_around poorly took_a_turn taken_ill taken_bad came_over_funny come_over_funny gone_funny out_of_sorts "
+        "not_with_it not_all_there in_and_out_of_it fading_fast eyes_rolled_back rolled_back_eyes turned_purple "
+        "no_heartbeat not_rousable out_for_the_count down_for_the_count out_for_count down_for_count faceplant* "
+        "face_planted spark_out twitching having_a_fit having_fit having_a_stroke having_stroke heart_stopped cpr "
+        "mouth_to_mouth doing_chest_compressions everything_is_going everything_going_dark "
+        "everything_everything_going_gray everything_went_dark everything_went_black everything_is_blurry "
         "everything_looks_blurry everything_is_fuzzy everything_is_dark everything_is_fading everything_getting_dark "
-        "everything_is_getting_dark going_black went_white going_dark_on going_grey going_gray vision_going "
-        "vision_is_going brain_fog mind_is_fuzzy off_balance lost_balance_and unsteady_on_feet dizzyness "
-        "woosh_in_head fallen_ill keeling dropped_dead gagging_and gag_reflex room_spinning room_spins "
-        "ground_is_spinning world_spinning stars_in_eyes black_spots spots_in_eyes spots_in_front swaying sea_sick "
-        "seasick carsick car_sick feel_unwell gasped_for wheezing_and knees_buckled legs_went_out legs_gave_out "
-        "legs_gave_way gone_white white_as white_as_sheet pale_as palpitations cold_sweat cold_sweats "
-        "breaking_out_in_sweat carbon_monoxide_poisoning monoxide_poisoning violently_ill gonna_hurl going_to_hurl "
-        "going_to_puke going_to_barf about_to_puke up_chuck blacking_in lights_went_out_for greyed_out "
-        "passed_clean_out zapped_of faint~ vomit~ pass~_out keel~_over puke~ barf~ hurl~ swoon~ throw~_up black~_out "
-        "toss~_cookies retch~ nausea~ seizure~ conk~_out chuck~_up gray~_out lighthead~ suffocate~ turn~_blue "
-        "hyperventilate~ mareo mareos fell_sick fell_ill fell_weak fell_faint fell_dizzy fell_funny fell_weird "
-        "fell_strange fell_woozy fell_bad pins_and_needles pins_needles blow~_chunks lose~_lunch losing_lunch "
-        "blow~_groceries chunder~ wobbly_on unsteady_on shaky_on lights_are_going_out lights_going_out "
-        "lights_are_out_for twitch~ stagger~ choke~ gasp~ hallucinate~ convulse~ dry_heave~"
+        "everything_is_getting_dark going_black went_white going_grey going_gray vision_going vision_is_going "
+        "brain_fog mind_is_fuzzy off_balance lost_balance_and unsteady_on_feet dizzyness woosh_in_head fallen_ill "
+        "keeling dropped_dead gagging_and gag_reflex room_spinning room_spins ground_is_spinning world_spinning "
+        "stars_in_eyes black_spots spots_in_eyes spots_in_front swaying sea_sick seasick carsick car_sick feel_unwell "
+        "gasped_for wheezing_and knees_buckled legs_went_out legs_gave_out legs_gave_way gone_white white_as "
+        "white_as_sheet pale_as palpitations cold_sweat cold_sweats breaking_out_in_sweat carbon_monoxide_poisoning "
+        "monoxide_poisoning violently_ill gonna_hurl going_to_hurl going_to_puke going_to_barf about_to_puke up_chuck "
+        "blacking_in lights_went_out_for greyed_out passed_clean_out zapped_of vomit~ pass~_out keel~_over puke~ barf~ "
+        "hurl~ swoon~ throw~_up black~_out toss~_cookies retch~ nausea~ seizure~ conk~_out chuck~_up gray~_out "
+        "lighthead~ suffocate~ turn~_blue hyperventilate~ mareo mareos fell_sick fell_ill fell_weak fell_faint "
+        "fell_dizzy fell_funny fell_weird fell_strange fell_woozy fell_bad pins_and_needles pins_needles blow~_chunks "
+        "lose~_lunch losing_lunch blow~_groceries chunder~ wobbly_on unsteady_on shaky_on lights_are_going_out "
+        "lights_going_out lights_are_out_for twitch~ stagger~ choke~ gasp~ hallucinate~ convulse~ dry_heave~"
     ),
     "ache": (
         "headache headaches headach hedache headake migraine dolor_de_cabeza duele_la_cabeza cabeza_me_duele "
@@ -49,27 +48,27 @@ ILL: dict[str, str] = {
     ),
     "head": "head",
     "hurt": (
-        "swimmy full_of_cotton like_cotton cottony killing splitting exploding swirling funny weird heavy light foggy "
-        "cracking banging busting bursting thumping hammering ringing buzzing woozy cotton fuzzy mush mushy floaty "
-        "muzzy thick sore bleeding bloody cloudy spacey hurt~ ache~ pound~ throb~ spin~ swim~"
+        "turning turns turned swimmy full_of_cotton like_cotton cottony killing splitting exploding swirling funny "
+        "weird heavy light foggy cracking banging busting bursting thumping hammering ringing buzzing woozy cotton "
+        "fuzzy mush mushy floaty muzzy thick sore bleeding bloody cloudy spacey hurt~ ache~ pound~ throb~ spin~ swim~"
     ),
     "feel": "feel feels feeling felt feelin siento siente sintiendo",
     "weak": (
-        "swimmy like_cotton cottony full_of_cotton funny weird wierd strange odd off rough terrible awful horrible bad "
-        "drunk lousy crappy crap shit death clammy dying sick ill weak shaky drowsy sleepy spacey loopy poisoned "
-        "out_of_it not_right mal enfermo enferma foggy floaty confused tired_and_foggy unwell hot_and_cold numb wobbly "
-        "tingly groggy high heavy_headed dazed pale sick_stomach sick_to_my_stomach stoned light hot_and yucky icky "
-        "rotten grim ropey ropy iffy manky nasty wiped wiped_out wrecked hungover tipsy buzzed loaded out_of_sorts "
-        "seedy peaky floppy trembly jittery jelly rubbery spinny spaced spaced_out zoned delirious slow fuzzy cloudy "
-        "muddled dopey dopy achy feverish chilly_and breathless dizzy half_asleep_all stupid punch_drunk punchy giddy "
-        "crook bleh blah ugh green rubber heavy_legs jello like_passing like_fainting like_throwing like_puking "
-        "like_i_am_going_to_be_sick like_dying like_collapsing not_myself like_jelly like_rubber like_death like_crap "
-        "like_shit like_i_am_floating strangely numbness squiffy been_drinking have_been_drinking had_a_few "
-        "like_a_zombie"
+        "queer drugged doped swimmy like_cotton cottony full_of_cotton funny weird wierd strange odd off rough "
+        "terrible awful horrible bad drunk lousy crappy crap shit death clammy dying sick ill weak shaky drowsy sleepy "
+        "spacey loopy poisoned out_of_it not_right mal enfermo enferma foggy floaty confused tired_and_foggy unwell "
+        "hot_and_cold numb wobbly tingly groggy high heavy_headed dazed pale sick_stomach sick_to_my_stomach stoned "
+        "light hot_and yucky icky rotten grim ropey ropy iffy manky nasty wiped wiped_out wrecked hungover tipsy "
+        "buzzed loaded out_of_sorts seedy peaky floppy trembly jittery jelly rubbery spinny spaced spaced_out zoned "
+        "delirious slow fuzzy cloudy muddled dopey dopy achy feverish chilly_and breathless dizzy half_asleep_all "
+        "stupid punch_drunk punchy giddy crook bleh blah ugh green rubber heavy_legs jello like_passing like_fainting "
+        "like_throwing like_puking like_i_am_going_to_be_sick like_dying like_collapsing not_myself like_jelly "
+        "like_rubber like_death like_crap like_shit like_i_am_floating strangely numbness squiffy been_drinking "
+        "have_been_drinking had_a_few like_a_zombie"
     ),
     "unwell": (
-        "feel_unwell feels_unwell feeling_unwell sick_to_my_stomach sick_feeling sick_to_stomach "
-        "my_stomach_is_turning stomach_turning"
+        "not_well_from not_well_after feel_unwell feels_unwell feeling_unwell sick_to_my_stomach sick_feeling "
+        "sick_to_stomach my_stomach_is_turning stomach_turning"
     ),
     "state": (
         "sick ill unwell weak woozy shaky wobbly out_of_it confused drowsy sleepy groggy loopy spacey foggy poisoned "
@@ -137,20 +136,20 @@ ILL: dict[str, str] = {
     ),
     "down_state": (
         "hit_the_deck face_down lying_there laying_there lying_on laying_on slumped limp hit_the_ground "
-        "dropped_to_the_ground on_the_ground on_the_floor lying_down laying_down fell_over fell_down went_down "
-        "flat_on lying_in laying_in lying_next fell_on_the_ground hit_the_grass is_lying is_laying hit_the_floor "
-        "hit_the_dirt hit_floor hit_dirt hit_ground hit_deck on_knees sprawled crumpled_up in_a_heap flopped_over "
-        "toppled_over tipped_over_and fell_backwards fell_backward fell_forward flat_out face_first fallen_over "
-        "fallen_down falls_down fell_right_over laid_out on_his_back fell_to_ground fell_to_knees falling_over "
-        "falling_down keeled went_to_ground had_to_sit_down had_to_lie_down need_to_lie_down need_to_sit_down "
-        "had_to_lay_down need_to_lay_down dropped_to_ground dropped_on_ground dropped_to_knees"
+        "dropped_to_the_ground on_the_ground on_the_floor lying_down laying_down fell_over fell_down went_down flat_on "
+        "lying_in laying_in lying_next fell_on_the_ground hit_the_grass is_lying is_laying hit_the_floor hit_the_dirt "
+        "hit_floor hit_dirt hit_ground hit_deck on_knees sprawled crumpled_up in_a_heap flopped_over toppled_over "
+        "tipped_over_and fell_backwards fell_backward fell_forward flat_out face_first fallen_over fallen_down "
+        "falls_down fell_right_over laid_out on_his_back fell_to_ground fell_to_knees falling_over falling_down keeled "
+        "went_to_ground had_to_sit_down had_to_lie_down need_to_lie_down need_to_sit_down had_to_lay_down "
+        "need_to_lay_down dropped_to_ground dropped_on_ground dropped_to_knees"
     ),
     "drop": "collapsed folded toppled flopped keeled buckled drop~ slump~ crumple~ fold~ topple~ flop~ keel~ buckle~",
     "is_down": (
         "is_down are_down went_down man_down is_hurt got_hurt is_injured gets_hurt hurt_bad is_dead is_dying died "
         "is_bleeding is_unconscious got_hurt_bad badly_hurt hurt_badly hurt_himself hurt_herself knocked_out "
-        "is_knocked_out broke_leg broke_arm broke_ankle crushed_hand crushed_foot crushed_leg crushed_fingers "
-        "hit_head hit_in_head cracked_head is_passed"
+        "is_knocked_out broke_leg broke_arm broke_ankle crushed_hand crushed_foot crushed_leg crushed_fingers hit_head "
+        "hit_in_head cracked_head is_passed"
     ),
     "gas": (
         "gas gases smell smells fumes fume stink stench vapor vapors vapour* odor odour methane it stuff air that "
@@ -191,7 +190,7 @@ ILL: dict[str, str] = {
         "get_ambulance send_paramedics send_police need_rescue need_fire_department call_fire_department "
         "call_the_fire_department rescue_needed is_not_alive is_gone_blue"
     ),
-    "drop_like": "to_ground like and unconscious on_ground next_to dead",
+    "drop_like": "to_floor on_floor onto_floor to_grass to_ground like and unconscious on_ground next_to dead",
     "pair": "weak shaky wobbly drowsy sleepy confused clammy sick ill groggy sweaty",
     "cough": "coughing wheezing gagging",
     "help_word": "help save",
@@ -213,15 +212,15 @@ ILL: dict[str, str] = {
         "churning knot knots upset burn~"
     ),
     "feel_fine": (
-        "fine good great ok okay better best confident sure safe happy comfortable ready tired cold hot warm wet "
-        "dirty silly lucky alone free nothing normal alright well hungry thirsty old young strong it solid bottom "
-        "resistance bump something that this smooth rough hard soft loose tight dry sad mad bored lazy stiff "
-        "sore_muscles nervous anxious relieved comfy calm proud bad_about guilty useless lost stuck dumb rushed done "
-        "the_bottom texture edge rain heat wind cool chilly clean gross able clear"
+        "fine good great ok okay better best confident sure safe happy comfortable ready tired cold hot warm wet dirty "
+        "silly lucky alone free nothing normal alright well hungry thirsty old young strong it solid bottom resistance "
+        "bump something that this smooth rough hard soft loose tight dry sad mad bored lazy stiff sore_muscles nervous "
+        "anxious relieved comfy calm proud bad_about guilty useless lost stuck dumb rushed done the_bottom texture "
+        "edge rain heat wind cool chilly clean gross able clear"
     ),
     "like_sim": (
-        "like_a like_i_am like_i_was like_my like_hell like_crap like_garbage like_roadkill like_trash like_death "
-        "like_hammered like_i_have like_i_might like_i_will like_i_could"
+        "like_have like_a like_i_am like_i_was like_my like_hell like_crap like_garbage like_roadkill like_trash "
+        "like_death like_hammered like_i_have like_i_might like_i_will like_i_could"
     ),
     "every": "yard everything everythings world room ground floor trees sky it_all vision",
     "swim_state": (
@@ -236,4 +235,17 @@ ILL: dict[str, str] = {
         "in_distress bad_way"
     ),
     "no_feel": "can_not_feel could_not_feel not_feel not_feeling lost_feeling no_feeling",
+    "quit_word": "quit quits quitting stopped stops stop stopping ceased no_longer",
+    "voice": (
+        "yelling shouting screaming crying calling answering replying responding hollering talking speaking moving "
+        "breathing knocking coughing groaning moaning waving"
+    ),
+    "head_in": "in_head in_my_head in_head_now to_head to_my_head",
+    "end_of_legs": "from_under beneath wobbly weak numb funny to_jelly on_me",
+    "crushed": (
+        "crushed squashed squished mangled pinned smashed trapped pinched crunched flattened broken broke sliced "
+        "gashed caught"
+    ),
+    "faint": "faint~ went_black went_dark going_black going_dark_on",
+    "ouch": "ow oww ouch oof argh aargh ugh oh_my_head",
 }

@@ -7,29 +7,30 @@ from __future__ import annotations
 
 LIDS: dict[str, str] = {
     "broken": (
-        "nicked swiped pinched rolls_around crushed came_apart has_hole hole_you rust_hole broken broke brok shattered "
-        "rocky wobbly wobly tippy loose crumbly falling_apart fell_apart fallen_apart missing gone disappeared stolen "
-        "sunken sunk sinking sank bent flexy rotten rusted warped unstable unsteady gave_way gave_out gave fallen_in "
-        "fell_in fell_into fell_down fell falling_in dropped_in dropped_into dropped dropped_down rust_holes broken_in "
-        "se_rompio se_quebro rompio quebro rajo rota roto rajada quebrada suelta agrietada floja se_mueve in_pieces "
-        "in_half two_pieces chunk_missing smashed blew_off blown_off is_not_there was_not_there damaged brittle wonky "
-        "move_under move_when move_a_bit slides_around slipped flipped spins chipped_off crooked_and loosened went_in "
-        "went_down fracture* hairline_crack compromised disintegrat* spongy went tumbled not_stable not_secure "
-        "not_safe not_solid rusted_out see_saw see_saws see_sawing see_sawed totters jiggly wiggly shaky bounces "
-        "bouncy springy gives_a squishes squishy cockeyed cattywampus askew lopsided skewed flaking_apart "
-        "exposed_rebar fissured busted_up knackered buggered munted kaput toast perished corroded eaten_away "
-        "rotted_out rotten_out paper_thin delaminating swaybacked punctured riddled two_halves halves had_it done_for "
-        "shot concaved caved_down trembles shudders rolled_off cracks_all disintegrating dissolving crumbs crack_ing "
-        "fractures broke_through broken_through fell_through falling_through not_hold unsafe dodgy sketchy iffy "
-        "crunched mangled pieces blown_away stoved_in hollowed cracky floats dented_in split_open came_loose "
-        "worked_loose broken_up busted_in smashed_in crack_ed cracked_up lifted_up rusty_through bowing_down groaned "
-        "rock~ crack~ wobble~ teeter~ tip~ cave~ sag~ move~ bust~ flex~ give~ tilt~ budge~ split~ shift~ jiggl~ creak~ "
-        "crumble~ seesaw~ wiggle~ pop~_up collapse~ come~_apart bow~ rot~ pop~ roll~ snap~ bend~ fall~ slide~ spall~ "
-        "chip~ break~ buckle~ rattle~ clunk~ pivot~ droop~ give~_way splinter~ deteriorate~ come~_loose rust~_through "
-        "gone_to_pieces gone_to_bits in_bits to_bits to_pieces hanging_by hang~_by crush~ shatter~ smash~ damage~ "
-        "loosen~ flip~ tremble~ shudder~ shake~ totter~ bounce~ squish~ fracture~ crunch~ mangle~ disintegrate~ "
-        "dissolve~ groan~ spin~ warp~ corrode~ puncture~ sway~ lurch~ bob~ dip~ bulge~ drop~ disappear~ heave~ "
-        "has_holes has_a_hole full_of_holes has_gaps swiss_cheese has_big_hole has_crack has_cracks"
+        "been_taken got_taken taken vanished slid slid_sideways walked_off in_two in_three in_four two_bits "
+        "three_pieces three_bits nicked swiped pinched rolls_around crushed came_apart has_hole hole_you rust_hole "
+        "broken broke brok shattered rocky wobbly wobly tippy loose crumbly falling_apart fell_apart fallen_apart "
+        "missing gone disappeared stolen sunken sunk sinking sank bent flexy rotten rusted warped unstable unsteady "
+        "gave_way gave_out gave fallen_in fell_in fell_into fell_down fell falling_in dropped_in dropped_into dropped "
+        "dropped_down rust_holes broken_in se_rompio se_quebro rompio quebro rajo rota roto rajada quebrada suelta "
+        "agrietada floja se_mueve in_pieces in_half two_pieces chunk_missing smashed blew_off blown_off is_not_there "
+        "was_not_there damaged brittle wonky move_under move_when move_a_bit slides_around slipped flipped spins "
+        "chipped_off crooked_and loosened went_in went_down fracture* hairline_crack compromised disintegrat* spongy "
+        "went tumbled not_stable not_secure not_safe not_solid rusted_out see_saw see_saws see_sawing see_sawed "
+        "totters jiggly wiggly shaky bounces bouncy springy gives_a squishes squishy cockeyed cattywampus askew "
+        "lopsided skewed flaking_apart exposed_rebar fissured busted_up knackered buggered munted kaput toast perished "
+        "corroded eaten_away rotted_out rotten_out paper_thin delaminating swaybacked punctured riddled two_halves "
+        "halves had_it done_for shot concaved caved_down trembles shudders rolled_off cracks_all disintegrating "
+        "dissolving crumbs crack_ing fractures broke_through broken_through fell_through falling_through not_hold "
+        "unsafe dodgy sketchy iffy crunched mangled pieces blown_away stoved_in hollowed cracky floats dented_in "
+        "split_open came_loose worked_loose broken_up busted_in smashed_in crack_ed cracked_up lifted_up rusty_through "
+        "bowing_down groaned rock~ crack~ wobble~ teeter~ tip~ cave~ sag~ move~ bust~ flex~ give~ tilt~ budge~ split~ "
+        "shift~ jiggl~ creak~ crumble~ seesaw~ wiggle~ pop~_up collapse~ come~_apart bow~ rot~ pop~ roll~ snap~ bend~ "
+        "fall~ slide~ spall~ chip~ break~ buckle~ rattle~ clunk~ pivot~ droop~ give~_way splinter~ deteriorate~ "
+        "come~_loose rust~_through gone_to_pieces gone_to_bits in_bits to_bits to_pieces hanging_by hang~_by crush~ "
+        "shatter~ smash~ damage~ loosen~ flip~ tremble~ shudder~ shake~ totter~ bounce~ squish~ fracture~ crunch~ "
+        "mangle~ disintegrate~ dissolve~ groan~ spin~ warp~ corrode~ puncture~ sway~ lurch~ bob~ dip~ bulge~ drop~ "
+        "disappear~ heave~ has_holes has_a_hole full_of_holes has_gaps swiss_cheese has_big_hole has_crack has_cracks"
     ),
     "broken_act": (
         "broke broken split smashed snapped shattered ran_over drove_over backed_over destroyed crushed dented "
@@ -43,23 +44,22 @@ LIDS: dict[str, str] = {
         "dodgy unsafe warped loosened buckled fractured punctured crushed"
     ),
     "crack": (
-        "crack cracks grieta fissure fracture break gap split hole holes rotten_spot soft_spot chunk piece corner "
-        "edge part spiderweb spider_web cracklines fissures gash gouge hairline web bits corners spalling slit "
-        "fractures"
+        "crack cracks grieta fissure fracture break gap split hole holes rotten_spot soft_spot chunk piece corner edge "
+        "part spiderweb spider_web cracklines fissures gash gouge hairline web bits corners spalling slit fractures"
     ),
     "crack_in": (
-        "all_over in across through on down along out_of missing broken off running runs of goes en it broke cracked "
-        "snapped gone fell collapsed missing_from came chipped busted from_the cracked_off popped snapped_off falling "
-        "fallen spreading running_across over_the off_the"
+        "came_off come_off comes_off coming_off came_away out_of all_over in across through on down along missing "
+        "broken off running runs of goes en it broke cracked snapped gone fell collapsed missing_from came chipped "
+        "busted from_the cracked_off popped snapped_off falling fallen spreading running_across over_the off_the"
     ),
     "it_breaks": (
-        "wobbly gave_way has_a_crack has_crack flexes crack_in_it rocky tippy has_a_big_crack has_cracks got_crack "
-        "got_big_crack gives_when gave_when bends_when broke_when cracked_when loose_and split_when wobles see_saws "
-        "see_sawing totters jiggles wiggles wiggly jiggly wonky clunks shattered snapped_in bowed_when sank_when "
-        "dipped_when bounces_when bouncy broke_in split_in splintered bends_in split_down cracked_in gave_a "
-        "has_crack_in gave_out sag~ wobble~ crumble~ cave~ buckle~ seesaw~ teeter~ give~_way move~_when move~_under "
-        "flex~_when shift~_when cracked cracks cracking rocking rocked tips tipping jiggle~ totter~ flex~ sway~ "
-        "shake~ shudder~"
+        "collapsing collapses collapsed wobbly gave_way has_a_crack has_crack flexes crack_in_it rocky tippy "
+        "has_a_big_crack has_cracks got_crack got_big_crack gives_when gave_when bends_when broke_when cracked_when "
+        "loose_and split_when wobles see_saws see_sawing totters jiggles wiggles wiggly jiggly wonky clunks shattered "
+        "snapped_in bowed_when sank_when dipped_when bounces_when bouncy broke_in split_in splintered bends_in "
+        "split_down cracked_in gave_a has_crack_in gave_out sag~ wobble~ crumble~ cave~ buckle~ seesaw~ teeter~ "
+        "give~_way move~_when move~_under flex~_when shift~_when cracked cracks cracking rocking rocked tips tipping "
+        "jiggle~ totter~ flex~ sway~ shake~ shudder~"
     ),
     "bad_fit": (
         "not_attached not_connected not_sit not_fit not_lie not_lay not_seat not_close not_stay not_hold not_shut "
@@ -71,8 +71,8 @@ LIDS: dict[str, str] = {
         "not_locked not_tight not_fit_right not_fixed not_catch not_latch not_bolt not_screw not_fasten "
         "not_hold_weight not_strong not_held not_held_down not_sturdy nothing_holding nothing_to_hold nothing_keeping "
         "nothing_holds hanging_by hangs_by hanging_on_by not_feel_solid not_feel_firm not_feel_safe not_look_right "
-        "not_look_safe not_look_solid not_look_good not_firm not_sound not_feel_right not_seem_right held_by "
-        "only_held barely_attached barely_held held_on_by barely_on barely_hanging"
+        "not_look_safe not_look_solid not_look_good not_firm not_sound not_feel_right not_seem_right held_by only_held "
+        "barely_attached barely_held held_on_by barely_on barely_hanging"
     ),
     "no_lid": (
         "carpet_over_hole carpet_over_the_hole bin_lid nothing_over_it nothing_over_the_hole nothing_over_the_tank "
@@ -89,7 +89,7 @@ LIDS: dict[str, str] = {
         "old_boards using_plywood used_plywood nothing_covering nothing_covers no_covering not_covered_by_anything "
         "nothing_on_the_hole nothing_on_hole"
     ),
-    "where_lid": "where_is_the_lid where_is_lid where_did_the_lid",
+    "where_lid": "where_lid_was where_cover_was where_has_the_lid where_has_lid where_did_the_lid",
     "took": "took stole stolen lost swiped nicked stealing pinched stole_my",
     "left": "left forgot forgotten forgetting never_put did_not_put did_not_close never_closed leave leaving",
     "open": (
@@ -97,30 +97,33 @@ LIDS: dict[str, str] = {
         "put closed on gaping agape exposed"
     ),
     "is_open": (
-        "is_open is_off is_uncovered was_off was_open been_open been_off left_open left_off left_uncovered "
-        "sitting_open wide_open still_off still_open lid_off cover_off has_no_cover no_cover tank_open lid_open "
-        "hole_open with_it_open with_lid_off with_cover_off already_opened opened_it have_it_open has_it_open "
-        "got_it_open open_now uncovered exposed lid_is_up cover_is_up lid_up gaping not_covered without_a_cover_on "
-        "standing_open stands_open open_since off_since is_out lid_lying cover_lying lid_next_to_it open_and "
-        "open_still lying_open laying_open been_uncovered"
+        "at_open open_tank open_hole open_lid tank_is_open lid_is_off lid_is_open cover_is_off hole_is_open "
+        "uncovered_hole uncovered_tank opened_up_tank is_open is_off is_uncovered was_off was_open been_open been_off "
+        "left_open left_off left_uncovered sitting_open wide_open still_off still_open lid_off cover_off has_no_cover "
+        "no_cover tank_open lid_open hole_open with_it_open with_lid_off with_cover_off already_opened opened_it "
+        "have_it_open has_it_open got_it_open open_now uncovered exposed lid_is_up cover_is_up lid_up gaping "
+        "not_covered without_a_cover_on standing_open stands_open open_since off_since is_out lid_lying cover_lying "
+        "lid_next_to_it open_and open_still lying_open laying_open been_uncovered"
     ),
     "alone": (
-        "nobody no_one unattended inside_eating i_am_inside we_are_inside i_am_in_the_house we_left we_went i_left "
-        "i_went all_night overnight since all_day i_am_not_there not_home i_am_at at_the_store at_work at_home "
-        "no_adult alone had_to_leave had_to_go have_to_leave went_inside when_i_got_up this_morning last_night "
-        "not_watching nobody_watching we_are_at went_to_the_store came_inside need_to_leave kids_are_coming "
-        "walked_away walked_off drove_off driven_off wandered_off stepped_away gone_home went_off left_me ran_inside "
-        "gone_inside going_inside come_inside nobody_with_me no_one_with_me by_myself all_alone alone_here on_own "
-        "on_my_own all_by_myself helper_left helper_went helper_is_gone helper_is_not left_early took_off is_gone_now "
-        "went_out cleared_off been_hours for_hours since_morning since_this_morning since_yesterday since_noon "
-        "since_last all_afternoon all_morning nobody_around no_one_around nobody_near nobody_here no_one_here "
-        "not_near_it unguarded unsupervised unwatched no_one_watching without_anyone nobody_to_watch ran_to run_to "
-        "back_in_the_house gone_to had_to_run not_outside in_the_house in_house having_lunch eating_lunch "
-        "taking_a_break on_break watching_tv i_am_in been_gone no_helper without_helper just_me only_me it_is_just_me "
-        "have_to_go need_to_go got_to_go must_go going_to_work leaving_for have_to_run need_to_run should_go "
-        "got_to_run called_away gone_in popped_in nipped_in in_for went_for for_days for_two for_three for_couple "
-        "all_week for_week for_some days_now two_days few_days couple_of_days for_long so_long leaving i_am_leaving "
-        "leave_now about_to_leave heading_out heading_home back_inside am_inside am_back_in"
+        "by_himself by_herself by_themselves on_his_own on_her_own himself herself with_nobody without_me only_him "
+        "no_one_else nobody_else drove_away driving_away indoors nobody no_one unattended inside_eating i_am_inside "
+        "we_are_inside i_am_in_the_house we_left we_went i_left i_went all_night overnight since all_day "
+        "i_am_not_there not_home i_am_at at_the_store at_work at_home no_adult alone had_to_leave had_to_go "
+        "have_to_leave went_inside when_i_got_up this_morning last_night not_watching nobody_watching we_are_at "
+        "went_to_the_store came_inside need_to_leave kids_are_coming walked_away walked_off drove_off driven_off "
+        "wandered_off stepped_away gone_home went_off left_me ran_inside gone_inside going_inside come_inside "
+        "nobody_with_me no_one_with_me by_myself all_alone alone_here on_own on_my_own all_by_myself helper_left "
+        "helper_went helper_is_gone helper_is_not left_early took_off is_gone_now went_out cleared_off been_hours "
+        "for_hours since_morning since_this_morning since_yesterday since_noon since_last all_afternoon all_morning "
+        "nobody_around no_one_around nobody_near nobody_here no_one_here not_near_it unguarded unsupervised unwatched "
+        "no_one_watching without_anyone nobody_to_watch ran_to run_to back_in_the_house gone_to had_to_run not_outside "
+        "in_the_house in_house having_lunch eating_lunch taking_a_break on_break watching_tv i_am_in been_gone "
+        "no_helper without_helper just_me only_me it_is_just_me have_to_go need_to_go got_to_go must_go going_to_work "
+        "leaving_for have_to_run need_to_run should_go got_to_run called_away gone_in popped_in nipped_in in_for "
+        "went_for for_days for_two for_three for_couple all_week for_week for_some days_now two_days few_days "
+        "couple_of_days for_long so_long leaving i_am_leaving leave_now about_to_leave heading_out heading_home "
+        "back_inside am_inside am_back_in"
     ),
     "leave_time": (
         "overnight all_night last_night all_day went_inside went_to went_home had_to_go had_to_leave at_work "
@@ -137,8 +140,8 @@ LIDS: dict[str, str] = {
     "when_words": "when if back little bit side and under",
     "gone_it": "missing gone stolen cracked broken rotten loose",
     "soft": (
-        "soft bouncy spongy unsafe sagging squishy mushy springy flexible bends weak thin flimsy hollow_sounding "
-        "gives brittle crumbly rotten punky flex~"
+        "soft bouncy spongy unsafe sagging squishy mushy springy flexible bends weak thin flimsy hollow_sounding gives "
+        "brittle crumbly rotten punky flex~"
     ),
     "lid_hard": "lid lids cover covers manhole",
     "broke_it": "cracked_it broke_it busted_it split_it smashed_it",
@@ -199,8 +202,9 @@ LIDS: dict[str, str] = {
     ),
     "see_word": "see seeing saw look looking light daylight",
     "no_shut": (
-        "can_not_close can_not_shut can_not_cover can_not_seal can_not_re_cover could_not_close could_not_shut "
-        "not_able_to_close unable_to_close unable_to_shut will_not_close will_not_shut"
+        "anything_to_cover nothing_to_cover something_to_cover can_not_close can_not_shut can_not_cover can_not_seal "
+        "can_not_re_cover could_not_close could_not_shut not_able_to_close unable_to_close unable_to_shut "
+        "will_not_close will_not_shut"
     ),
     "took_off": "took_off takes_off removed pulled_off lifted_off opened took_the_lid",
     "left_word": "left leave walked went drove disappeared gone vanished",
@@ -216,4 +220,17 @@ LIDS: dict[str, str] = {
     "fastener": "screws screw bolts bolt fasteners latch padlock",
     "fastener_lost": "missing gone stripped stolen nicked taken snapped broke broken lost sheared rusted",
     "shade": "gray grey green brown blue color colored colour tan pink",
+    "torn": "blew blown blow torn ripped knocked swept kicked tore carried",
+    "concrete": "concrete cement slab",
+    "wind_word": "wind winds storm gale hurricane tornado plow plough tractor mower flood itself own night",
+    "made_off": "made_off makes_off walked_off ran_off making_off",
+    "came_off": "came_off comes_off come_off came_away off",
+    "material": (
+        "plywood board boards tarp pallet sheet door carpet tin cardboard wood planks plank mattress tabletop tire "
+        "bin_lid crate"
+    ),
+    "covered_by": (
+        "covered_by covered_with covering only_covered covers only just_a just nothing_but instead_of used_as"
+    ),
+    "cap": "cap plug top",
 }

@@ -26,10 +26,9 @@ PEOPLE: dict[str, str] = {
     "plain_fall": "fallen plummeted plunged fall~ tumble~ fell felled",
     "move": (
         "sank sunk went gone backed disappeared dissapeared vanished pushed got flew ran ended winds_up wound_up "
-        "skidded lurched sucked swept pulled knocked bumped thrown flung dove dived wandered skated slithered "
-        "stumbles blundered collapsed wriggled dropping pitched jump~ go~ step~ walk~ roll~ land~ crash~ end~_up "
-        "broke busted crashed smashed burst skid~ lurch~ fling~ dive~ wander~ skate~ slither~ stumble~ blunder~ "
-        "wriggle~ bounce~"
+        "skidded lurched sucked swept pulled knocked bumped thrown flung dove dived wandered skated slithered stumbles "
+        "blundered collapsed wriggled dropping pitched jump~ go~ step~ walk~ roll~ land~ crash~ end~_up broke busted "
+        "crashed smashed burst skid~ lurch~ fling~ dive~ wander~ skate~ slither~ stumble~ blunder~ wriggle~ bounce~"
     ),
     "went": "went gone goes got",
     "under": "under underwater below down",
@@ -42,8 +41,8 @@ PEOPLE: dict[str, str] = {
     "pull_out": "get getting pull pulling reach save rescue lift drag fish pulled got dragged hauled fished",
     "out": "out",
     "climb": (
-        "dove meterme meter scooching slip_down repel worming hop~ jump~ climb~ crawl~ lower~ enter~ squeeze~ "
-        "descend~ dive~ wade~ slide~ scoot~ shimmy~ wriggle~ scramble~ rappel~ spelunk~"
+        "dove meterme meter scooching slip_down repel worming hop~ jump~ climb~ crawl~ lower~ enter~ squeeze~ descend~ "
+        "dive~ wade~ slide~ scoot~ shimmy~ wriggle~ scramble~ rappel~ spelunk~"
     ),
     "lower": "sent lower~ send~",
     "climb_on": (
@@ -63,8 +62,8 @@ PEOPLE: dict[str, str] = {
     "after": "after for_him for_her to_save to_rescue",
     "fetch": "get grab lift drag carry save rescue help pull reach fetch retrieve unclog clean fix scoop shovel",
     "lost_thing": (
-        "phone ball toy ring keys glasses tape pole him her them it dog cat puppy kid child boy girl baby son "
-        "daughter husband wife goat calf filter wrench rod hose tool stick wallet glove shovel float baffle pump"
+        "phone ball toy ring keys glasses tape pole him her them it dog cat puppy kid child boy girl baby son daughter "
+        "husband wife goat calf filter wrench rod hose tool stick wallet glove shovel float baffle pump"
     ),
     "on_lid": "on_the_lid on_lid on_top_of_lid on_top_of_the_lid on_the_cover on_the_manhole on_the_hatch on_the_riser",
     "carried": (
@@ -83,9 +82,9 @@ PEOPLE: dict[str, str] = {
     ),
     "ladder": "ladder",
     "lean": (
-        "bent straddling hovering ducking asomada asomado hung upside_down knelt hunched poking poised teetering "
-        "lean~ squat~ stoop~ crouch~ stretch~ hang~ peer~ peek~ bend~ crane~ kneel~ dangle~ balance~ hover~ hunch~ "
-        "teeter~ straddle~ duck~"
+        "bent straddling hovering ducking asomada asomado hung upside_down knelt hunched poking poised teetering lean~ "
+        "squat~ stoop~ crouch~ stretch~ hang~ peer~ peek~ bend~ crane~ kneel~ dangle~ balance~ hover~ hunch~ teeter~ "
+        "straddle~ duck~"
     ),
     "watch": "looking_in gazing glancing peer gawking spitting look~ pee~ stare~",
     "stand": (
@@ -122,8 +121,8 @@ PEOPLE: dict[str, str] = {
     "not_away": (
         "not_stay_away not_get_away not_keep_away not_leave keep_coming_back keeps_coming_back keeps_going_back "
         "not_move_away keep_going_back not_listen not_stay_back not_keep_back not_get_off not_come_away keeps_getting "
-        "keeps_running keep_running keeps_heading keeps_wandering keeps_playing keep_playing keep_getting "
-        "keeps_trying keep_trying not_quit"
+        "keeps_running keep_running keeps_heading keeps_wandering keeps_playing keep_playing keep_getting keeps_trying "
+        "keep_trying not_quit"
     ),
     "not_out": (
         "can_not_get_out can_not_get_him_out can_not_get_her_out can_not_get_them_out could_not_get_out "
@@ -138,9 +137,9 @@ PEOPLE: dict[str, str] = {
     "out_of_it": "out_of_tank out_of_hole out_of_pit out_of_sewage out_of_septic out_of_there out_of_manhole",
     "pull_plea": (
         "can_not_get could_not_get can_not_pull trying_to_get need_to_get have_to_get help_get help_me_get try_to_get "
-        "how_do_i_get get_help_get please_get trying_to_pull how_do_we_get can_not_reach to_pull_out "
-        "need_help_getting how_can_i_get how_can_we_get how_do_you_get can_not_lift can_not_haul can_not_drag "
-        "need_to_pull have_to_pull want_to_get trying_to_drag trying_to_haul trying_to_fish trying_to_reach"
+        "how_do_i_get get_help_get please_get trying_to_pull how_do_we_get can_not_reach to_pull_out need_help_getting "
+        "how_can_i_get how_can_we_get how_do_you_get can_not_lift can_not_haul can_not_drag need_to_pull have_to_pull "
+        "want_to_get trying_to_drag trying_to_haul trying_to_fish trying_to_reach"
     ),
     "reach_it": "reaching_in reaching_down_in reach_in_and reach_in_now reach_in_there reaching_into reach_in_to",
     "there_is": "there_is i_hear can_hear i_see",
@@ -195,11 +194,11 @@ PEOPLE: dict[str, str] = {
     ),
     "benign": (
         "measure~ put puts putting look~ pour~ pump~ stick~ stuck poke~ say~ said see~ saw seen found find~ check~ "
-        "flush~ shine~ push~ dip~ test~ have has had stir~ clean~ work~ works live~ buried bury~ built build~ "
-        "install~ dig~ dug hose~ rinse~ snake~ with hold~ add~ drop~ lower~ use~ used read~ reads mark~ level think~ "
-        "thinks throw~ threw dump~ empty emptied emptying photograph~ video~ spot~ notice~ want~ wants pulled pull~ "
-        "get~ got need~ needs left leave~ lost lose~ keep~ kept shoot~ shot took take~ pee~ peed know~ knows told "
-        "tell~ was_taught show~ showed smell~ replace~ replaced fix~ fixed point~ pointed film~ filmed wonder~"
+        "flush~ shine~ push~ dip~ test~ have has had stir~ clean~ work~ works live~ buried bury~ built build~ install~ "
+        "dig~ dug hose~ rinse~ snake~ with hold~ add~ drop~ lower~ use~ used read~ reads mark~ level think~ thinks "
+        "throw~ threw dump~ empty emptied emptying photograph~ video~ spot~ notice~ want~ wants pulled pull~ get~ got "
+        "need~ needs left leave~ lost lose~ keep~ kept shoot~ shot took take~ pee~ peed know~ knows told tell~ "
+        "was_taught show~ showed smell~ replace~ replaced fix~ fixed point~ pointed film~ filmed wonder~"
     ),
     "mire": "drink soup slop goop muck filth sludge goo mess pit slime poop crap shit gunk sewage stew",
     "splash": "splash splosh kersplash plop",
@@ -234,4 +233,7 @@ PEOPLE: dict[str, str] = {
     "it_word": "it that there",
     "now_word": "now",
     "up_to": "up_to to_knee",
+    "after_person": "after_him after_her after_them after_dog after_kid after_son after_it",
+    "standing_on": "standing_on sitting_on am_on kneeling_on stood_on is_on are_on",
+    "gives_now": "giving_way gives_way giving cracking sinking sagging collapsing moving buckling",
 }

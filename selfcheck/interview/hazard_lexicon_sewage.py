@@ -26,12 +26,12 @@ SEWAGE: dict[str, str] = {
         "overflow* over_flow over_flowing over_flowed over_flows overflowing shooting running flowing all_over "
         "everywhere saliendo sale full desborda* rebosando vomiting squirting back_flow backflow backin_up up_through "
         "up_thru coming into_the covering flowing_over coming_all came_flooding creeping burbling_up belching welling "
-        "shoots_up shot_up fountaining splashing backs_out trickling dripping percolating inches_of is_on "
-        "on_the_floor on_floor boiling_up blowing_back rushing reappearing up_out_of up_in up_into up_from "
-        "bubbling_out flood~ back~_up ooze~ gush~ seep~ leak~ spew~ fill~ bubble~ come~_up come~_out rise~ spill~ "
-        "pour~ surge~ erupt~ spurt~ geyser~ return~ well~_up push~_up burp~_up spit~_up come~_back gurgl~_up "
-        "bubble~_up push~_back back~_into regurgitate~ come~_back_up flow~ cover~ creep~ belch~ fountain~ percolate~ "
-        "rush~ squirt~ shoots shot runs"
+        "shoots_up shot_up fountaining splashing backs_out trickling dripping percolating inches_of is_on on_the_floor "
+        "on_floor boiling_up blowing_back rushing reappearing up_out_of up_in up_into up_from bubbling_out flood~ "
+        "back~_up ooze~ gush~ seep~ leak~ spew~ fill~ bubble~ come~_up come~_out rise~ spill~ pour~ surge~ erupt~ "
+        "spurt~ geyser~ return~ well~_up push~_up burp~_up spit~_up come~_back gurgl~_up bubble~_up push~_back "
+        "back~_into regurgitate~ come~_back_up flow~ cover~ creep~ belch~ fountain~ percolate~ rush~ squirt~ shoots "
+        "shot runs"
     ),
     "overflow": (
         "overflow* over_flow over_flowing over_flows over_flowed coming_back_up came_up vomiting desborda* rebosando "
@@ -63,8 +63,7 @@ SEWAGE: dict[str, str] = {
         "yard lawn grass ground outside garden driveway ditch creek surface field backyard patio street pasture woods "
         "flower_bed hill slope road jardin drain_field leach_field drainfield well lake pond stream neighbor* suelo "
         "outdoors leachfield tierra back_yard front_yard flowerbed drive sidewalk path walkway gutter roadside ravine "
-        "culvert swale hillside sandbox playground swing_set vegetable_garden meadow lawns front_lawn paddock "
-        "property"
+        "culvert swale hillside sandbox playground swing_set vegetable_garden meadow lawns front_lawn paddock property"
     ),
     "pool": (
         "lake stream river pile swamp trickle spring fountain charco mess wet_spot lagoon stream_of river_of flood "
@@ -146,8 +145,8 @@ SEWAGE: dict[str, str] = {
         "stinky rank foul ripe nasty funky smellin stank stunk pong"
     ),
     "sewage_word": (
-        "sewage raw_sewage sewer_water sewerwater septic_water effluent septage wastewater raw_waste human_waste "
-        "feces faeces excrement sewage_water"
+        "sewage raw_sewage sewer_water sewerwater septic_water effluent septage wastewater raw_waste human_waste feces "
+        "faeces excrement sewage_water"
     ),
     "place_prep": (
         "by near on under behind beside along around across against over all_over everywhere below between outside "
@@ -156,4 +155,18 @@ SEWAGE: dict[str, str] = {
     "overflow_n": "overflow runoff run_off seepage leakage discharge outflow",
     "high_alarm": "high_water_alarm high_level_alarm water_alarm septic_alarm tank_alarm pump_alarm",
     "sewer_smell": "rotten_egg rotten_eggs sewer_gas sewer_smell smell_of_eggs egg_smell septic_gas smell_eggs",
+    "foul": (
+        "grey gray black brown dirty nasty smelly stinky stinking foul gross rank murky funky reeking filthy greenish "
+        "green putrid disgusting yucky septic sewer toilet milky slimy rotten"
+    ),
+    "liquid": "water liquid stuff goo ooze gunk fluid sludge slime crud soup juice mess muck waste waters slop",
+    "flows": (
+        "pour~ bubble~ ooze~ seep~ leak~ gush~ spill~ dribble~ squirt~ weep~ well~ drip~ spew~ trickle~ run~ flow~ "
+        "coming comes came come"
+    ),
+    "from_under": (
+        "from_under out_from_under out_around out_from_around from_around from_beneath out_of out_under out_by "
+        "out_round under around from_below out_from from_underneath out_beside out_between up_around up_round "
+        "up_through"
+    ),
 }

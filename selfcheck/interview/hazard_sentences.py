@@ -47,12 +47,23 @@ class Sentence:
                     self._add(concept, (place, place + length))
         self.bars = [index for index, word in enumerate(self.words) if word in ("|", "||", "??")]
         self.rank.append(len(core))
+        self._find_filth()
         self._find_in_place()
 
     def _add(self, concept: str, span: Span) -> None:
         if (concept, span) not in self._seen:
             self._seen.add((concept, span))
             self.found.setdefault(concept, []).append(span)
+
+    def _find_filth(self) -> None:
+        """Water, or what flows like it, that is called foul: "grey stinking water"."""
+        foul = {end: start for start, end in reversed(self.found.get("foul", ()))}
+        for start, end in self.found.get("liquid", ()):
+            begins = start
+            while begins in foul:
+                begins = foul[begins]
+            if begins < start:
+                self._add("filth", (begins, end))
 
     def _find_in_place(self) -> None:
         """Somebody who *is* in or down somewhere: `in_place`, and `in_deep` when it is "in there" or "down there"."""

@@ -35,10 +35,11 @@ _SLIPS = {
     "hedded": "headed", "feint": "faint", "whats": "what is", "wheres": "where is", "snuk": "sunk",
     "dads": "dad is", "moms": "mom is", "lids": "lids", "unconcious": "unconscious", "jst": "just", "thru": "through",
     "hight": "height", "swage": "sewage", "sewrage": "sewage", "sewerage": "sewage", "sewadge": "sewage",
-    "breth": "breath", "breeth": "breathe", "til": "until", "n": "in", "kollapsed": "collapsed", "wierd": "weird",
+    "breth": "breath", "brake": "broke", "braking": "breaking", "breeth": "breathe",
+    "til": "until", "n": "in", "kollapsed": "collapsed", "wierd": "weird",
     "lil": "little", "otu": "out", "uot": "out", "upp": "up", "ont": "on", "thier": "their",
     "gte": "get", "sewidge": "sewage", "opend": "opened", "openning": "opening", "stoped": "stopped", "bouncey":
-    "bouncy", "waht": "what", "blots":
+    "bouncy", "waht": "what", "wat": "what", "wut": "what", "blots":
     "bolts", "shrot": "short", "het": "the", "adn": "and", "iz": "is", "wee": "little",
     "dizzie": "dizzy", "dissy": "dizzy", "diszy": "dizzy", "dizz": "dizzy", "woosy": "woozy", "wuzzy": "woozy",
 }  # fmt: skip
@@ -61,7 +62,7 @@ def _sound(word: str) -> str:
 
 #: words of these concepts, other than the shortest, are worth mending; of the others only those in `_CORE`
 _CONCEPTS = (
-    "ill ache fall drown no_answer breath child adult tank hole climb lean fire_sure smoke igniter shock broken "
+    "ill faint ache fall drown no_answer breath child adult tank hole climb lean fire_sure smoke igniter shock broken "
     "service ground sinkhole sink overflow backup fixture indoors filth pool help body senses sense_hurt weak state "
     "stuck shove_in cling stand hit limb_wheel outside sounding alarm surface up tank_over broken_act hurt"
 )
@@ -88,7 +89,8 @@ _CORE = (
     "gives doesnt cannot twins spinning inhaled breathed short right bolts screws hollow fumes fasten fastened locked "
     "flimsy stolen stripped swimmy screwed appeared puddle pulse lungs hard tight knees split edge loose soil "
     "sunk sags through come open "
-    "opening crater rotten eggs alarm beeping needs trouble cable drove leave left hatch stand attached"
+    "myself himself herself outside pouring bubbling oozing seeping springy hollow opening crater rotten eggs alarm "
+    "beeping needs trouble cable drove leave left hatch stand attached"
 )
 _CORE_BY_START: dict[str, list[str]] = {}
 for _word in _CORE.split():
@@ -99,6 +101,14 @@ for _word in _MENDABLE:
     _BY_START.setdefault(_word[0], []).append(_word)
     if len(_word) > 6 and len(_heard := _sound(_word)) > 3:
         _BY_SOUND.setdefault(_heard, _word)
+
+
+def _shuffle(word: str) -> str:
+    """The first letter, the last, and those between in the order of the alphabet."""
+    return f"{word[0]}{''.join(sorted(word[1:-1]))}{word[-1]}"
+
+
+_SHUFFLED = {_shuffle(word): word for word in (*_MENDABLE, *_CORE.split()) if len(word) > _SHORTEST}
 #: words whose first two letters were swapped
 _SWAPPED_START = {f"{word[1::-1]}{word[2:]}": word for word in (*_MENDABLE, *_CORE.split())}
 
@@ -114,6 +124,8 @@ def mended(word: str) -> str:
         return word
     near = [known for known in _CORE_BY_START.get(word[0], ()) if one_slip(word, known)]
     swapped = [known for known in near if _same_letters(word, known)]
+    if not near and (shuffled := _SHUFFLED.get(_shuffle(word))):
+        return shuffled
     for known in (*swapped, *(known for known in near if len(known) > _LEAST)):
         return _SLIPS.get(known, known)
     if len(word) < _SHORTEST:

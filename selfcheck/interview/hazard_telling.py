@@ -17,10 +17,12 @@ from selfcheck.interview.hazard_telling_words import (
     DETERMINERS,
     DONE,
     DOUBT,
+    EMPHATIC,
     FINITE,
     GONE,
     HAD,
     INDEFINITE,
+    LACKS,
     LASTING,
     LONG_PAST,
     LOOKING,
@@ -64,14 +66,32 @@ def is_told(rule: Rule, match: Match, sentence: Sentence, line: str, later: str,
     return not (_is_supposed(rule.hazard, danger, head, before, clause) or _is_asked(rule.bare, clause, sentence.text))
 
 
+def told_as_so(sentence: Sentence, line: str) -> bool:
+    """Whether nothing in a sentence asks, supposes, denies or looks back, and nothing in the line says it is put right.
+
+    Stricter than `is_told`, which looks at what stands around one match.
+    """
+    text = sentence.text
+    spans = (span for concept in LACKS for span in sentence.found.get(concept, ()))
+    told = {place for start, end in spans for place in range(start, end)}
+    if any(word in DENIALS and place not in told for place, word in enumerate(sentence.words)):
+        return False
+    if "??" in text or sentence.words[:1] == ["why"] or QUESTION.search(text) or STORY.search(text):
+        return False
+    if any(pattern.search(line) for pattern in (LONG_PAST, DAY_PAST, MENDED)):
+        return False
+    return all(
+        marker.group() in EMPHATIC or PLAINLY & set(text[marker.end() :].split()[:1])
+        for marker in SUPPOSED.finditer(text)
+    )
+
+
 def _denied_between(sentence: Sentence, match: Match) -> bool:
-    """Whether "not" or "no" stands between the head and what belongs to it."""
-    start, end = match.head
-    for low, high in match.slots:
-        between = sentence.words[end:low] if low >= end else sentence.words[high:start]
-        if low >= end and DENIALS & set(between):
-            return True
-    return False
+    """Whether "not" or "no" stands between the head and what belongs to it, and belongs to none of these itself."""
+    _, end = match.head
+    own = {place for low, high in match.slots for place in range(low, high)}
+    last = max((low for low, _ in match.slots), default=end)
+    return any(sentence.words[place] in DENIALS and place not in own for place in range(end, last))
 
 
 def _is_living(word: str) -> bool:
@@ -122,7 +142,7 @@ def _is_over(hazard: str, head: str, before: str, sentence: str, line: str, sinc
     """Whether it is long past, or has been put right. `since`: what follows from the head on."""
     past = _holds(LONG_PAST, sentence)
     if hazard in ("lid_broken", "ground_sunk"):
-        return _holds(MENDED, line) or (past and OLD_LID.search(line) is not None)
+        return _holds(MENDED, line) or (past and OLD_LID.search(line) is not None) or "used to" in before
     if hazard == "feeling_ill":
         if past or LASTING.search(head) is not None:
             return past
@@ -153,12 +173,15 @@ def _is_supposed(hazard: str, danger: bool, head: str, before: str, clause: str)
     if AHEAD.match(clause):
         return True
     for marker in SUPPOSED.finditer(before):
-        if marker.group() in MODALS and head.split()[0] in PLAINLY:
+        if marker.group() in MODALS and PLAINLY & {head.split()[0], *before[marker.end() :].split()[:1]}:
             continue
         between = before[marker.end() :].replace("|", " ").split()
         word = marker.group()
-        if word.endswith("keep") and not {*between} - {"almost", "nearly", "just"} and head.split()[0].endswith("ing"):
+        kept = next((one for one in (*between, *head.split()) if one not in ("almost", "nearly", "just")), "")
+        if word.endswith("keep") and kept.endswith("ing"):
             continue  # "I keep blacking out"
+        if word in EMPHATIC and not between and not clause.startswith(word):
+            continue  # "he did fall in"
         if word in MODALS:
             if DONE.search(head.split()[0]) or (hazard == "feeling_ill" and word in ("might", "may", "could")):
                 continue
@@ -193,7 +216,7 @@ def _is_asked(bare: bool, clause: str, sentence: str) -> bool:
     if rest[:1] == ["not"] and "??" not in sentence:
         return False  # "can not reach it so I am going in": the "I" is left out
     if word == "who":
-        return not rest or (bare and rest[0] in MODALS)
+        return not rest or rest[0] in MODALS
     if word.startswith("any"):
         return _subjects(rest) == 0 and ("??" in sentence or len(sentence.split()) <= 4)
     if word in WH:

@@ -6,6 +6,8 @@ import re
 
 from selfcheck.text import words
 
+#: concepts whose words hold a denial, and tell of danger by it: "not breathing", "no lid"
+LACKS = words("no_answer no_breath no_feel no_lid bad_fit not_right not_out not_up not_away not_closed pit_appears")
 PRONOUNS = words("he she they we i you someone somebody everyone alguien el ella")
 DETERMINERS = words("the my our his her their a an this that your")
 PREPOSITIONS = words("of in from at on near by with to over around into under through about like for inside")
@@ -38,7 +40,8 @@ LONG_PAST = re.compile(
 )
 MENDED = re.compile(
     r"\b(?:filled(?! with| up)|replaced|fixed|repaired|patched|swapped|filled in|taken care of|mended|reparad[oa]|new "
-    r"(?:lid|one|cover|riser)|(?:is|are|was|it|all|everything) (?:fine|ok|okay|good|clear|sorted) now|"
+    r"(?:lid|one|cover|riser|(?:drain |leach )?field|tank|pump|pipe|system)|"
+    r"(?:is|are|was|it|all|everything) (?:fine|ok|okay|good|clear|sorted) now|"
     r"stopped now|has stopped|cleared up|cleared it|snaked|unclogged|plumber (?:fixed|came and)|works "
     r"(?:fine )?now|resolved)\b"
 )
@@ -69,6 +72,7 @@ SUPPOSED = re.compile(
     r"why (?:can|should|must|would|not|no)|"
     r"what if|even if|if|in case|suppose|supposing|imagine|pretend|pretending|unless|whether|so "
     r"that|so (?:no ?one|nobody|nothing)|"
+    r"(?:normal|ok|okay|usual|common|bad|safe|true) (?:that|if|when)|"
     r"so (?:they|he|she|kids?|the kids?|people) (?:can|could|do|does|will|would|might|may|should)|"
     r"to keep|keeping|(?:^|"
     r"(?<=[|] )|please |i |we |must |will |should )keep|prevent|avoid|make sure|making sure|"
@@ -79,10 +83,13 @@ SUPPOSED = re.compile(
     r"how (?:do|can|would|will|could|to) (?:i |you |we |one )?(?:know|tell|check|see|spot)|how likely|"
     r"what happens (?:when|if)|what (?:do|should|would|can) (?:i|we|you) do (?:when|if)|what to do "
     r"(?:when|if)|do i do if|"
-    r"when (?:a|an|someone|somebody|people|kids|children|you|sewage|things?|it)|before (?:the|it|"
+    r"when (?:a|an|someone|somebody|people|kids|children|you|sewage|things?|it)|"
+    r"before (?:the|it|anyone|anybody|somebody|people|kids|he|she|they|"
     r"someone|a|sewage|my|our)|until|would|wish|hope(?:fully)?|hoping|ever|difference between|meaning "
     r"of|what is|what are|define|como se si|que pasa si|si se|rather than|instead of|"
-    r"by accident could|supposed to|insurance|cover(?:s|ed)? by|cost of|price of|cost to|how much|"
+    r"by accident could|supposed to|insurance|"
+    r"cover(?:s|ed)? by (?:my |our |the )?(?:home )?(?:insurance|warranty|policy)|"
+    r"cost of|price of|cost to|how much|"
     r"could|might|may|can|should|does|do|did|dont|never let|not let|in order|rule|rules)\b(?! "
     r"be\b)"
 )
@@ -95,6 +102,8 @@ AHEAD = re.compile(
 )
 #: "can smell", "does not": what the modal stands by is told, not supposed
 PLAINLY = words("hardly barely not smell see hear feel taste no")
+#: "he did fall"
+EMPHATIC = words("do does did")
 MODALS = words("could might may can should does do did would")
 QUESTION = re.compile(
     r"(?:^|\| )(?:so |ok |okay |hey |um |and |wait |hi |well |then |but |please |quick question |"

@@ -32,6 +32,10 @@ _ENDINGS = (
         r"\1 is",
     ),
     (re.compile(r"'s\b"), " "),
+    (
+        re.compile(r"\b(lid|cover|tank|hole|hatch)s (?=(?:wide )?(?:open|off|gone|missing|broken|loose|cracked)\b)"),
+        r"\1 is ",
+    ),
 )
 #: sayings with a "no" or "not" that denies nothing
 _SAYINGS = re.compile(
@@ -50,12 +54,15 @@ _SAYINGS = re.compile(
 _FINE = re.compile(
     r"\b(?:not (?:feeling|doing) (?:so |too |very )?(?:good|well|great|hot|right)|do not feel (?:so |"
     r"too |very )?(?:good|well|right|great|ok|okay|hot)|does not feel (?:so |too |very )?(?:good|well|"
-    r"right)|not feeling (?:ok|okay)|feel not (?:so |too |very )?(?:good|well|right|ok))\b"
+    r"right)|not feeling (?:ok|okay)|(?<=i )am not (?:so |very )?well|"
+    r"feel not (?:so |too |very )?(?:good|well|right|ok))\b"
 )
 _NOT_OK = re.compile(
     r"\b(he|she|i|we|they|husband|wife|dad|mom|son|daughter|kid) "
     r"(?:am|is|are) not (?:ok|okay|alright|good|right)(?= *$| *[|])"
 )
+#: "my mother in law" is in nothing
+_IN_LAW = re.compile(r"(?<=[rn]) in laws?\b")
 #: words that break off what was being said
 _ALARM = re.compile(r"\b(?:oh (?:my )?(?:god|lord|no)|hold on|hang on|uh oh|oh shit|wait)\b")
 _I_WILL = re.compile(r"\bill (?=(?:just|be|go|climb|get|jump|reach|hop|crawl|call|do|never|not|have)\b)")
@@ -90,6 +97,7 @@ def normal(text: str) -> str:
     flat = re.sub(r",|\s-+\s|[()–—]|\b(?:but|however|although|though|except|pero)\b", " | ", flat)
     words = re.findall(r"[a-z']+|\d+|\|+|\?\?", flat)
     whole = " ".join(filter(None, (mended(word.strip("'")) for word in words[:220])))
+    whole = _IN_LAW.sub("", whole)
     whole = _NOT_OK.sub(r"\1 feel unwell", whole)
     whole = _FINE.sub("feel unwell", whole)
     whole = _I_WILL.sub("i will ", _ALARM.sub(" | ", whole))

@@ -12,8 +12,9 @@ from typing import Literal
 
 from selfcheck.interview import hazard_people, hazard_places
 from selfcheck.interview.hazard_sentences import Rule, Sentence
-from selfcheck.interview.hazard_telling import is_doubtful, is_question, is_told
+from selfcheck.interview.hazard_telling import is_doubtful, is_question, is_told, told_as_so
 from selfcheck.interview.hazard_telling_words import QUESTION
+from selfcheck.interview.hazard_weighing import kinds, weight
 from selfcheck.interview.hazard_words import normal
 
 HazardVerdict = Literal["danger", "call_now"]
@@ -42,6 +43,10 @@ RULES: tuple[Rule, ...] = (
 _MOST = 4
 #: sentences that are read one by one; the rest is read as one
 _SENTENCES = 16
+#: from this weight on a sentence is asked about (our own choice, by lines that were left out of learning)
+_LIKELY = 20
+#: from this weight on, when it is understood in no other way
+_POSSIBLE = -10
 _ORDER = {hazard: place for place, hazard in enumerate(VERDICTS)}
 
 
@@ -80,9 +85,26 @@ def find(text: str) -> Hazard | None:
                 told = Hazard(rule.hazard, VERDICTS[rule.hazard], sure)
                 best = told if _outranks(rule, best) else best
                 plain = told if sure and _outranks(rule, plain) else plain
-    if best is None or best.sure or plain is None:
+    if best is None:
+        return next(iter(_weighed(line, _LIKELY)), None)
+    if best.sure or plain is None:
         return best
     return replace(best, also=plain.id)
+
+
+def perhaps(text: str) -> tuple[Hazard, ...]:
+    """What a line that fits nothing else may tell of, the likeliest first; for one that would else be put by."""
+    return _weighed(normal(text), _POSSIBLE)
+
+
+def _weighed(line: str, least: int) -> tuple[Hazard, ...]:
+    """The hazards that the heaviest sentence of a line speaks for, when it weighs enough."""
+    sentences = [Sentence(part) for part in line.split("||", _SENTENCES)]
+    told = [sentence for sentence in sentences if sentence.found and told_as_so(sentence, line)]
+    heaviest = max(told, key=weight, default=None)
+    if heaviest is None or weight(heaviest) < least:
+        return ()
+    return tuple(Hazard(kind, VERDICTS[kind], sure=False) for kind in kinds(heaviest))
 
 
 def asked(text: str) -> str | None:

@@ -2,6 +2,7 @@
 
 import pytest
 
+from selfcheck.interview.hazard_fitting import GONE, LOST
 from selfcheck.interview.hazard_lexicon import CONCEPTS
 from selfcheck.interview.hazard_sentences import Rule, Sentence
 from selfcheck.interview.hazards import RULES
@@ -52,7 +53,24 @@ def test_somebody_who_is_in_a_place_is_told_from_somebody_who_does_something_the
 
 
 def test_rules_and_concepts_fit_together() -> None:
-    named = {concept for rule in RULES for concept in rule.heads}
-    named |= {concept for rule in RULES for slot in rule.slots for concept in slot.concepts}
+    rules = (*RULES, *GONE, *LOST)
+    named = {concept for rule in rules for concept in rule.heads}
+    named |= {concept for rule in rules for slot in rule.slots for concept in slot.concepts}
+    computed_from = {"be", "deep", "inside", "from_inside", "foul", "liquid"}
     assert named - _COMPUTED <= set(CONCEPTS)
-    assert set(CONCEPTS) - named <= {"be", "deep", "inside", "from_inside"}  # of these, places are computed
+    assert set(CONCEPTS) - named <= computed_from
+
+
+@pytest.mark.parametrize(
+    ("text", "filth"),
+    [
+        ("a pool of grey stinking water", "grey stinking water"),
+        ("black liquid on the lawn", "black liquid"),
+        ("clean water on the lawn", ""),
+        ("the grey lid", ""),
+    ],
+)
+def test_what_flows_and_is_called_foul_is_filth(text: str, filth: str) -> None:
+    sentence = Sentence(text)
+    spans = [" ".join(sentence.words[start:end]) for start, end in sentence.found.get("filth", ())]
+    assert (filth in spans) if filth else not spans
