@@ -235,7 +235,8 @@ def _when_next(judgement: Judgement, words: VerdictWords, units: Units) -> tuple
         lines.append(words.say("when", "rate_published"))
     else:
         amount = show_volume(judgement.forecast.litres_per_person_year / 1000, units)
-        lines.append(words.say("when", "rate").format(amount=amount))
+        name = "rate_first_part" if (judgement.tank.compartments or 1) > 1 else "rate"
+        lines.append(words.say("when", name).format(amount=amount))
     if "pump_out_date" in judgement.forecast.assumed:
         start = show_day(judgement.forecast.people.start, units)
         lines.append(words.say("when", "start_assumed").format(day=start))

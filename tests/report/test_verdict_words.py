@@ -209,6 +209,7 @@ def test_what_was_read_in_the_second_part_is_told_as_of_there() -> None:
     page = verdict_screen(found, verdict_words())
     assert any(line.startswith("In the second part: sludge, what has sunk, ends") for line in page.why)
     assert "In the second part: scum 1¼ ± ½ in, sludge 19¾ ± ¾ in." in page.seen
+    assert any(line.startswith("In the first part, this household leaves") for line in page.when_next)
 
 
 RECKONED = [
