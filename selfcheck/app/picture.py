@@ -30,7 +30,7 @@ def of(sitting: Sitting, conversation: Conversation | None, words: Mapping[str, 
     rules = conversation.context.rule_sets.get(sitting.rules or household.rules)
     if not several:
         return of_draft(household, checks, conversation.draft(), rules, words)
-    from selfcheck.interview.tank_told import told_by
+    from selfcheck.interview.septic_told import told_by
     from selfcheck.sitting.several_tanks import tank_told_of
 
     return of_draft(household, checks, told_by(conversation), rules, words, tank_told_of(conversation).id)

@@ -95,7 +95,7 @@ def filter_may_matter(answered: Answered, context: Context) -> bool:
 def called_anyway(answered: Answered, context: Context) -> bool:
     """What was seen, smelled or told calls somebody, whatever the readings will be."""
     from selfcheck.domain.judging import called_anyway
-    from selfcheck.interview.drafted import drafted, without_readings
+    from selfcheck.interview.septic_drafted import drafted, without_readings
 
     def called() -> bool:
         case, tank = drafted(answered, context)
@@ -107,7 +107,7 @@ def called_anyway(answered: Answered, context: Context) -> bool:
 def _could_turn_the_verdict(answered: Answered, context: Context) -> tuple[str, ...]:
     """Ids of the better readings that could, by the layers alone; none before there is sludge read to go by."""
     from selfcheck.domain.judging import worth_reading
-    from selfcheck.interview.drafted import drafted, readings_alone
+    from selfcheck.interview.septic_drafted import drafted, readings_alone
 
     def worth() -> tuple[str, ...]:
         case, tank = drafted(answered, context)

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING, Any
 
 from selfcheck.domain.showing import show_length
 from selfcheck.interview.context import Context
-from selfcheck.interview.finishing import answers_of
+from selfcheck.interview.septic_finishing import answers_of
 from selfcheck.interview.transcript import transcript
 from selfcheck.loading.conversations import flow_ids, script
 from selfcheck.sitting.desk import Go, Page, Part, Talk, Way

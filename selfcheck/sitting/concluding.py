@@ -8,8 +8,8 @@ from typing import TYPE_CHECKING, Any
 from selfcheck.domain.check import Check
 from selfcheck.errors import UsageProblem
 from selfcheck.interview.collect import observed
-from selfcheck.interview.finishing import make_check, make_household, make_pump_out
-from selfcheck.interview.tank_told import told_by
+from selfcheck.interview.septic_finishing import make_check, make_household, make_pump_out
+from selfcheck.interview.septic_told import told_by
 from selfcheck.sitting.keeping import Keeper
 from selfcheck.sitting.water import with_meter
 from selfcheck.storage.layout import HOUSEHOLD

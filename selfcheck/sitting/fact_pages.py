@@ -14,8 +14,8 @@ from selfcheck.interview.collect import error_of, on_record
 from selfcheck.interview.context import Context
 from selfcheck.interview.recorded import recorded_answer
 from selfcheck.interview.septic_record import ORDINALS, tanks_in_order
+from selfcheck.interview.septic_told import put_back, with_first
 from selfcheck.interview.showing import show_answer, show_within
-from selfcheck.interview.tank_told import put_back, with_first
 from selfcheck.loading.conversations import script
 from selfcheck.sitting.chart import with_chart
 from selfcheck.sitting.desk import Back, Go, Page, Part, Stay, Step, Talk, Way, words_of

@@ -9,7 +9,7 @@ from functools import partial
 from typing import TYPE_CHECKING, Any
 
 from selfcheck.interview.answers import Answer
-from selfcheck.interview.finishing import kept
+from selfcheck.interview.septic_finishing import kept
 from selfcheck.loading.conversations import script
 from selfcheck.sitting.desk import Desk, Go, Page, Part, Step, Talk, Way
 from selfcheck.sitting.endings import page_words

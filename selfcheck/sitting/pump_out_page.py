@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Any, NamedTuple
 
 from selfcheck.domain.check import PumpOut, standing
 from selfcheck.domain.showing import show_length
-from selfcheck.interview.tank_told import place_of, put_back, with_first
+from selfcheck.interview.septic_told import place_of, put_back, with_first
 from selfcheck.loading.conversations import script
 from selfcheck.sitting.desk import Back, Go, Page, Part, Stay, Step, Talk, Way
 from selfcheck.sitting.small_talks import asking

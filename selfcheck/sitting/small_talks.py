@@ -9,11 +9,11 @@ from typing import Any
 from selfcheck.interview.answers import Answer
 from selfcheck.interview.collect import collect
 from selfcheck.interview.context import Answered, Context
-from selfcheck.interview.finishing import kept
 from selfcheck.interview.nodes import Condition, Flow, Section
 from selfcheck.interview.predicates import PREDICATES
 from selfcheck.interview.replay import begin, follow
 from selfcheck.interview.script import Script
+from selfcheck.interview.septic_finishing import kept
 from selfcheck.loading.conversations import script
 from selfcheck.loading.place import Place
 

@@ -11,7 +11,7 @@ from selfcheck import __version__
 from selfcheck.domain.household import Household
 from selfcheck.errors import UsageProblem
 from selfcheck.interview.answers import Answer
-from selfcheck.interview.finishing import answers_of
+from selfcheck.interview.septic_finishing import answers_of
 from selfcheck.sitting.at_start import HomeFacts, Unfinished, home_facts
 from selfcheck.sitting.open_record import OpenRecord
 

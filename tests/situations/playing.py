@@ -14,8 +14,8 @@ from typing import Any
 from selfcheck.domain.judging import Case, Judgement, judge
 from selfcheck.interview.context import Context
 from selfcheck.interview.dialogue import Conversation
-from selfcheck.interview.finishing import make_check, make_household, make_pump_out
 from selfcheck.interview.messages import Message
+from selfcheck.interview.septic_finishing import make_check, make_household, make_pump_out
 from selfcheck.interview.side_questions import Guide
 from selfcheck.loading import rules, signs
 from selfcheck.loading.guide import guide

@@ -10,8 +10,8 @@ import pytest
 from selfcheck.domain.check import PumpOut
 from selfcheck.domain.showing import show_date
 from selfcheck.interview.dialogue import Conversation
-from selfcheck.interview.finishing import make_pump_out
 from selfcheck.interview.phrases import FILLS
+from selfcheck.interview.septic_finishing import make_pump_out
 from tests.situations.playing import TODAY, begin
 from tests.situations.test_half_understood import standing_at
 

@@ -9,9 +9,9 @@ from selfcheck.domain.check import Readings, Seen
 from selfcheck.domain.household import Tank
 from selfcheck.domain.verdict import Case
 from selfcheck.interview.context import Answered, Context
-from selfcheck.interview.finishing import make_check, make_household, make_pump_out
+from selfcheck.interview.septic_finishing import make_check, make_household, make_pump_out
 from selfcheck.interview.septic_record import household_of
-from selfcheck.interview.tank_told import told
+from selfcheck.interview.septic_told import told
 
 
 def drafted(answered: Answered, context: Context) -> tuple[Case, Tank]:
