@@ -111,8 +111,8 @@ def _still(pump_out: PumpOut, seen: SeenEmpty, checks: Sequence[Check]) -> list[
 
 
 def _is_visit(check: Check, emptied: Sequence[PumpOut]) -> bool:
-    """Whether a check holds nothing but what was told at a pump-out."""
-    if not any(one.on <= check.on for one in emptied) or check.gate == "passed":
+    """Whether a check holds nothing but what was told at a pump-out. A danger has a day of its own."""
+    if not any(one.on <= check.on for one in emptied) or check.gate == "passed" or check.hazards:
         return False
     asked = any(getattr(check.seen, name) is not None for name in _ASKED_YEARLY)
     return not asked and check.seen.second_compartment is None and not _layers_read(check.seen.readings)
