@@ -150,7 +150,9 @@ def test_a_danger_told_while_one_fact_is_put_right_is_written_at_once(tmp_path: 
         sitting.close()
 
 
-@pytest.mark.parametrize("line", ["we are standing on the lid", "my kid is leaning over the hole", "sparks at the vent"])
+@pytest.mark.parametrize(
+    "line", ["we are standing on the lid", "my kid is leaning over the hole", "sparks at the vent"]
+)
 def test_a_danger_told_after_a_pump_out_is_one_of_the_day_it_is_told(tmp_path: Path, line: str) -> None:
     sitting = opened(demo(tmp_path / "home"))
     try:
