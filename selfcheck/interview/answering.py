@@ -11,7 +11,7 @@ from selfcheck.interview.measuring import is_measured_unknown, measure, two_numb
 from selfcheck.interview.messages import Message
 from selfcheck.interview.naming import named_node
 from selfcheck.interview.nodes import Node
-from selfcheck.interview.passing import in_part, in_passing, read_back
+from selfcheck.interview.passing import in_part, in_passing, offer_back
 from selfcheck.interview.picking import offer
 from selfcheck.interview.prompting import CHANGED, RIGHT, STILL, introduce
 from selfcheck.interview.replay import follow
@@ -103,7 +103,7 @@ def _by_kind(talk: Conversation, node: Node, text: str) -> list[Message]:
         return commands.change(talk, named)
     found = elsewhere(talk.script, talk.state, text, talk.context)
     if found.answers and not talk.revising:
-        return talk.ask(read_back(talk, found, text))
+        return offer_back(talk, found, text)
     if not asks and (said := in_part(talk, text)) is not None:
         return said
     return missing.not_understood(talk, text)

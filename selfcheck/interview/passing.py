@@ -37,7 +37,7 @@ def in_passing(talk: Conversation, text: str) -> list[Message] | None:
     if node is not None and node.gate and not found.later:
         return None
     if others and (len(found.answers) > 1 or not (found.rest or found.later)):
-        return talk.ask(read_back(talk, found, text))
+        return offer_back(talk, found, text)
     if not found.answers and found.later:
         talk.record(Answer(NOTE, "value", text, said=text))
         return [Message("note", talk.phrases.say("told_too_early")), *talk.question()]
@@ -49,6 +49,18 @@ def in_part(talk: Conversation, text: str) -> list[Message] | None:
     found = several(talk.script, talk.state, text, talk.context)
     if talk.revising or not found.answers or not (found.rest or found.later):
         return None
+    return talk.ask(read_back(talk, found, text))
+
+
+def offer_back(talk: Conversation, found: Several, text: str) -> list[Message]:
+    """What was understood, read back for a yes; nothing is offered that was said before, just so."""
+    given = talk.state.answered
+    before = [given.get(answer.question) for answer in found.answers]
+    if all(
+        old is not None and (old.state, old.value) == (new.state, new.value)
+        for old, new in zip(before, found.answers, strict=True)
+    ):
+        return [Message("note", talk.phrases.say("known_already")), *talk.question()]
     return talk.ask(read_back(talk, found, text))
 
 

@@ -24,7 +24,8 @@ PHRASES: dict[str, tuple[str, ...]] = {
         (
             "at_end", "back_none", "bound_again", "cannot_be_unknown", "cannot_skip", "change_none", "change_stop",
             "change_which", "elsewhere", "elsewhere_ask", "elsewhere_no", "told_too_early", "understood_part",
-            "close_first", "close_leave", "echo_none", "echo_unknown", "empty", "go_on", "hazard_again", "hazard_no",
+            "known_already",
+            "close_first", "close_leave", "danger_ask", "echo_none", "echo_unknown", "empty", "go_on", "hazard_again", "hazard_no",
             "hazard_not", "hazard_unnamed", "hazard_yes", "help", "hint_choose", "hint_choose_several", "hint_confirm",
             "hint_date", "hint_length", "hint_note", "hint_number", "hint_say", "hint_volume", "left", "left_open",
             "left_unsaved", "level_caution", "level_danger", "level_note", "level_stop", "near_ask", "near_none", "no",

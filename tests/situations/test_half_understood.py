@@ -213,3 +213,12 @@ def test_what_is_read_back_is_let_go_after_three_lines_that_are_neither_yes_nor_
 def test_boxes_that_were_not_all_ticked_count_as_not_ticked(line: str) -> None:
     talk = standing_at("sheet_gate", line, person="teacher")
     assert talk.state.given["sheet_gate"].value == "some_open"
+
+
+def test_what_was_said_before_is_not_offered_once_more() -> None:
+    talk = standing_at("people", "no alarm")
+    assert talk.pending is None
+    assert talk.node is not None
+    assert talk.node.id == "people"
+    talk.hear("the alarm is quiet")
+    assert talk.pending is not None
