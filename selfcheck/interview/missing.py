@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from selfcheck.interview import hazards, odd
 from selfcheck.interview.answers import NOTE, Answer
 from selfcheck.interview.guessing import meant
+from selfcheck.interview.hazard_fitting import fitting
 from selfcheck.interview.messages import Message
 from selfcheck.interview.nodes import Node, Term
 from selfcheck.interview.pending import Pending
@@ -39,7 +40,7 @@ def side_question(talk: Conversation, text: str) -> list[Message] | None:
     term = find_term(talk, asked_for) if asked_for else None
     if term is not None:
         return [Message("help", term.means, source=term.source), *talk.question()]
-    danger = talk.script.cautions.get(hazards.asked(text) or "") if asks(talk, text) else None
+    danger = talk.script.cautions.get(fitting(hazards.asked(text) or "", text)) if asks(talk, text) else None
     supposing = talk.script.interface.listen.get("supposing", ())
     if danger is not None and normal(text).startswith(supposing):
         return [caution_message(danger, talk.phrases, whole=True), *talk.question()]
