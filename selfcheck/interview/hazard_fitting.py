@@ -5,8 +5,11 @@ from __future__ import annotations
 from selfcheck.interview.hazard_sentences import Rule, Sentence
 from selfcheck.interview.hazard_telling import is_question, is_told
 from selfcheck.interview.hazard_words import normal
+from selfcheck.interview.hazards import VERDICTS
 
 NEAR, NEAR_ALL = "child_near", "too_near"
+#: every danger that may be told of, those among them that only a fitting gives
+ALL: dict[str, str] = {**VERDICTS, NEAR_ALL: VERDICTS[NEAR]}
 WEAK, OPEN = "lid_broken", "lid_left_open"
 #: a lid that is not there at all, or not one: the tank stands open
 GONE = (

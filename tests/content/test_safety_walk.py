@@ -8,6 +8,7 @@ import pytest
 
 from selfcheck.interview.answers import BREAK, Answer
 from selfcheck.interview.context import choices_of
+from selfcheck.interview.hazard_fitting import ALL
 from selfcheck.interview.hazards import VERDICTS
 from selfcheck.interview.replay import follow
 from selfcheck.interview.routes import Graph
@@ -182,13 +183,13 @@ def test_opening_words_stand_only_in_steps_that_open() -> None:
     assert not found, "\n".join(found)
 
 
-@pytest.mark.parametrize("hazard", sorted(VERDICTS))
+@pytest.mark.parametrize("hazard", sorted(ALL))
 def test_every_hazard_has_its_caution(hazard: str) -> None:
     """What it is, what it does, how to keep safe; in danger also: do not go in, and the emergency number."""
     head, body = headed("cautions")[hazard]
-    assert (head["level"] == "danger") == (VERDICTS[hazard] == "danger")
+    assert (head["level"] == "danger") == (ALL[hazard] == "danger")
     whole = f"{head['hazard']} {head['harm']} {head['avoid']} {body}"
-    if VERDICTS[hazard] == "danger":
+    if ALL[hazard] == "danger":
         assert re.search(r"911 in the United States", whole)
         assert re.search(r"not even to help", whole)
     else:

@@ -9,7 +9,7 @@ import pytest
 from selfcheck.domain.check import Seen
 from selfcheck.domain.findings import rank
 from selfcheck.domain.signs import FIELDS, Observed, Sign, findings, matching, observed
-from selfcheck.interview.hazards import VERDICTS
+from selfcheck.interview.hazard_fitting import ALL
 from tests.cases import all_signs, verdict_words
 
 SIGNS = {sign.id: sign for sign in all_signs()}
@@ -20,7 +20,7 @@ def values_of(name: str) -> set[str]:
     if name == "lid_closed":
         return {"yes", "no"}
     if name == "hazards":
-        return set(VERDICTS)
+        return set(ALL)
     found: set[str] = set()
     todo = [get_type_hints(Seen)[name]]
     while todo:

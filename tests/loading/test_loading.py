@@ -9,7 +9,7 @@ import pytest
 
 from selfcheck.errors import ContentProblem
 from selfcheck.interview import phrases
-from selfcheck.interview.hazards import VERDICTS
+from selfcheck.interview.hazard_fitting import ALL
 from selfcheck.interview.phrases import PHRASES
 from selfcheck.loading import (
     Place,
@@ -42,7 +42,7 @@ def test_all_content_fits_together() -> None:
 
 def test_every_hazard_that_can_be_heard_has_its_caution_at_its_level() -> None:
     known = cautions(PLACE)
-    for hazard, verdict in VERDICTS.items():
+    for hazard, verdict in ALL.items():
         assert known[hazard].told, hazard
         assert (known[hazard].level == "danger") == (verdict == "danger"), hazard
 
