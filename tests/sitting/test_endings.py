@@ -91,6 +91,23 @@ def test_what_calls_for_a_call_today_is_said_at_the_end_with_its_reason(
         assert found.verdict == "call_now"
 
 
+@pytest.mark.parametrize("flow", ["after_pump_out", "find_tank", "look_ahead", "learn", "trouble"])
+def test_a_tank_that_stands_open_is_what_is_said_at_the_end(home: Path, flow: str) -> None:
+    with at(home) as sitting:
+        conversation = sitting.begin(flow)
+        conversation.start()
+        conversation.hear("we cannot get the lid back on")
+        for _ in range(40):
+            if conversation.prompt is None:
+                break
+            conversation.hear("skip" if conversation.prompt.unknown_allowed else "1")
+        assert conversation.ending is not None
+        assert conversation.ending.outcome == "left_open"
+        found = sitting.conclude(conversation)
+        assert not isinstance(found, str)
+        assert found.verdict in ("call_now", "danger")
+
+
 def test_not_knowing_is_an_answer_to_the_first_question_of_what_do_i_own(home: Path) -> None:
     with at(home) as sitting:
         conversation = sitting.begin("learn")
