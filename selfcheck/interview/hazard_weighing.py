@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from bisect import bisect_right
 from functools import lru_cache
+from itertools import islice
 
 from selfcheck.interview.hazard_sentences import Sentence
 
@@ -16,6 +17,9 @@ from selfcheck.interview.hazard_sentences import Sentence
 _REACH = 5
 #: a sentence with more concepts than this is weighed only so far
 _MOST = 400
+#: hazards less likely than the likeliest by this much are not named, nor more than so many (our own choice)
+_CLOSE = 20
+_KINDS = 3
 #: stands for the second of two concepts where the first is taken alone, and for the first where nothing is told at all
 ALONE = "="
 
@@ -42,13 +46,15 @@ def weight(sentence: Sentence) -> int:
 
 
 def kinds(sentence: Sentence) -> list[str]:
-    """The hazards that the concepts of a sentence speak for, the likeliest first."""
+    """The hazards that the concepts of a sentence speak for, the likeliest first; at most three."""
     table = _for_hazard()
     fits: dict[str, int] = {}
     for concept in (ALONE, *sentence.found):
         for hazard, points in table.get(concept, {}).items():
             fits[hazard] = fits.get(hazard, 0) + points
-    return sorted(fits, key=lambda hazard: -fits[hazard])
+    best = max(fits.values())
+    near = (hazard for hazard in sorted(fits, key=lambda hazard: -fits[hazard]) if fits[hazard] > best - _CLOSE)
+    return list(islice(near, _KINDS))
 
 
 def _read(table: str) -> dict[str, dict[str, int]]:

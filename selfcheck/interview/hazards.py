@@ -46,7 +46,20 @@ _SENTENCES = 16
 #: from this weight on a sentence is asked about (our own choice, by lines that were left out of learning)
 _LIKELY = 20
 #: from this weight on, when it is understood in no other way
-_POSSIBLE = -10
+_POSSIBLE = -4
+#: concepts that a line seldom holds without telling of a danger, once nothing else in it is understood
+_CUES: dict[str, tuple[str, ...]] = {
+    **dict.fromkeys(("plain_fall", "drown", "splash"), ("fell_in",)),
+    **dict.fromkeys(("ill", "faint", "ache", "unwell", "gas_strong"), ("feeling_ill",)),
+    **dict.fromkeys(("child", "pet"), ("child_near",)),
+    **dict.fromkeys(("flames", "fire", "smoke_noun", "igniter"), ("fire",)),
+    "shock": ("struck",),
+    **dict.fromkeys(("broken_first", "rocks_verb", "wobbles_verb"), ("lid_broken",)),
+    **dict.fromkeys(("pit_hole", "sinkhole", "sunk_first"), ("ground_sunk",)),
+    "filth": ("sewage_in_house", "sewage_outside"),
+    "alarm": ("alarm_sounding",),
+}
+_MOST_NAMED = 3
 _ORDER = {hazard: place for place, hazard in enumerate(VERDICTS)}
 
 
@@ -93,8 +106,16 @@ def find(text: str) -> Hazard | None:
 
 
 def perhaps(text: str) -> tuple[Hazard, ...]:
-    """What a line that fits nothing else may tell of, the likeliest first; for one that would else be put by."""
-    return _weighed(normal(text), _POSSIBLE)
+    """What a line may tell of that `find` leaves alone and nothing else understands, the likeliest first."""
+    if find(text) is not None:
+        return ()
+    line = normal(text)
+    if weighed := _weighed(line, _POSSIBLE):
+        return weighed
+    sentences = [Sentence(part) for part in line.split("||", _SENTENCES)]
+    found = {concept for one in sentences if told_as_so(one, line) for concept in one.found}
+    named = dict.fromkeys(hazard for concept, hazards in _CUES.items() if concept in found for hazard in hazards)
+    return tuple(Hazard(hazard, VERDICTS[hazard], sure=False) for hazard in named)[:_MOST_NAMED]
 
 
 def _weighed(line: str, least: int) -> tuple[Hazard, ...]:

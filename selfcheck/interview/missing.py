@@ -73,10 +73,12 @@ def not_understood(talk: Conversation, text: str) -> list[Message]:
         if perhaps:
             return [kept, *talk.ask(_one_of_these(talk, perhaps))]
         return [_not_in_guide(talk), kept, *talk.question()]
-    if talk.node is not None and talk.node.kind == "say":
-        return [kept, *talk.question()]
     if may_be_unknown(talk, text):
         return talk.ask(_not_known(talk))
+    if talk.node is not None and talk.pending is None and (told := hazards.perhaps(text)):
+        return talk.ask(_perhaps_danger(talk, tuple(dict.fromkeys(fitting(one.id, text) for one in told)), text))
+    if talk.node is not None and talk.node.kind == "say":
+        return [kept, *talk.question()]
     near = meant(talk.script, talk.node, text) if talk.node is not None and talk.pending is None else None
     if near is not None and talk.node is not None:
         return talk.ask(_did_you_mean(talk, talk.node, near, text))
@@ -104,6 +106,32 @@ def _not_known(talk: Conversation) -> Pending:
     talk.misses += 1
     choices = (("yes", talk.phrases.say("yes")), ("no", talk.phrases.say("no")))
     return Pending(talk.phrases.say("unknown_ask"), choices, choose)
+
+
+def _perhaps_danger(talk: Conversation, dangers: Sequence[str], text: str) -> Pending:
+    """The dangers that a line may tell of, to pick from. Anything else typed is heard as if nothing had been asked."""
+    cautions = {danger: talk.script.cautions[danger] for danger in dangers if danger in talk.script.cautions}
+
+    def choose(choice: str) -> list[Message]:
+        from selfcheck.interview import closing
+
+        talk.drop_pending()
+        if choice:
+            return closing.hazard_told(talk, choice, text)
+        return [Message("note", talk.phrases.say("hazard_not")), *talk.question()]
+
+    def other(line: str) -> list[Message] | None:
+        interface = talk.script.interface
+        if is_one_of(interface, "no", line) or is_one_of(interface, "none", line):
+            return choose("")
+        if is_one_of(interface, "yes", line):
+            if len(cautions) == 1:
+                return choose(next(iter(cautions)))
+            return [Message("trouble", talk.phrases.say("no_match_options")), *talk.question()]
+        return None
+
+    choices = tuple((danger, inline(caution.told or caution.hazard)) for danger, caution in cautions.items())
+    return Pending(talk.phrases.say("danger_ask"), (*choices, ("", talk.phrases.say("near_none"))), choose, other)
 
 
 def _not_in_guide(talk: Conversation) -> Message:
