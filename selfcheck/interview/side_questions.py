@@ -2,7 +2,8 @@
 
 The topic that fits best is given only when there is enough evidence that the line is about it: a clear lead before the
 next topic and before lines about other things, and few words that no topic knows. After a word of danger only a topic
-that keeps people from harm may answer. The guide itself is content; nothing here knows what it is about.
+that keeps people from harm may answer, or one that lists the very words. The guide itself is content; nothing here
+knows what it is about.
 """
 
 from __future__ import annotations
@@ -22,6 +23,7 @@ from selfcheck.interview.nodes import STRICT
 from selfcheck.interview.showing import at_start
 
 _NEARLY_LISTED = 0.92  # likeness from which a line counts as one that a topic lists
+_LISTED = 0.98  # the same after a word of danger: its words must be those that the topic lists
 _ALIKE = 0.7  # likeness from which a close second casts no doubt on the best
 _ENOUGH = 3.1  # evidence from which a line is answered
 _PERHAPS = 1.4  # evidence from which what it may have asked for is offered
@@ -173,7 +175,7 @@ class Guide:
         return next((match for match in close if self._topics[match.topic].safety), None)
 
     def _may_answer_danger(self, match: Match, best: Match) -> bool:
-        listed = match is best and match.likeness >= _NEARLY_LISTED
+        listed = match is best and match.likeness >= _LISTED
         return listed or self._elsewhere(match) or self._topics[match.topic].safety
 
     def _reply(self, match: Match, *, sure: bool = False) -> Reply:
