@@ -1,5 +1,5 @@
 """Words of danger that were typed in haste, made whole: a slip of the keys, two in a long word, two words run together,
-or written as they sound. Denials and short words are never touched.
+or written as they sound. Short words are never touched.
 """
 
 from __future__ import annotations
@@ -15,6 +15,8 @@ from selfcheck.text import words
 
 _SHORTEST = 4
 _LEAST = 3
+#: with a wrong first letter, shorter words are too like others
+_LEAST_TAIL = 6
 #: words so long may hold two slips: few others are as near (our own choice)
 _LONG = 8
 _MOST_SLIPS = 2
@@ -92,6 +94,14 @@ _CORE = (
     "myself himself herself outside pouring bubbling oozing seeping springy hollow opening crater rotten eggs alarm "
     "beeping needs trouble cable drove leave left hatch stand attached"
 )
+#: words that settle whether, when and where something is told; a misspelt one can be taken for nothing else
+_SETTLING = sorted(
+    words(
+        "nobody nothing never without before replaced fixed repaired yesterday years month months week today last "
+        "next used inside indoors smoking smokes paper paint screen county email pipe pencil ladder heading phone "
+        "buzzer stable tested away porch solid could would should question baffle prices front mark form toys quit"
+    )
+)
 _CORE_BY_START: dict[str, list[str]] = {}
 for _word in _CORE.split():
     _CORE_BY_START.setdefault(_word[0], []).append(_word)
@@ -109,6 +119,8 @@ def _shuffle(word: str) -> str:
 
 
 _SHUFFLED = {_shuffle(word): word for word in (*_MENDABLE, *_CORE.split()) if len(word) > _SHORTEST}
+#: words by all but their first letter, which was missed or mistyped
+_BY_TAIL = {word[1:]: word for word in (*_MENDABLE, *_CORE.split()) if len(word) >= _LEAST_TAIL}
 #: words whose first two letters were swapped
 _SWAPPED_START = {f"{word[1::-1]}{word[2:]}": word for word in (*_MENDABLE, *_CORE.split())}
 
@@ -138,12 +150,17 @@ def mended(word: str) -> str:
     for known in _BY_START.get(word[0], ()):
         if one_slip(word, known) and (len(word) > _SHORTEST or _same_letters(word, known)):
             return known
+    if tailed := _BY_TAIL.get(word) or _BY_TAIL.get(word[1:]):
+        return tailed
     if len(word) > _SHORTEST and (sounded := _BY_SOUND.get(_sound(word))):
         return sounded
     if len(word) >= _LONG:
         for known in _BY_START.get(word[0], ()):
             if len(known) >= _LONG and len({*word} ^ {*known}) <= _MOST_SLIPS + 1 and within(word, known, _MOST_SLIPS):
                 return known
+    for known in _SETTLING:
+        if one_slip(word, known) and (len(word) > _SHORTEST or _same_letters(word, known)):
+            return known
     return word
 
 

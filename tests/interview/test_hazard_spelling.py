@@ -21,6 +21,10 @@ from selfcheck.interview.hazard_spelling import mended
         ("overflwing", "overflowing"),
         ("electricuted", "electrocuted"),
         ("hes", "he is"),
+        ("ollapsed", "collapsed"),
+        ("xverflowing", "overflowing"),
+        ("nobpdy", "nobody"),
+        ("bkoren", "broken"),
     ],
 )
 def test_slips_are_mended(typed: str, meant: str) -> None:
