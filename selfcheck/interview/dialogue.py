@@ -46,6 +46,10 @@ class Reply(Protocol):
         """The question that it answers."""
 
     @property
+    def question(self) -> str:
+        """The same, as it is shown to a person."""
+
+    @property
     def sure(self) -> bool:
         """Whether that is surely what was asked."""
 

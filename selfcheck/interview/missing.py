@@ -13,7 +13,7 @@ from selfcheck.interview.messages import Message
 from selfcheck.interview.nodes import Node, Term
 from selfcheck.interview.pending import Pending
 from selfcheck.interview.prompting import caution_message
-from selfcheck.interview.showing import at_start, inline
+from selfcheck.interview.showing import inline
 from selfcheck.interview.typed_line import after_opening, is_one_of, is_question, normal, words_in
 from selfcheck.interview.understanding import CHOICES, MEASURES, unable
 
@@ -47,7 +47,7 @@ def side_question(talk: Conversation, text: str) -> list[Message] | None:
     reply = talk.ask_back(text) if talk.ask_back is not None else None
     answer = [Message("help", reply.text, source=reply.source)] if reply is not None else []
     if reply is not None and not reply.sure:
-        answer.insert(0, Message("note", talk.phrases.say("taken_as", asked=_as_question(reply))))
+        answer.insert(0, Message("note", talk.phrases.say("taken_as", asked=reply.question)))
     if danger is not None and (reply is None or danger.level == "danger"):
         answer.insert(0, caution_message(danger, talk.phrases, whole=reply is None))
     return [*answer, *talk.question()] if answer else None
@@ -138,10 +138,6 @@ def _not_in_guide(talk: Conversation) -> Message:
     return Message("help", talk.phrases.say("not_in_guide"))
 
 
-def _as_question(reply: Reply) -> str:
-    return at_start(f"{reply.asked.rstrip('?')}?")
-
-
 def _one_of_these(talk: Conversation, perhaps: Sequence[Reply]) -> Pending:
     """The questions that may have been meant, to pick from. A yes or a no is never taken for the open question's."""
 
@@ -159,7 +155,7 @@ def _one_of_these(talk: Conversation, perhaps: Sequence[Reply]) -> Pending:
             return [Message("trouble", talk.phrases.say("no_match_options")), *talk.question()]
         return None
 
-    choices = tuple((reply.asked, _as_question(reply)) for reply in perhaps)
+    choices = tuple((reply.asked, reply.question) for reply in perhaps)
     return Pending(talk.phrases.say("near_ask"), (*choices, ("", talk.phrases.say("near_none"))), choose, other)
 
 

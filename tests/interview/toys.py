@@ -47,6 +47,10 @@ class Told:
     asked: str = ""
     sure: bool = True
 
+    @property
+    def question(self) -> str:
+        return f"{self.asked[:1].upper()}{self.asked[1:].rstrip('?')}?"
+
 
 def talk(
     lines: Iterable[str] = (),
