@@ -47,9 +47,10 @@ BESIDE: dict[str, str] = {
     "elsewhere_poop": "dog cow chicken horse cat goose bird deer",
     "ache_figure": "this you what math thing such question form typing be_a",
     "answer_other": (
-        "question questions form survey have_no_answer i_can_not_answer we_can_not_answer can_not_answer_this "
-        "at_pumper from_pumper from_plumber from_company from_installer from_inspector from_contractor company office "
-        "service county seller agent landlord mail mails email emails letter letters text texts message messages"
+        "that_makes_no_sense this_makes_no_sense it_makes_no_sense question_makes_no_sense question questions form "
+        "survey have_no_answer i_can_not_answer we_can_not_answer can_not_answer_this at_pumper from_pumper "
+        "from_plumber from_company from_installer from_inspector from_contractor company office service county seller "
+        "agent landlord mail mails email emails letter letters text texts message messages"
     ),
     "breath_other": "away fresh from haha lol fine digging taking easy easily ok",
     "burning_other": "hot bright bush wood up smell eyes nose sensation brisket meat sun trash leaves calories",
@@ -89,7 +90,7 @@ BESIDE: dict[str, str] = {
     ),
     "intend_not": "not never",
     "lamp": "my_lamp on_my lamp of",
-    "lid_part": "seal gasket bolt bolts screw screws handle handles paint open smell lock key lifter hook",
+    "lid_part": "free seal gasket bolt bolts screw screws handle handles paint open smell lock key lifter hook",
     "moved_by": "we i moved_the to_move can_move",
     "my_car": "car truck trailer i_backed we_backed files mail traffic",
     "no_fire": "no not without never quit stopped",
@@ -152,8 +153,8 @@ BESIDE: dict[str, str] = {
     "plant": "bush",
     "layer_word": "layer crust scum mat foam grease cake",
     "mark_word": (
-        "screen display monitor tv window picture bulb lamp mark marks line lines ring trace stain writing label "
-        "letters number numbers print scent whiff smell odor odour stink score"
+        "notes note photo photos print_out page ink screen display monitor tv window picture bulb lamp mark marks line "
+        "lines ring trace stain writing label letters number numbers print scent whiff smell odor odour stink score"
     ),
     "firm": (
         "pumper pumpers plumber company installer contractor hauler inspector technician office electrician they "

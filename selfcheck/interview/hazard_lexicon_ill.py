@@ -219,8 +219,8 @@ ILL: dict[str, str] = {
         "edge rain heat wind cool chilly clean gross able clear"
     ),
     "like_sim": (
-        "like_have like_a like_i_am like_i_was like_my like_hell like_crap like_garbage like_roadkill like_trash "
-        "like_death like_hammered like_i_have like_i_might like_i_will like_i_could"
+        "as_if as_though like_have like_a like_i_am like_i_was like_my like_hell like_crap like_garbage like_roadkill "
+        "like_trash like_death like_hammered like_i_have like_i_might like_i_will like_i_could"
     ),
     "every": "yard everything everythings world room ground floor trees sky it_all vision",
     "swim_state": (

@@ -92,6 +92,7 @@ LID = (
     Rule("lid_broken", "broken_only/broken/it_breaks <4:concrete !=0:wall_words", sure=False),
     Rule("lid_broken", "rebar ~5:see_word", sure=False),
     Rule("lid_broken", "made_off >2:lid"),
+    Rule("lid_broken", "took <3:wind_word >3:lid", sure=False),
     Rule("lid_broken", "came_off <4:lid ~6:wind_word !<6:moved_by", who="lid none thing unknown", sure=False),
     Rule("lid_broken", "material <4:covered_by ~7:tank/near_hole", sure=False),
     Rule("lid_broken", "fastener >4:fastener_lost", sure=False),
