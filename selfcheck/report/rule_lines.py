@@ -6,7 +6,7 @@ from datetime import date
 from typing import NamedTuple
 
 from selfcheck.domain.history import days_after
-from selfcheck.domain.limits import SHARES, Limit, Standing
+from selfcheck.domain.limits import SHARES, Limit, RuleSet, Standing
 from selfcheck.domain.over_time import FRESH_DAYS
 from selfcheck.domain.showing import show_day, show_length, show_length_error
 from selfcheck.domain.verdict import Judgement, RuleRow
@@ -17,7 +17,8 @@ class RuleLine(NamedTuple):
     """One row of the table "by whose rule is it due?", in words.
 
     `limits`: one line for each limit: where the tank stands, the limit, the room left with its error, the chance of
-    being over. `text`: the whole row, each limit on a line of its own.
+    being over. `source`: whose text it is, how it was seen and when it was last compared. `text`: the whole row, each
+    limit and the source on a line of its own.
     """
 
     id: str
@@ -28,6 +29,7 @@ class RuleLine(NamedTuple):
     own: bool
     text: str
     limits: tuple[str, ...] = ()
+    source: str = ""
 
 
 def rule_lines(judgement: Judgement, words: VerdictWords, units: Units) -> tuple[RuleLine, ...]:
@@ -78,8 +80,16 @@ def _line(row: RuleRow, judgement: Judgement, words: VerdictWords, units: Units)
         day = show_day(row.due.p50, units)
         due = words.say("rules", "due").format(p50=day)
     head = words.say("rules", "own" if own else "other").format(title=row.rule_set.title, call=call, due=due)
-    limits = limit_lines(row, judgement, words, units)
-    return RuleLine(row.rule_set.id, row.rule_set.title, call, chance, day, own, "\n".join((head, *limits)), limits)
+    limits, source = limit_lines(row, judgement, words, units), _source(row.rule_set, words, units)
+    text = "\n".join((head, *limits, source))
+    return RuleLine(row.rule_set.id, row.rule_set.title, call, chance, day, own, text, limits, source)
+
+
+def _source(rules: RuleSet, words: VerdictWords, units: Units) -> str:
+    about = [rules.publisher, rules.edition, rules.place_in_text, words.say("source_seen", rules.seen)]
+    if rules.confirmed is not None:
+        about.append(words.say("rules", "confirmed").format(day=show_day(rules.confirmed, units)))
+    return words.say("rules", "source").format(about=", ".join(one for one in about if one))
 
 
 def _limit(one: Standing, words: VerdictWords, units: Units, short: bool, no_figure: bool) -> str:

@@ -25,7 +25,7 @@ def test_every_rule_set_tells_each_of_its_limits() -> None:
     found = judged()
     for row, line in ((row, lines_of(found)[row.rule_set.id]) for row in found.by_rule_set):
         assert len(line.limits) == len(row.rule_set.limits)
-        assert line.text.split("\n")[1:] == list(line.limits)
+        assert line.text.split("\n")[1:] == [*line.limits, line.source]
         for standing, told in zip(row.standings, line.limits, strict=True):
             if standing.margin is None:
                 assert "not told by readings" in told
@@ -34,6 +34,15 @@ def test_every_rule_set_tells_each_of_its_limits() -> None:
                 assert "chance over: " in told
                 assert ("room " in told) == (standing.margin >= 0)
                 assert ("±" in told) == (standing.limit.kind != "years")
+
+
+def test_each_rule_set_says_whose_text_it_is_and_how_it_was_seen() -> None:
+    found = {name: line.source.removeprefix("source: ") for name, line in lines_of(judged()).items()}
+    by, day = "US Environmental Protection Agency", "compared November 25, 2026"
+    assert found["mn-7080-2450"] == f"Minnesota Revisor of Statutes, 2024, Maintenance, own text read, {day}"
+    assert found["nh-1023-01"] == f"State of New Hampshire, 1023.01, read where others print it, {day}"
+    assert found["us-epa-2002"] == f"{by}, EPA/625/R-00/008, 2002, section 4.6, from memory, not looked up"
+    assert found["common-practice"] == "habit of the trade, no text"
 
 
 def test_the_figures_are_those_of_the_judgement() -> None:
@@ -65,6 +74,7 @@ def test_a_row_is_read_at_sixty_columns(units: str) -> None:
     page = verdict_screen(judged(sludge=[26, 26]), verdict_words(), units)  # type: ignore[arg-type]
     for line in page.rules:
         assert all(len(told) <= 118 for told in line.limits), line
+        assert len(line.source) <= 177, line
     told = io.StringIO()
     show(page, Speaker(told, 60), Words(content_place(None)))
     assert max(map(len, told.getvalue().splitlines())) <= 60
