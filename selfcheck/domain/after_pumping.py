@@ -42,6 +42,7 @@ class Residue:
 def residue(forecast: Forecast, limits: Sequence[Limit], left_m: float, pumped_on: date) -> Residue:
     """What residue of this depth [m] costs the household; 0 for none. ValueError below 0.
 
+    That residue costs the time in which as much is laid down is plain reckoning; no publication gives a figure.
     `forecast`: of the household, with what its readings taught. The middle of the forecast is used throughout.
     """
     if left_m < 0:

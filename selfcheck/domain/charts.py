@@ -41,11 +41,11 @@ class Chart(NamedTuple):
 
     @property
     def top(self) -> float | None:
-        """The last height the chart vouches for."""
+        """The last height the chart vouches for [m]."""
         return self.heights[-1]
 
     def volume(self, height: float) -> float:
-        """Cubic between the two lines around the height."""
+        """Cubic between the two lines around the height [m³]; outside the chart, its value at the nearest end."""
         if height <= 0:
             return 0.0
         if height >= self.heights[-1]:
@@ -57,18 +57,18 @@ class Chart(NamedTuple):
         return low + (high - low) * rise + t * (1 - t) * (left * (1 - t) - right * t)
 
     def area(self, height: float) -> float:
-        """Derivative of the cubic; outside the chart, its value at the nearest end."""
+        """Derivative of the cubic [m²]; outside the chart, its value at the nearest end."""
         k, t, step = self._place(min(max(height, 0.0), self.heights[-1]))
         secant = (self.volumes[k + 1] - self.volumes[k]) / step
         left, right = self.slopes[k], self.slopes[k + 1]
         return 6 * t * (1 - t) * secant + (1 - t) * (1 - 3 * t) * left + t * (3 * t - 2) * right
 
     def half_width(self, height: float) -> float:
-        """Of a rectangle of the same area in the pictured proportion."""
+        """Half of the width [m] of a rectangle of the same area in the pictured proportion (our choice)."""
         return sqrt(max(self.area(height), 0.0) / PICTURED_LENGTH_TO_WIDTH) / 2
 
     def height(self, volume: float) -> float:
-        """Found by Newton's method between the two lines around the volume."""
+        """Height [m] of a volume [m³]: found by Newton's method between the two lines around the volume."""
         if volume <= 0:
             return 0.0
         if volume >= self.volumes[-1]:

@@ -28,6 +28,7 @@ class Row:
 class DistanceTable:
     """Distances by capacity and liquid depth. Both rise from one line to the next: ValueError otherwise.
 
+    The one that is published: source phs-526, read in a reprint that runs its cells together.
     Between the lines the distance is taken straight across. Off the table the nearest edge stands in where that is the
     careful choice by the printed trend: shallower than the first depth and larger than the last capacity, where a tank
     needs less. Smaller or deeper than the table a tank needs more; how much is not printed, and there is no figure.

@@ -34,7 +34,10 @@ class Profile(Protocol):
 
 
 class Straight(NamedTuple):
-    """Upright walls on a floor of any form: a box, an upright round tank, or a floor area alone."""
+    """Upright walls on a floor of any form: a box, an upright round tank, or a floor area alone.
+
+    `floor_area` [m²], above 0; `half`: half of the width [m]. Heights [m] have no upper end. The plain prism formula.
+    """
 
     floor_area: float
     half: float
@@ -45,19 +48,19 @@ class Straight(NamedTuple):
         return None
 
     def volume(self, height: float) -> float:
-        """V = A·h."""
+        """Volume below a height [m³]: V = A·h; 0 below the floor."""
         return self.floor_area * height if height > 0 else 0.0
 
     def area(self, height: float) -> float:
-        """The floor area, at every height."""
+        """The floor area [m²], at every height."""
         return self.floor_area
 
     def half_width(self, height: float) -> float:
-        """The same at every height."""
+        """Half of the width [m], the same at every height."""
         return self.half
 
     def height(self, volume: float) -> float:
-        """h = V/A."""
+        """Height [m] of a volume [m³]: h = V/A; 0 for none."""
         return volume / self.floor_area if volume > 0 else 0.0
 
 
@@ -67,7 +70,8 @@ class Lying(NamedTuple):
     `rise`: half of the inside height [m]. `stretch`: width over height of the section, 1 for a round one. `length`: the
     straight part [m]. `bulge`: how far each end stands out [m]; 0 flat, rise/2 for ellipsoidal 2:1, rise for a
     hemisphere. With half-angle θ where h = R(1 − cos θ), the straight part holds L·stretch·R²(θ − sin θ cos θ) and both
-    ends together (bulge/R)·stretch·πh²(3R − h)/3.
+    ends together (bulge/R)·stretch·πh²(3R − h)/3, by the circle's segment and the sphere's cap. `rise` and `stretch`
+    above 0; a height below 0 or over 2·`rise` counts as floor or top.
     """
 
     rise: float
@@ -77,33 +81,36 @@ class Lying(NamedTuple):
 
     @property
     def top(self) -> float | None:
-        """Inside height of the section."""
+        """Inside height of the section [m]."""
         return 2 * self.rise
 
     def volume(self, height: float) -> float:
-        """Straight part and both ends, below a height."""
+        """Straight part and both ends, below a height [m³]."""
         radius = self.rise
         h = min(max(height, 0.0), 2 * radius)
         ends = self.bulge / radius * pi * h * h * (3 * radius - h) / 3
         return self.stretch * (self.length * segment_area(radius, h) + ends)
 
     def area(self, height: float) -> float:
-        """Rectangle of the straight part and an ellipse cut from the two ends."""
+        """Rectangle of the straight part and an ellipse cut from the two ends [m²]; 0 at floor and top."""
         half = self.half_width(height)
         return 2 * self.length * half + pi * half * half / self.stretch * self.bulge / self.rise
 
     def half_width(self, height: float) -> float:
-        """Half of the chord of the section."""
+        """Half of the chord of the section [m]; 0 at floor and top."""
         h = min(max(height, 0.0), 2 * self.rise)
         return self.stretch * sqrt(h * (2 * self.rise - h))
 
     def height(self, volume: float) -> float:
-        """Found by Newton's method, kept between floor and top."""
+        """Height [m] of a volume [m³]: found by Newton's method, kept between floor and top."""
         return find_height(self, volume, 0.0, 2 * self.rise)
 
 
 class Part(NamedTuple):
-    """One compartment: a share of a whole form, cut by an upright wall across its length."""
+    """One compartment: a share, above 0 and up to 1, of a whole form, cut by an upright wall across its length.
+
+    Units as in `Profile`.
+    """
 
     whole: Profile
     share: float

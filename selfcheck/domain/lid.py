@@ -59,7 +59,7 @@ class Moving:
 
 
 def area_m2(lid: Lid) -> float | None:
-    """Area of a lid from above [m²]; None when its form or a length is not known."""
+    """Area of a lid from above [m²], by its form; None when its form or a length is not known."""
     if lid.form == "round":
         return math.pi * lid.diameter_m**2 / 4 if lid.diameter_m else None
     length, width = lid.length_m, lid.width_m
@@ -72,7 +72,8 @@ def area_m2(lid: Lid) -> float | None:
 def mass(lid: Lid) -> Mass | None:
     """Mass of a lid [kg] as if it were solid throughout; None when a length is not known.
 
-    A ribbed or hollow lid weighs less, so this errs to the heavy side.
+    Densities: source gere-densities; that of fibreglass is from memory. A ribbed or hollow lid weighs less, so this
+    errs to the heavy side.
     """
     area = area_m2(lid)
     if area is None or not lid.thickness_m:
@@ -86,8 +87,9 @@ def mass(lid: Lid) -> Mass | None:
 def from_the_ground(lid: Lid, coupling: Coupling = "poor") -> Lift | None:
     """The lift of a lid out of its seat at ground level, standing beside it; None when its size is not known.
 
-    `coupling`: `poor` without handles, `good` with two. Soil over the lid is taken to be dug away; hands below the
-    feet are outside the equation and are taken as at the feet.
+    Equation: source niosh-94-110, read in a reprint; how far out the hands are is from memory, how far they travel our
+    choice. `coupling`: `poor` without handles, `good` with two. Soil over the lid is taken to be dug away; hands below
+    the feet are outside the equation and are taken as at the feet.
     """
     area = area_m2(lid)
     if area is None:
@@ -101,8 +103,8 @@ def moving(lid: Lid, *, sound: bool = True, coupling: Coupling = "poor") -> Movi
     """Who should move this lid, by the heavy end of its mass. A lid that is cracked or rocks is for a professional.
 
     With one person able to lift `R` kilograms that way: up to `R` one person, up to `2R` two, then a lever or lifting
-    magnet from the far side up to `LEVER_MOST_KG`, then a professional. Sharing a weight evenly between two, and the
-    last bound, are our choice.
+    magnet from the far side up to `LEVER_MOST_KG`, then a professional. `R` by niosh-94-110, read in a reprint. Sharing
+    a weight evenly between two, and the last bound, are our choice.
     """
     weight, held = mass(lid), from_the_ground(lid, coupling)
     limit = held.recommended if held else None

@@ -1,4 +1,6 @@
-"""The revised NIOSH lifting equation: how much one person may lift with two hands, standing (source: niosh-94-110).
+"""The revised NIOSH lifting equation: how much one person may lift with two hands, standing.
+
+Source: niosh-94-110, read in a reprint; its table of lifts a minute is from memory.
 
 `RWL = LC · HM · VM · DM · AM · FM · CM`. Not valid for pulling, pushing, sliding, levering, one hand, kneeling,
 slippery ground, or a lift of more than about 30 inches a second. A multiplier of 0 means: not to be lifted that way at
@@ -61,7 +63,10 @@ _RATES = [row[0] for row in _FREQUENCY]
 
 @dataclass(frozen=True, slots=True)
 class Lift:
-    """The seven factors of one lift; `load` in pounds or kilograms, the rest without a unit."""
+    """The seven factors of one lift; `load` in pounds or kilograms, the rest without a unit, from 0 to 1.
+
+    Source: niosh-94-110, read in a reprint.
+    """
 
     load: float
     horizontal: float
@@ -103,12 +108,13 @@ def lift(
     coupling: Coupling = "good",
     system: System = "metric",
 ) -> Lift:
-    """The factors of one lift.
+    """The factors of one lift, by niosh-94-110, read in a reprint; those of lifts a minute are from memory.
 
     Lengths in centimetres and the load in kilograms, or inches and pounds with `system="us"`. `horizontal`: from
     midway between the ankles to the hands. `vertical`: hands above the floor. `distance`: how far up or down.
     `asymmetry`: degrees turned away from straight ahead. Between two rows of the frequency table the stricter one
-    counts. ValueError below 0.
+    counts. Beyond 63 cm out, 175 cm up or of travel, 135 degrees or 15 lifts a minute a factor is 0. ValueError below
+    0.
     """
     if min(horizontal, vertical, distance, asymmetry, per_minute) < 0:
         raise ValueError("no measure of a lift can be below 0")

@@ -154,14 +154,17 @@ def stand(
 
 
 def chance_over(margin: float, error: float) -> float:
-    """Φ(−m/u), the chance that a margin with a normal error is truly below zero; at m = 0 one half."""
+    """Φ(−m/u), the chance that a margin with a normal error is truly below zero; at m = 0 one half.
+
+    Margin and error in the same unit, whichever it is. An error of 0 or below is none: the margin alone decides.
+    """
     if error <= 0:
         return 0.5 if margin == 0 else float(margin < 0)
     return 0.5 * (1 - erf(margin / (error * sqrt(2))))
 
 
 def call_of(chance: float) -> Call:
-    """over, close or under, for a chance of being over."""
+    """over, close or under, for a chance of being over from 0 to 1; from which chance on is our choice."""
     return "over" if chance >= OVER_FROM else "close" if chance >= CLOSE_FROM else "under"
 
 

@@ -39,9 +39,10 @@ Side = Literal["left", "right"]
 
 
 def fall(pipe_m: float | None = None) -> float:
-    """Fall of the pipe [m in m]: the least by code for its size, or the usual one when the size is not known.
+    """Fall of the pipe [m in m]: the least by code for its size [m], or the usual one when the size is not known.
 
-    ValueError for a size that is not above 0.
+    Source: ipc-704-1; between the sizes it names, the next larger one counts. ValueError for a size that is not above
+    0.
     """
     if pipe_m is None:
         return USUAL_FALL
@@ -71,7 +72,8 @@ class TopDepth:
 def top_depth(inlet_depth_m: float) -> TopDepth:
     """Depth of a tank's top from the depth of its inlet pipe: inlet less the air space and the thickness of the top.
 
-    The ground is taken as level. At the surface (0) the top may stand out of the ground. ValueError below 0.
+    Air space: sources mn-7080-1920 and ipsdc-2012-8; thickness: our choice. The ground is taken as level. At the
+    surface (0) the top may stand out of the ground. ValueError below 0.
     """
     if inlet_depth_m < 0:
         raise ValueError("depth must not be below 0")
@@ -109,9 +111,10 @@ class Search:
 def search(tank_width_m: float | None = None, farthest_m: float = FARTHEST) -> Search:
     """Where to look for a tank of this least width [m], outward from where the pipe leaves the house.
 
-    The strips meet without a gap from the setback to the farthest. A line across every `width` crosses any tank at
-    least that wide; single probes must stand `width/√2` apart, since a tank at least that wide holds a circle of that
-    diameter. ValueError for a width not above 0 or a farthest point inside the setback.
+    Setback: county setback tables; the likely stretch: source ihs-california; the rest is our choice. The strips meet
+    without a gap from the setback to the farthest. A line across every `width` crosses any tank at least that wide;
+    single probes must stand `width/√2` apart, since a tank at least that wide holds a circle of that diameter.
+    ValueError for a width not above 0 or a farthest point inside the setback.
     """
     width = NARROWEST if tank_width_m is None else tank_width_m
     if width <= 0 or farthest_m <= SETBACK:

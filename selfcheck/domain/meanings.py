@@ -90,6 +90,7 @@ def _in_unit(amount: Amount, unit: Unit) -> Amount:
 
 
 def volumes_of(amount: Amount, units: System, least: float | None, most: float | None) -> Sequence[Amount]:
+    """The volumes an amount may stand for, `least` and `most` in m³; with no unit, one for each unit that fits."""
     if amount.unit is not None:
         made = (
             [amount]

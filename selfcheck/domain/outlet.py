@@ -28,7 +28,7 @@ class Below(NamedTuple):
 
 
 def outlet_below_surface(tank: Tank, vessel: Vessel, full_depth_m: float | None = None) -> Below:
-    """From the tank's facts, or else assumed from the published share of the liquid depth.
+    """From the tank's facts, or else assumed from the published share of the liquid depth [m]: source wac-246-272c.
 
     `full_depth_m` stands in for the vessel's own full liquid depth where a reading tells it better.
     """

@@ -18,7 +18,10 @@ ERROR_PAST_THE_TABLES = 0.35
 
 
 class Sized(NamedTuple):
-    """A volume read from a table: cubic metres, the source id of the table, one standard deviation as a share."""
+    """A volume read from a table [m³], the source id of the table, and one standard deviation of it as a share.
+
+    Sources: `upc` (read in a reprint) or `ipsdc-sizing` (from memory); the deviation is our choice.
+    """
 
     volume_m3: float
     table: str
@@ -26,9 +29,10 @@ class Sized(NamedTuple):
 
 
 def volume_by_bedrooms(bedrooms: int) -> Sized:
-    """The least tank that a plumbing code asks for with so many bedrooms.
+    """The least tank [m³] that a plumbing code asks for with so many bedrooms.
 
-    No bedroom counts as one. More than eight lie past the tables: the last line stands in, with a wider error.
+    One to six: source `upc`, read in a reprint. Seven and eight: source `ipsdc-sizing`, from memory. No bedroom counts
+    as one. More than eight lie past the tables: the last line stands in, with a wider error. Nothing is raised.
     """
     rooms = max(bedrooms, 1)
     if rooms in UPC:

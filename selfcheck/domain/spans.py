@@ -16,6 +16,7 @@ _DENIED = re.compile(r"\b(?:not|wasn't|wasnt|isn't|isnt|didn't|didnt|before|afte
 
 
 def day_of(year: int, month: int, day: int) -> Span | None:
+    """One day as a span; None where there is no such day, or it lies outside 1900 to 2099."""
     try:
         one = date(year, month, day)
     except ValueError:
@@ -24,6 +25,7 @@ def day_of(year: int, month: int, day: int) -> Span | None:
 
 
 def full_year(text: str, today: date) -> int:
+    """The year that digits name; of two digits, the one from 89 years back to ten years ahead of `today`."""
     year = int(text)
     if year >= 100:
         return year
@@ -36,4 +38,5 @@ def rest_is_talk(rest: str) -> bool:
 
 
 def month_of(year: int, month: int) -> Span:
+    """First and last day of a month, 1 to 12. ValueError for another one."""
     return date(year, month, 1), date(year, month, calendar.monthrange(year, month)[1])
