@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from math import hypot, sqrt
 
-from selfcheck.domain.accumulation import Packing
+from selfcheck.domain.accumulation import POWER_MEAN, Packing
 from selfcheck.domain.check import Check
 from selfcheck.domain.history import Episode, History, years_between
 from selfcheck.domain.layers import thicknesses
@@ -52,15 +52,18 @@ def _read(check: Check, span: Episode, packed: Packing, sludge: list[Read], scum
     person_years = span.course.person_years(years)
     if person_years <= 0.0:
         return
+    off = span.start_error / years * POWER_MEAN  # what a start that is not known does to the volume it explains
     sunk, afloat = thicknesses(check.seen.readings)
     if sunk is not None and 0.0 <= sunk.value < packed.heights[-1]:
         value, error = sunk.value, sunk.error
         spread = (packed.sludge_m3(value + error) - packed.sludge_m3(value - error)) / 2.0
+        spread = hypot(spread, off * packed.sludge_m3(value))
         residue = packed.sludge_m3(span.residue_m)
         sludge.append((span, Seen(person_years, years, packed.sludge_m3(value) - residue, max(spread, 1e-6))))
     if afloat is not None and 0.0 <= afloat.value < packed.crusts[-1]:
         value, error = afloat.value, afloat.error
         spread = (packed.scum_m3(value + error) - packed.scum_m3(value - error)) / 2.0
+        spread = hypot(spread, off * packed.scum_m3(value))
         scum.append((span, Seen(person_years, years, packed.scum_m3(value), max(spread, 1e-6))))
 
 

@@ -32,6 +32,7 @@ from selfcheck.domain.likelihood import Grid, Seen
 from selfcheck.domain.limits import Limit
 from selfcheck.domain.posterior import Posterior
 from selfcheck.domain.shapes import Vessel, compartments
+from selfcheck.domain.unknown_start import placed
 
 HORIZON_YEARS = 40.0
 #: Chances whose dates are given.
@@ -242,7 +243,14 @@ class Forecast:
         return self._bends[wanted]
 
     def _past_years(self, limits: Sequence[Limit], t: float) -> bool:
+        t += self._longer
         return any(limit.kind == "years" and limit.value is not None and t >= limit.value for limit in limits)
+
+    @cached_property
+    def _longer(self) -> float:
+        """Years by which the pump-out may lie further back than where readings put it; limits in years go by that."""
+        earliest = self.past.current.earliest
+        return years_between(earliest, self.people.start) if earliest is not None else 0.0
 
     def _crossed(self, limits: Sequence[Limit], t: float) -> float:
         return 1.0 if self._past_years(limits, t) else self._grown_over(limits, t)
@@ -255,6 +263,7 @@ class Forecast:
         """The day by which the chance of being over reaches `share`."""
         most = years_between(self.people.start, self.today) + HORIZON_YEARS
         fixed = min((limit.value for limit in limits if limit.kind == "years" and limit.value), default=math.inf)
+        fixed -= self._longer
         order = self._thresholds.order(limits)
         bend = self._bend(limits)
         if bend is not None:
@@ -285,7 +294,9 @@ def forecast(
     looks = [one.on for one in mine if looked(one)]
     past = history(household, pump_outs, today, tank=tank.id, first_check=looks[0] if looks else None)
     packed = packing(compartments(tank, vessel)[0])
-    read = evidence([one for one in mine if looked(one)][-CHECKS_USED:], past, packed)
+    used = [one for one in mine if looked(one)][-CHECKS_USED:]
+    past = placed(past, used, packed)
+    read = evidence(used, past, packed)
     current = past.current
     known = [current.start] if current.start_known else []
     return Forecast(

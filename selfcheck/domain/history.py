@@ -67,6 +67,14 @@ class Course(NamedTuple):
         at = bisect_right(self.times, t) - 1
         return self.totals[at] + self.people[at] * (t - self.times[at])
 
+    def since(self, start: date) -> Course:
+        """The same household counted from a later day on."""
+        t = years_between(self.start, start)
+        at = max(bisect_right(self.times, t) - 1, 0)
+        times = (0.0, *(one - t for one in self.times[at + 1 :]))
+        totals = (0.0, *(one - self.person_years(t) for one in self.totals[at + 1 :]))
+        return Course(start, times, totals, self.people[at:])
+
     def mean_people(self, t: float) -> float:
         """`N̄(t)`: mean people from the start to `t` years later; the first household's count at the start itself."""
         return self.person_years(t) / t if t > 0.0 else self.people[0]
@@ -121,7 +129,7 @@ def living_from(
 
 class Episode(NamedTuple):
     """One span between pump-outs. `end` is None for the present one; `residue_m` is the sludge left on the floor at
-    its start.
+    its start. `start_error` [yr] and `earliest`: of a start put where readings make it likely (`unknown_start`).
     """
 
     course: Course
@@ -129,6 +137,8 @@ class Episode(NamedTuple):
     residue_m: float
     start_known: bool
     residue_known: bool
+    start_error: float = 0.0
+    earliest: date | None = None
 
     @property
     def start(self) -> date:
@@ -154,6 +164,11 @@ class History(NamedTuple):
     def current(self) -> Episode:
         """The span since the last pump-out."""
         return self.episodes[-1]
+
+    @property
+    def placed(self) -> bool:
+        """Whether the present span begins where readings put it, for want of a known pump-out."""
+        return self.current.earliest is not None
 
     @property
     def assumed(self) -> tuple[str, ...]:
@@ -196,9 +211,9 @@ def history(
     """The spans between pump-outs of one tank, with the person-years of each.
 
     With no pump-out on record the present span is taken to begin when the first known household moved in, or
-    `YEARS_ASSUMED` before the first check (or before today) when that is not known either; it is then flagged. A real
-    start that lies earlier makes the same readings mean slower growth, so with readings this errs to the early side;
-    without readings it may err to the late side, and a forecast resting on it alone must not reassure.
+    `YEARS_ASSUMED` before the first check (or before today) when that is not known either; it is then flagged. That is
+    the earliest it is taken to be: where somebody has read the layers, `unknown_start` puts it where they make it
+    likely. Without readings it may err to the late side, and a forecast resting on it alone must not reassure.
     """
     # changes already planned count from their day; a day that cannot be meant is left out
     occupancy = [one for one in household.occupancy if can_be(one.from_)]

@@ -23,6 +23,7 @@ from selfcheck.report.ahead_changed import change_headline, comparison
 from selfcheck.report.ahead_days import Telling
 from selfcheck.report.finding_text import Units
 from selfcheck.report.parts import PageWords, Part, PartedPage, part
+from selfcheck.report.reckoned import OUTLET_SOURCE
 from selfcheck.text import clean
 
 #: Dates further apart than this are told as "far apart" (our choice), in years.
@@ -190,16 +191,19 @@ class _AsItIs(Telling):
 
     def assumed(self) -> tuple[Part, ...]:
         found, say = self.judgement, self.words
-        start = self.day(found.forecast.people.start)
-        lines = [say("assumed", ident, start=start) for ident in found.forecast.assumed]
+        begun, names = found.forecast.people.start, {}
+        start = self.day(begun)
+        if found.forecast.past.placed:
+            start, names = str(begun.year), {"pump_out_date": "pump_out_placed"}
+        lines = [say("assumed", names.get(ident, ident), start=start) for ident in found.forecast.assumed]
         if found.vessel.basis in ("volume", "bedrooms", "default"):
-            size = show_volume(found.vessel.full_m3, self.units)
-            table = self.sources.get(found.vessel.table)
-            lines.append(
-                say("assumed", f"size_{found.vessel.basis}", size=size, table=table.title if table is not None else "")
-            )
+            size, error = show_volume(found.vessel.full_m3, self.units), f"{100 * found.vessel.relative_error:.0f}"
+            source = self.sources.get(found.vessel.table)
+            table = say.named(source) if source is not None else ""
+            lines.append(say("assumed", f"size_{found.vessel.basis}", size=size, error=error, table=table))
         if found.tank.outlet_bottom_below_surface_m is None and (found.layers is None or found.layers.outlet_assumed):
-            lines.append(say("assumed", "outlet"))
+            source = self.sources.get(OUTLET_SOURCE)
+            lines.append(say("assumed", "outlet", source=source.title if source is not None else ""))
         if (found.tank.compartments or 1) > 1:
             lines.append(say("assumed", "parted"))
         if found.tank.follows is not None:

@@ -238,8 +238,11 @@ def _when_next(judgement: Judgement, words: VerdictWords, units: Units) -> tuple
         name = "rate_first_part" if (judgement.tank.compartments or 1) > 1 else "rate"
         lines.append(words.say("when", name).format(amount=amount))
     if "pump_out_date" in judgement.forecast.assumed:
-        start = show_day(judgement.forecast.people.start, units)
-        lines.append(words.say("when", "start_assumed").format(day=start))
+        start = judgement.forecast.people.start
+        if judgement.forecast.past.placed:
+            lines.append(words.say("when", "start_placed").format(day=start.year))
+        else:
+            lines.append(words.say("when", "start_assumed").format(day=show_day(start, units)))
     if judgement.tank.follows is not None:
         lines.append(words.say("when", "follows"))
     return tuple(lines)

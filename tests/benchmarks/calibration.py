@@ -21,7 +21,7 @@ from selfcheck.domain.forecast import Forecast, forecast
 from selfcheck.domain.household import Box, Household, Occupancy, Tank
 from selfcheck.domain.layers import layers
 from selfcheck.domain.limits import Limit
-from selfcheck.domain.shapes import vessel
+from selfcheck.domain.shapes import Vessel, vessel
 
 PUMPED = date(2020, 5, 20)
 INCH = 0.0254
@@ -98,18 +98,61 @@ def look(truth: Truth, readings: int, dice: random.Random, dips: int = 1) -> For
             scum_total=[Reading(m=max(scum + dice.gauss(0.0, SCUM_ERROR), 0.0))],
         )
         checks.append(Check(id=day.isoformat(), on=day, seen=Seen(readings=seen)))
+    tank, inside = tank_of(truth)
+    household = Household(occupancy=[Occupancy(from_=date(2010, 1, 1), people=truth.people)])
+    today = PUMPED + timedelta(days=365 * readings)
+    found = forecast(household, tank, inside, checks, [PumpOut(on=PUMPED, sludge_left_m=0.0)], today)
+    if not checks:
+        return found
+    return found.read_on(checks[-1].on, layers(tank, inside, checks[-1].seen.readings, "at_outlet"))
+
+
+def look_unknown(truth: Truth, readings: int, dice: random.Random, years: float = 8.0) -> tuple[Forecast, date]:
+    """The same where nobody knows when the tank was emptied, and the day it truly was.
+
+    They moved in on `PUMPED` and read it first after so many `years`; 4 in 5 had it emptied once on the way.
+    """
+    days = int(365.25 * years)
+    emptied = PUMPED + timedelta(days=int(dice.uniform(0, days - 100)) if dice.random() < 0.8 else 0)
+    checks = []
+    for year in range(readings):
+        day = PUMPED + timedelta(days=days + 365 * year)
+        sludge, scum = truth.layers((day - emptied).days / 365.25)
+        there = sludge + dice.gauss(0.0, FLOOR_ERROR)
+        seen = Readings(
+            sludge=[Reading(m=max(there + dice.gauss(0.0, DIP_ERROR), 0.0)) for _ in range(2)],
+            scum_total=[Reading(m=max(scum + dice.gauss(0.0, SCUM_ERROR), 0.0))],
+        )
+        checks.append(Check(id=day.isoformat(), on=day, seen=Seen(readings=seen)))
+    tank, inside = tank_of(truth)
+    household = Household(occupancy=[Occupancy(from_=PUMPED, people=truth.people)])
+    found = forecast(household, tank, inside, checks, [], checks[-1].on)
+    return found.read_on(checks[-1].on, layers(tank, inside, checks[-1].seen.readings, "at_outlet")), emptied
+
+
+def too_late(households: int, readings: int, seed: int, years: float = 8.0) -> float:
+    """Share of the tanks not yet over, emptied nobody knows when, that are over before the 10 % date."""
+    dice = random.Random(seed)
+    late = there = 0
+    while there < households:
+        truth = draw(dice)
+        found, emptied = look_unknown(truth, readings, dice, years)
+        left = truth.crossing() - (found.today - emptied).days / 365.25
+        if left > 0.0:
+            there += 1
+            first = found.due(LIMITS).p10
+            late += first is None or left < (first - found.today).days / 365.25
+    return late / households
+
+
+def tank_of(truth: Truth) -> tuple[Tank, Vessel]:
+    """The tank as its household knows it, and its inside."""
     tank = Tank(
         shape=Box(length_m=truth.length, width_m=truth.width),
         liquid_depth_m=truth.depth,
         outlet_bottom_below_surface_m=0.35 * truth.depth,
     )
-    household = Household(occupancy=[Occupancy(from_=date(2010, 1, 1), people=truth.people)])
-    today = PUMPED + timedelta(days=365 * readings)
-    inside = vessel(tank)
-    found = forecast(household, tank, inside, checks, [PumpOut(on=PUMPED, sludge_left_m=0.0)], today)
-    if not checks:
-        return found
-    return found.read_on(checks[-1].on, layers(tank, inside, checks[-1].seen.readings, "at_outlet"))
+    return tank, vessel(tank)
 
 
 def held(found: Forecast, truth: Truth) -> bool:
@@ -139,6 +182,12 @@ def main() -> None:
             share = coverage(households, readings, seed=1000 + readings, rate_factor=factor, dips=dips)
             told = f"{readings} readings of {dips} dips, {households} households: {100 * share:.1f} % held"
             print(f"rates x {factor}: {told}", flush=True)
+    for readings in (1, 2, 3):
+        share = too_late(households // 8, readings, seed=3000 + readings)
+        told = f"emptied nobody knows when, {readings} readings: {100 * share:.1f} % over before the 10 % date"
+        print(told, flush=True)
+            f"emptied nobody knows when, {readings} readings: {100 * share:.1f} % over before the 10 % date", flush=True
+        )
 
 
 if __name__ == "__main__":

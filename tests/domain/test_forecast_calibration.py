@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from tests.benchmarks.calibration import coverage
+from tests.benchmarks.calibration import coverage, too_late
 
 #: of one case; its own sampling error is 2.5 %, so one case is held to 80 ± 6 % and all together to 80 ± 3 %
 HOUSEHOLDS = 250
@@ -20,3 +20,8 @@ def test_it_learns_that_a_household_makes_far_more_than_was_known() -> None:
 
 def test_without_a_reading_it_cannot_know_that() -> None:
     assert coverage(60, 0, seed=77, rate_factor=1.8) < 0.70
+
+
+def test_a_pump_out_that_nobody_knows_of_gives_no_false_rest() -> None:
+    """One in ten is over before the 10 % date; sampling error of the share: 3 %."""
+    assert too_late(100, 1, seed=5) <= 0.16
