@@ -186,8 +186,6 @@ def main() -> None:
         share = too_late(households // 8, readings, seed=3000 + readings)
         told = f"emptied nobody knows when, {readings} readings: {100 * share:.1f} % over before the 10 % date"
         print(told, flush=True)
-            f"emptied nobody knows when, {readings} readings: {100 * share:.1f} % over before the 10 % date", flush=True
-        )
 
 
 if __name__ == "__main__":
