@@ -44,8 +44,12 @@ class VerdictWords(NamedTuple):
 
     def source_line(self, source: Source) -> str:
         """A publication in one line, with how it was seen."""
+        return self.say("seen", "source").format(source=self.named(source))
+
+    def named(self, source: Source) -> str:
+        """A publication by its title, with how it was seen."""
         how = "" if source.seen == "none" else f" ({self.say('source_seen', source.seen)})"
-        return self.say("seen", "source").format(source=f"{source.title}{how}")
+        return f"{source.title}{how}"
 
     def of(self, ident: str) -> Mapping[str, Any]:
         """The table of a finding or sign. Raises ContentProblem when there is none."""

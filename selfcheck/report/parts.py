@@ -49,8 +49,12 @@ class PageWords:
 
     def source_line(self, source: Source) -> str:
         """A publication in one line, with how it was seen."""
+        return self("title", "source", source=self.named(source))
+
+    def named(self, source: Source) -> str:
+        """A publication by its title, with how it was seen."""
         how = "" if source.seen == "none" else f" ({self('source_seen', source.seen)})"
-        return self("title", "source", source=f"{source.title}{how}")
+        return f"{source.title}{how}"
 
     def of(self, table: str) -> Mapping[str, Any]:
         """A whole table; empty when there is none."""

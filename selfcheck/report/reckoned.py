@@ -23,18 +23,17 @@ def reckoned(judgement: Judgement, words: VerdictWords, units: Units) -> list[st
         lines.append(words.say("reckoned", f"scum_{found.scum_way}"))
     if found.outlet_assumed and found.outlet_height is not None:
         edge = show_length(max(body.liquid_depth_m - found.outlet_height.value, 0.0), units)
-        lines.append(words.say("reckoned", "outlet").format(edge=edge, source=_title(words, OUTLET_SOURCE)))
+        source = words.sources.get(OUTLET_SOURCE)
+        title = source.title if source is not None else ""
+        lines.append(words.say("reckoned", "outlet").format(edge=edge, source=title))
     if judgement.detention_days is None:
         return lines
     if body.basis in ("bedrooms", "default"):
-        size, table = show_volume(body.full_m3, units), _title(words, body.table)
-        lines.append(words.say("reckoned", f"size_{body.basis}").format(size=size, table=table))
+        told = {"size": show_volume(body.full_m3, units), "error": f"{100 * body.relative_error:.0f}"}
+        source = words.sources.get(body.table)
+        table = words.named(source) if source is not None else ""
+        lines.append(words.say("reckoned", f"size_{body.basis}").format(table=table, **told))
     one_person = flow(1.0, judgement.household.meter, judgement.today)
     water = show_volume(one_person.litres_per_day / 1000.0, units)
     lines.append(words.say("reckoned", f"water_{one_person.basis}").format(water=water))
     return lines
-
-
-def _title(words: VerdictWords, ident: str) -> str:
-    source = words.sources.get(ident)
-    return source.title if source is not None else ""

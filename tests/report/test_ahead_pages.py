@@ -106,12 +106,17 @@ def test_with_an_unknown_household_it_says_what_was_assumed() -> None:
     assert "How many people live here is not known" in told
     assert "last pump-out is not known" in told
     assert "No sludge reading of yours" in told
+    assert "The usual one was taken (WAC 246-272C-0220)." in told
 
 
 def test_a_size_by_the_bedrooms_names_the_table() -> None:
-    for bedrooms, table in ((3, "Uniform Plumbing Code"), (8, "International Private Sewage Disposal Code")):
+    for bedrooms, table, how in (
+        (3, "Uniform Plumbing Code", "read where others print it"),
+        (8, "International Private Sewage Disposal Code", "from memory, not looked up"),
+    ):
         told = lines_of(ahead(case(tanks=[{"id": "main"}], bedrooms=bedrooms)))
-        assert table in told
+        assert f"{table}, septic tank capacity by bedrooms ({how})." in told
+        assert "give or take 25%" in told
 
 
 def test_old_and_new_stand_side_by_side() -> None:

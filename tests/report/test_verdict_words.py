@@ -224,7 +224,8 @@ RECKONED = [
     (
         {"household.tanks.0.shape": {"kind": "unknown"}},
         {},
-        "1,000 gal (3.79 m³), is a guess by the number of bedrooms (Uni",
+        "by the number of bedrooms, give or take 25%. It is the least of this table: Uniform Plumbing Code, "
+        "septic tank capacity by bedrooms (read where others print it).",
     ),
     (
         {"household.tanks.0.shape": {"kind": "unknown"}, "household.bedrooms": "null"},
