@@ -2,16 +2,20 @@
 
 from __future__ import annotations
 
+import math
 import re
 from collections.abc import Sequence
 from datetime import date
 
+from selfcheck.domain.conversions import INCH
 from selfcheck.domain.showing import show_day, show_length
 from selfcheck.domain.verdict import Judgement
 from selfcheck.report.finding_text import Units, VerdictWords, in_second, limit_kind, name_of, step_of, text_of
 
 #: Steps told together when several faults call for somebody; the others stand in the findings.
 _STEPS_TOLD = 2
+#: The least anybody reads on a pole; how much thinner a layer would have to be is told in such steps. Our choice.
+READABLE_M: dict[Units, float] = {"us": INCH / 4.0, "metric": 0.005}
 _SENTENCE_END = re.compile(r"(?<=\.)\s+(?=[A-Z])")
 
 
@@ -97,7 +101,9 @@ def _smallest(judgement: Judgement, words: VerdictWords, units: Units) -> tuple[
         return (words.say("change", "answer_by_estimate"),)
     if change.what in ("sludge", "scum") and change.now_m is not None and change.then_m is not None:
         template = words.say("change", f"{change.what}_{change.verdict}")
-        told = template.format(more=show_length(abs(change.then_m - change.now_m), units))
+        step = READABLE_M[units]
+        more = math.ceil(abs(change.then_m - change.now_m) / step - 1e-9) * step
+        told = template.format(more=show_length(more, units))
         return (told if change.compartment == 1 else in_second(told, words),)
     named = judgement.deciding[0]
     name = (
