@@ -14,6 +14,8 @@ from selfcheck.domain.layers import layers
 from selfcheck.domain.limits import RuleSet, stand
 from selfcheck.domain.outlet import HANGS_BELOW, outlet_below_surface
 from selfcheck.domain.shapes import Vessel
+from selfcheck.domain.unsafe import unsafe
+from selfcheck.domain.weighing import calls
 
 #: Marks are set to the half inch or the centimetre.
 STEP_M = {"us": 0.5 * INCH, "metric": 0.01}
@@ -38,7 +40,7 @@ class Marks:
     """Where to mark, in metres, each already rounded to `step_m`.
 
     On the pole, from its foot: `wet_line_m`, where a full tank wets it (None: full depth not on record), and
-    `book_sludge_m`, above which a stain says book it (None: no limit of the set speaks of sludge). On the scum stick,
+    `book_sludge_m`, above which a stain says book it (None: no height does). On the scum stick,
     down from the water line: `outlet_edge_m`, where the foot catches the outlet device's bottom edge, and
     `book_scum_m`, below which the crust's underside says book it. 0: the rule is used up already. `by_crust`: the
     sludge mark for each height of crust. `outlet_assumed`: the outlet's depth is a published habit, not this tank's.
@@ -64,9 +66,9 @@ def marks(
     """Marks for one tank by one rule set.
 
     `sludge_m`, `scum_m`: thickness to expect, as of the last check or the forecast; without them both layers are taken
-    to grow together, the sludge twice as thick as the scum. At a booking mark a reading is still under every limit, one
-    step higher it is over or too close to call; so these marks err to the careful side. Wet line and outlet edge are
-    rounded to the nearest step.
+    to grow together, the sludge twice as thick as the scum. At a booking mark a reading is still under every limit and
+    clear of the outlet, one step higher it is over or too close to call; so these marks err to the careful side. Wet
+    line and outlet edge are rounded to the nearest step.
     """
     step = STEP_M[units]
     depth = vessel.liquid_depth_m
@@ -74,8 +76,9 @@ def marks(
 
     def under(**read: float) -> bool:
         kinds = {kind: [Reading(m=height)] for kind, height in read.items()}
-        found = layers(tank, vessel, full.model_copy(update=kinds), "at_outlet")
-        return all(standing.call in ("under", "cannot_tell") for standing in stand(rule_set, found, vessel))
+        readings = full.model_copy(update=kinds)
+        found = layers(tank, vessel, readings, "at_outlet")
+        return not calls(stand(rule_set, found, vessel)) and not unsafe(found, readings)
 
     def with_sludge(height: float) -> bool:
         return under(sludge=height, scum_total=height / SLUDGE_TO_SCUM if scum_m is None else scum_m)

@@ -90,11 +90,14 @@ def test_expected_crust_lowers_the_mark_and_no_expectation_takes_both_growing() 
     assert crusted < both < bare
 
 
-def test_a_rule_that_says_nothing_of_sludge_gives_no_sludge_mark() -> None:
-    only_scum = RuleSet("d", "D", "", "none", (Limit("scum", inches=8),))
-    found = marks(only_scum, TANK, vessel(TANK), scum_m=0.0)
-    assert found.book_sludge_m is None
-    assert found.book_scum_m is not None
+def test_no_mark_lies_where_a_layer_reaches_the_outlet_whatever_the_rule_allows() -> None:
+    """By hand: the edge 31 in up, less 1.28 errors of 1.03 in, is 29.7; 17 in of water, less 1.28 of 0.71, is 16.1."""
+    only_scum = RuleSet("d", "D", "", "none", (Limit("scum", inches=40),))
+    only_sludge = RuleSet("e", "E", "", "none", (Limit("sludge", inches=40),))
+    for loose in (only_scum, only_sludge):
+        found = marks(loose, TANK, vessel(TANK), scum_m=0.0, sludge_m=0.0)
+        assert found.book_sludge_m == pytest.approx(29.5 * INCH)
+        assert found.book_scum_m == pytest.approx(16 * INCH)
 
 
 def test_assumed_outlet_and_unknown_depth_are_said() -> None:
