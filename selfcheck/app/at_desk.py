@@ -12,7 +12,7 @@ from selfcheck.sitting.desk import Back, Desk, Page, Part, Step, Talk, Way
 if TYPE_CHECKING:
     from selfcheck.app.app import SelfcheckApp
     from selfcheck.interview.dialogue import Conversation
-    from selfcheck.sitting import Unfinished
+    from selfcheck.sitting import Sitting, Unfinished
     from selfcheck.sitting.desk import EndingPage
 
 
@@ -96,7 +96,7 @@ class AtDesk:
         if unfinished.lid_off:  # first it is asked where the lid is, which begins what is gone on with
             question, ways = words("half_done_lid"), ways[:1]
         page = Page(app.home.label(unfinished.flow), ways=tuple(ways), ask=question)
-        self.open(Desk(lambda: page, self._phrases, app.sitting.ask_back, app.sitting.ask_near), closed)
+        self.open(self._desk(page, app.sitting), closed)
 
     def offer_colours(self, colours: Mapping[str, str]) -> None:
         """Let the person choose among the colours of the page; each is shown at once."""
@@ -112,9 +112,7 @@ class AtDesk:
 
         ways = tuple(Way(label, partial(turn, theme)) for label, theme in colours.items())
         page = Page(words("page_colours"), ways=ways)
-        self.open(
-            Desk(lambda: page, self._phrases, app.sitting.ask_back, app.sitting.ask_near), lambda: None
-        ).colours = True
+        self.open(self._desk(page, app.sitting), lambda: None).colours = True
 
     def help(self) -> None:
         """What one can do in the place where one stands."""
@@ -145,5 +143,10 @@ class AtDesk:
         conversation = screen.conversation if isinstance(screen, ConversationScreen) else None
         app.push_screen(TankScreen(*app.picture_of(conversation), app.words))
 
+    def _desk(self, page: Page, sitting: Sitting) -> Desk:
+        """A desk of one page of the face's own."""
+        return Desk(lambda: page, self._phrases, sitting.ask_back, sitting.ask_near, sitting.command_in)
+
     def _phrases(self, name: str, **fills: str) -> str:
-        return self._app.words({"back": "not_now", "to_start": "not_now"}.get(name, name), **fills)
+        own = {"back": "not_now", "to_start": "not_now", "help": "help_pages", "change": "help_pages"}
+        return self._app.words(own.get(name, name), **fills)

@@ -8,19 +8,28 @@ from selfcheck.plain import pages
 from selfcheck.plain.phrases import Words
 from selfcheck.plain.speaking import Speaker
 from selfcheck.plain.waiting import patience
-from selfcheck.sitting.desk import Desk, Page, Part, Step, Talk
+from selfcheck.sitting.desk import Danger, Desk, Page, Part, Stay, Step, Talk
 
 
 class DeskFace:
-    """Shows the pages of a desk and takes in what is typed. `line` gives one line; `converse` holds a conversation."""
+    """Shows the pages of a desk and takes in what is typed.
+
+    `line` gives one line; `converse` holds a conversation; `danger` takes up a line that tells of one.
+    """
 
     def __init__(
-        self, out: Speaker, words: Words, line: Callable[[], str], converse: Callable[[Desk, Talk], None]
+        self,
+        out: Speaker,
+        words: Words,
+        line: Callable[[], str],
+        converse: Callable[[Desk, Talk], None],
+        danger: Callable[[str], None],
     ) -> None:
         self._out = out
         self._words = words
         self._line = line
         self._converse = converse
+        self._danger = danger
 
     def run(self, desk: Desk) -> None:
         """Until the first page is left."""
@@ -49,6 +58,10 @@ class DeskFace:
                 step: Step = desk.hear(line)
             if isinstance(step, Talk):
                 self._converse(desk, step)
+                shown = None
+            elif isinstance(step, Danger):
+                self._danger(step.line)
+            elif isinstance(step, Stay) and step.again:
                 shown = None
 
     def _show(self, page: Page) -> None:

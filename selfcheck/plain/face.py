@@ -69,7 +69,7 @@ class Face:
         self._asked_if_over = False
         self._start = AtStart(sitting, speaker, self._words, self._line)
         self._talk = Talk(sitting, speaker, listener, self._words)
-        self._desks = DeskFace(speaker, self._words, self._line, self._at_desk)
+        self._desks = DeskFace(speaker, self._words, self._line, self._at_desk, _in_danger)
 
     def run(self) -> int:
         """Start screen, what the person picks, and back again, until they leave. Gives the exit code."""
@@ -190,6 +190,11 @@ class Face:
             self._out.heard(line)
         _mind_danger(line)
         return line
+
+
+def _in_danger(line: str) -> None:
+    """Raises Danger for a line that a page took for one; "" where it says only that something is wrong."""
+    raise Danger(line)
 
 
 def _mind_danger(line: str) -> None:

@@ -26,6 +26,8 @@ if TYPE_CHECKING:
 PartKind = Literal["text", "strong", "muted", "trouble", "items", "fixed"]
 #: so many ways, the way back among them, that a single number key picks each
 MOST_WAYS = 9
+#: commands that no page takes for what it asks for
+_ANYWHERE = ("why", "how", "help", "repeat", "trouble")
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,10 +68,14 @@ class Talk:
 
 @dataclass(frozen=True, slots=True)
 class Stay:
-    """Remain on the page, made anew. `say`: what is said to what was done, "trouble" where it went wrong."""
+    """Remain on the page, made anew. `say`: what is said to what was done, "trouble" where it went wrong.
+
+    `again`: all of the page is wanted once more.
+    """
 
     say: str = ""
     kind: Literal["text", "trouble"] = "text"
+    again: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,7 +89,7 @@ class Back:
 
 @dataclass(frozen=True, slots=True)
 class Danger:
-    """The line that was typed tells of danger."""
+    """The line that was typed tells of danger; "" where it says only that something is wrong."""
 
     line: str
 
@@ -141,7 +147,8 @@ class Said:
 class Desk:
     """Where one is among pages. The words are those of `words/record.toml`, table "desk".
 
-    `ask_back` answers questions; `ask_near` gives the answers that may be meant where it has none that is sure.
+    `ask_back` answers questions; `ask_near` gives the answers that may be meant where it has none that is sure;
+    `command_in` tells which command of a conversation a line is, "answer" for a bare yes, no or none, else "".
     Whoever drives it calls `pick` or `hear`, and does what the step that comes back asks for: a conversation to hold,
     after which `ended` is called, or a danger to take up. `over`: the first page was left.
     """
@@ -150,6 +157,7 @@ class Desk:
     phrases: Callable[..., str]
     ask_back: Callable[[str], Reply | None] = lambda line: None
     ask_near: Callable[[str], Sequence[Reply]] = lambda line: ()
+    command_in: Callable[[str], str] = lambda line: ""
     own_tank: bool = True  # the household's tank may stand beside the pages
     over: bool = False
     said: Said = field(default_factory=Said)
@@ -180,7 +188,8 @@ class Desk:
         from selfcheck.interview.hazards import find
 
         line = clean(line).strip()
-        if find(line) is not None:
+        hazard, command = find(line), self.command_in(line) if line else ""
+        if hazard is not None and (hazard.sure or command not in _ANYWHERE):  # "help" alone may ask for the ways on
             return Danger(line)
         page = self.page
         bare = line.rstrip(".").casefold()
@@ -192,6 +201,8 @@ class Desk:
         if number and (page.hear is None or (page.picks and number <= len(page.ways))):
             return self.pick(number)
         exact = [place for place, way in enumerate(page.ways, 1) if _is_called(bare, way)]
+        if command in _ANYWHERE and not exact:
+            return self._do(command)
         if page.hear is not None and line and len(exact) != 1:
             heard = self._try(partial(page.hear, line))
             if heard is not None:
@@ -203,9 +214,25 @@ class Desk:
             return self.pick(fitting[0])
         if page.finds is not None and line and (found := self._try(partial(page.finds, bare))) is not None:
             return found
+        if command:
+            return self._do(command)
         return (self._answered(line) if line else None) or self.take(
             Stay(self.phrases("pick", most=str(len(page.ways))), "trouble")
         )
+
+    def _do(self, command: str) -> Step:
+        """Carry out a command of the conversations as far as a page can; what it cannot is met with the ways on."""
+        if command == "trouble":
+            return Danger("")
+        if command == "back":
+            return self.back()
+        if command in ("leave", "quit"):
+            return self.take(Back(len(self._stack)))
+        if command == "repeat":
+            return self.take(Stay(again=True))
+        if command in ("why", "how", "help", "change"):
+            return self.take(Stay(self.phrases("change" if command == "change" else "help")))
+        return self.take(Stay(self.phrases("pick", most=str(len(self.page.ways))), "trouble"))
 
     def _answered(self, line: str) -> Step | None:
         """The guide's answer to a question; where none is sure, a page with those that may be meant."""

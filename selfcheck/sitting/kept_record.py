@@ -146,6 +146,15 @@ class KeptRecord:
         """The guide's answers that a line may have asked for, where none is sure."""
         return self._opened_guide().perhaps(text)
 
+    def command_in(self, text: str) -> str:
+        """The command that a line is, as in a conversation; "answer" for a bare yes, no or none; "" for neither."""
+        from selfcheck.interview.typed_line import command_of, is_one_of
+        from selfcheck.loading.conversations import interface
+
+        known = interface(self.place)
+        bare = any(is_one_of(known, name, text) for name in ("yes", "no", "none", "go_on"))
+        return command_of(known, text) or ("answer" if bare else "")
+
     def _opened_guide(self) -> Guide:
         if self._guide is None:
             from selfcheck.loading.guide import guide

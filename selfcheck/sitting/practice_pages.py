@@ -53,6 +53,7 @@ class PracticePages:
             lambda name, **fills: phrases("desk", name, **fills),
             self.sitting.ask_back,
             self.sitting.ask_near,
+            self.sitting.command_in,
             own_tank=False,
         )
 

@@ -151,7 +151,8 @@ class RecordPages:
 def desk_of(sitting: Sitting, first: object, words: PageWords) -> Desk:
     """A desk of this household that begins with the page `first` makes."""
     assert callable(first)
-    return Desk(first, lambda name, **fills: words("desk", name, **fills), sitting.ask_back, sitting.ask_near)
+    phrases = partial(words, "desk")
+    return Desk(first, phrases, sitting.ask_back, sitting.ask_near, sitting.command_in)
 
 
 def _newest_first(record: Check | PumpOut) -> tuple[date, str]:

@@ -17,6 +17,7 @@ from selfcheck.errors import FolderProblem
 from selfcheck.interview.side_questions import Reply
 from selfcheck.sitting import Sitting
 from selfcheck.sitting.check_page import check_page
+from selfcheck.sitting.desk import Back, Danger, Stay
 from selfcheck.sitting.record_pages import RecordPages, desk_of
 from selfcheck.storage import folder as folders
 from selfcheck.storage.removing import bring_back
@@ -340,3 +341,31 @@ def test_the_start_names_the_day_to_act_by_in_place_of_a_next_look(tmp_path: Pat
     carried_on = Sitting.open(folder, PLACE, date(2026, 6, 1), in_place=True, fixed_day=True)
     assert carried_on.home().by == ""
     carried_on.close()
+
+
+@pytest.mark.parametrize(
+    ("line", "kind", "said"),
+    [
+        ("help", Stay, "Type a number"),
+        ("why", Stay, "Type a number"),
+        ("how do I", Stay, "Type a number"),
+        ("change something", Stay, "To set something right"),
+        ("none", Stay, "Type one number"),
+        ("I don't know", Stay, "Type one number"),
+        ("skip", Stay, "Type one number"),
+        ("something is wrong", Danger, ""),
+        ("say it again", Stay, ""),
+        ("one back", Back, ""),
+        ("I have to go", Back, ""),
+    ],
+)
+def test_a_page_does_what_a_conversation_does_at_the_same_words(
+    sitting: Sitting, line: str, kind: type, said: str
+) -> None:
+    desk = RecordPages(sitting).desk()
+    step = desk.hear("papers") and desk.hear(line)
+    assert isinstance(step, kind)
+    assert desk.said.text.startswith(said)
+    assert not desk.said.source
+    assert getattr(step, "again", False) == (line == "say it again")
+    assert desk.over == (line == "I have to go")
