@@ -73,6 +73,25 @@ BASE: dict[str, Any] = {
     },
 }
 
+#: Every answer of a check as a healthy tank gives it, and the faults that may stand in its place.
+HEALTHY = {
+    "level": "at_outlet", "smell": "earthy", "surface": "brown", "inlet_tee": "in_place", "outlet_tee": "in_place",
+    "wall": "sound", "lid": "sound", "under_lid": "clean", "inflow": "none", "filter": "not_fitted",
+    "alarm": "not_fitted", "roots": "none", "yard": [], "house": [], "people_hurt": "no",
+}  # fmt: skip
+WORSE = {
+    "level": ["above_outlet", "below_outlet"], "smell": ["rotten_egg", "chemical"],
+    "surface": ["pale_grey", "black", "no_crust"], "inlet_tee": ["loose", "damaged", "missing"],
+    "outlet_tee": ["loose", "damaged", "missing"], "wall": ["damp_white", "pitted", "crumbling", "steel_showing"],
+    "lid": ["rocking", "cracked", "missing"], "under_lid": ["scum_or_paper"], "inflow": ["steady"],
+    "filter": ["clogged"], "alarm": ["sounding"], "roots": ["seen"],
+    "yard": ["wet_after_rain", "lush_strip", "sunken_ground", "wet_smelly"],
+    "house": ["slow_one_drain", "smell_indoors", "gurgling", "slow_all_drains", "sewage_backup"],
+    "people_hurt": ["feeling_ill", "fell_in"],
+}  # fmt: skip
+#: Answers that may name several faults.
+SEVERAL = ("yard", "house")
+
 
 @cache
 def rule_sets() -> dict[str, Any]:

@@ -12,25 +12,9 @@ from selfcheck.domain.check import Check
 from selfcheck.domain.findings import rank
 from selfcheck.domain.judging import Case, judge
 from selfcheck.domain.signs import FIELDS, MAY_BE_LEFT_OUT, observed, worst_possible
-from tests.cases import TODAY, all_signs, rule_sets
+from tests.benchmarks.cautious import amiss
+from tests.cases import HEALTHY, SEVERAL, TODAY, WORSE, all_signs, rule_sets
 from tests.cases import build as build_case
-
-HEALTHY = {
-    "level": "at_outlet", "smell": "earthy", "surface": "brown", "inlet_tee": "in_place", "outlet_tee": "in_place",
-    "wall": "sound", "lid": "sound", "under_lid": "clean", "inflow": "none", "filter": "not_fitted",
-    "alarm": "not_fitted", "roots": "none", "yard": [], "house": [], "people_hurt": "no",
-}  # fmt: skip
-WORSE = {
-    "level": ["above_outlet", "below_outlet"], "smell": ["rotten_egg", "chemical"],
-    "surface": ["pale_grey", "black", "no_crust"], "inlet_tee": ["loose", "damaged", "missing"],
-    "outlet_tee": ["loose", "damaged", "missing"], "wall": ["damp_white", "pitted", "crumbling", "steel_showing"],
-    "lid": ["rocking", "cracked", "missing"], "under_lid": ["scum_or_paper"], "inflow": ["steady"],
-    "filter": ["clogged"], "alarm": ["sounding"], "roots": ["seen"],
-    "yard": ["wet_after_rain", "lush_strip", "sunken_ground", "wet_smelly"],
-    "house": ["slow_one_drain", "smell_indoors", "gurgling", "slow_all_drains", "sewage_backup"],
-    "people_hurt": ["feeling_ill", "fell_in"],
-}  # fmt: skip
-SEVERAL = ("yard", "house")
 
 
 def build(**seen: Any) -> Case:
@@ -65,23 +49,16 @@ def with_one_worse(name: str, seen: dict[str, Any], value: str) -> dict[str, Any
     return {**seen, name: [*now, value]}
 
 
-def test_a_fault_more_never_makes_the_verdict_milder() -> None:
-    chance = random.Random(20260518)
-    for _ in range(80):
-        seen = some_answers(chance)
-        before = judge(build(**seen))
-        open_to_worse = [
-            name for name in HEALTHY if seen[name] == HEALTHY[name] or (name in SEVERAL and seen[name] != "unknown")
-        ]
-        for name in chance.sample(open_to_worse, 3):
-            value = chance.choice([one for one in WORSE[name] if one not in seen[name]])
-            after = judge(build(**with_one_worse(name, seen, value)))
-            assert rank(after.verdict) >= rank(before.verdict), (name, value, seen, before.verdict, after.verdict)
+def test_nothing_worse_and_nothing_less_known_makes_a_verdict_milder() -> None:
+    """Of a few generated records; thousands of them: `tests.benchmarks.cautious`."""
+    results = [amiss(seed) for seed in range(70)]
+    assert sum(tried for tried, _ in results) > 250
+    assert [line for _, lines in results for line in lines] == []
 
 
 def test_more_sludge_or_scum_never_makes_the_verdict_milder() -> None:
     chance = random.Random(7)
-    for _ in range(40):
+    for _ in range(15):
         seen = {"sludge": [round(chance.uniform(1, 16), 1)] * 2, "scum_above": [round(chance.uniform(0, 3), 1)]}
         last = -1
         for more in (0, 1, 2, 4, 8, 12):
