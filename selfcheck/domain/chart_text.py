@@ -12,7 +12,7 @@ _NUMBER = r"\d[\d.,/½¼¾⅛⅜⅝⅞]*(?:\s+\d/\d)?"
 _LENGTH = r"inch(?:es)?|in\.?|\"|”|″|feet|foot|ft\.?|'|cm|mm|m"
 _VOLUME = r"gal(?:lon)?s?\.?|lit(?:er|re)s?|l|m3|m³|cubic met(?:er|re)s?"
 _ROW = re.compile(
-    rf"(?P<height>{_NUMBER}\s*(?P<length>{_LENGTH})?)\s*(?:[:=]|is|holds)?\s*"
+    rf"(?P<height>{_NUMBER}\s*(?P<length>{_LENGTH})?)\s*(?:[:=]|is|holds|(?<=\s)[-–—](?=\s))?\s*"
     rf"(?P<volume>{_NUMBER}\s*(?P<amount>{_VOLUME})?)",
     re.IGNORECASE,
 )

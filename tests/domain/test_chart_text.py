@@ -18,6 +18,7 @@ INCHES, GALLONS = [0.3048, 0.6096, 1.2192], [150 * GALLON, 400 * GALLON, 1000 * 
         "12 in 150 gal, 24 in 400 gal, 48 in 1,000 gal.",
         '12" = 150 gallons\n24" = 400 gallons\n48" = 1000 gallons',
         "12: 150; 24: 400; 48: 1000",
+        "12 in - 150 gal; 24 in – 400 gal; 48 in — 1000 gal",
         "12 150; 24 400; 48 1,000",
         "1 ft holds 150 gal and 2 ft holds 400 gal and 4 feet holds 1000 gal",
     ],
