@@ -13,15 +13,14 @@ from selfcheck.domain.flow import LEAST_DAYS, Flow
 from selfcheck.domain.forecast import HORIZON_YEARS
 from selfcheck.domain.history import DAYS_A_YEAR
 from selfcheck.domain.interval import table_interval_years
-from selfcheck.domain.limits import SHARES, Limit
-from selfcheck.domain.showing import show_length, show_length_error, show_volume
+from selfcheck.domain.limits import Limit
+from selfcheck.domain.showing import show_length, show_volume
 from selfcheck.domain.sources import Source
 from selfcheck.domain.unjudged import has_no_figure
 from selfcheck.domain.verdict import Judgement, RuleRow
 from selfcheck.domain.what_if import Compared
 from selfcheck.report.ahead_changed import change_headline, comparison
 from selfcheck.report.ahead_days import Telling
-from selfcheck.report.finding_text import Units
 from selfcheck.report.parts import PageWords, Part, PartedPage, part
 from selfcheck.report.reckoned import OUTLET_SOURCE
 from selfcheck.text import clean
@@ -62,7 +61,6 @@ def ahead_page(
         *tell.rate(),
         *tell.assumed(),
         *tell.second_opinion(),
-        *tell.margins(),
         *part(words("title", "by_rule"), [*rule_rows, words("rules", "authority"), words("rules", "choose")]),
     )
     if compared is None or compared.change.nothing:
@@ -136,23 +134,6 @@ class _AsItIs(Telling):
             return self.words("limits", "too_deep", limit=name, edge=edge, own=own)
         edge, own = (show_volume(one, units) for one in (table.rows[0].gallons * GALLON, body.full_m3))
         return self.words("limits", "too_small", limit=name, edge=edge, own=own)
-
-    def margins(self) -> tuple[Part, ...]:
-        """Every limit of every rule set: where the tank stood at the last look, and what was left, with its error."""
-        lines = [
-            self.words(
-                "margins",
-                "over" if one.margin < 0 else "left",
-                title=row.rule_set.title,
-                limit=self.words("limits", one.limit.kind),
-                now=_figure(one.limit, one.now.value, one.now.error, self.units),
-                margin=_figure(one.limit, abs(one.margin), one.error or 0.0, self.units),
-            )
-            for row in self.judgement.by_rule_set
-            for one in row.standings
-            if one.now is not None and one.margin is not None
-        ]
-        return part(self.words("title", "margins"), lines)
 
     def look_again(self) -> tuple[Part, ...]:
         found = self.judgement
@@ -247,12 +228,3 @@ class _AsItIs(Telling):
         for one in water.leaks:
             lines.append(say("water", one.id))
         return part(say("title", "water"), lines)
-
-
-def _figure(limit: Limit, value: float, error: float, units: Units) -> str:
-    """What a limit speaks of, with its standard error: a length, a share in per cent, or years."""
-    if limit.kind == "years":
-        return f"{value:.1f}"
-    if limit.kind in SHARES:
-        return f"{100 * value:.0f} ± {max(100 * error, 1):.0f}%"
-    return show_length_error(value, error, units)
