@@ -80,6 +80,9 @@ class Vocabulary:
     def __init__(self, same: Sequence[Sequence[str]], plain: Iterable[str], everyday: Iterable[str]) -> None:
         """`same`: groups of words that mean the same; `plain`: plain words; `everyday`: those of other worlds."""
         self._head = {stem(word): stem(group[0]) for group in same for word in group if " " not in word}
+        self._phrases: dict[str, list[tuple[list[str], str]]] = {}  # first word → all words, longest first, and the head
+        for phrase, head in sorted(((word, group[0]) for group in same for word in group if " " in word), reverse=True):
+            self._phrases.setdefault(phrase.split()[0], []).append((phrase.split(), head))
         self._everyday = set(everyday)
         self._plain = self._everyday.union(plain)
         self._plain_terms = {stem(word) for word in self._plain}
@@ -100,9 +103,26 @@ class Vocabulary:
         """The terms of single words."""
         return {self.term(word) for word in group}
 
+    def words(self, text: str) -> list[str]:
+        """Plain words of a line; a phrase that means the same as one word is that word."""
+        typed = words(text)
+        if self._phrases.keys().isdisjoint(typed):
+            return typed
+        found: list[str] = []
+        place = 0
+        while place < len(typed):
+            told = self._phrases.get(typed[place], ())
+            length, word = next(
+                ((len(phrase), head) for phrase, head in told if typed[place : place + len(phrase)] == phrase),
+                (1, typed[place]),
+            )
+            found.append(word)
+            place += length
+        return found
+
     def learn(self, texts: Sequence[str]) -> list[list[str]]:
         """The terms of each text of the guide; from now on its words are known."""
-        found = list(map(words, texts))
+        found = list(map(self.words, texts))
         self._seen.update(chain.from_iterable(found))
         self._known.update(map(self.term, set(chain.from_iterable(found))))
         return [list(map(self._terms.__getitem__, line)) for line in found]
@@ -113,7 +133,7 @@ class Vocabulary:
         `together`: how often two terms stand in a row in the guide, an empty one for the edge of a line. It tells which
         word was meant by a slip.
         """
-        typed = words(text)
+        typed = self.words(text)
         found: list[tuple[str, float]] = []
         for word, after in zip_longest(typed, typed[1:], fillvalue=""):
             found.extend(self._hear(word, found[-1][0] if found else "", self.term(after), together))

@@ -18,7 +18,7 @@ from functools import lru_cache
 from selfcheck.interview.guide_index import Heard, Index, Match
 from selfcheck.interview.guide_lines import Lines
 from selfcheck.interview.guide_scope import Scope
-from selfcheck.interview.guide_words import Vocabulary, words
+from selfcheck.interview.guide_words import Vocabulary
 from selfcheck.interview.nodes import STRICT
 from selfcheck.interview.showing import at_start
 
@@ -113,7 +113,7 @@ class Guide:
         self._common = known.terms(common)
         ignored = known.terms(listening.ignore.split())
         shape = known.terms(listening.shape.split()) - ignored
-        self._danger = [" ".join(map(known.term, words(phrase))) for phrase in listening.danger]
+        self._danger = [" ".join(map(known.term, known.words(phrase))) for phrase in listening.danger]
         asked = [known.learn(topic.asked) for topic in topics]
         others = list(map(known.learn, listening.elsewhere))
         told = known.learn([topic.body for topic in topics])
