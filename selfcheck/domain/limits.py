@@ -97,9 +97,10 @@ def _units_of(kind: Kind) -> tuple[str, ...]:
 class RuleSet:
     """The limits of one authority: one file of `content/rules`.
 
-    `confirmed`: the day the figures were last compared with their text; absent where they are only from memory.
-    `inspect_years`, `pump_years`: least and most years between looks and between pump-outs, where the text names them.
-    `places`: other names of the place where it holds, as people write them.
+    `edition`, `place_in_text`, `href`: empty where they are not known. `confirmed`: the day the figures were last
+    compared with their text; absent where they are only from memory. `inspect_years`, `pump_years`: least and most
+    years between looks and between pump-outs, where the text names them. `places`: other names of the place where it
+    holds, as people write them.
     """
 
     id: str
