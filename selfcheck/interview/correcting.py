@@ -8,13 +8,16 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from selfcheck.interview.answers import Answer
+from selfcheck.interview.cited import cited
 from selfcheck.interview.measuring import measure
 from selfcheck.interview.messages import Message
 from selfcheck.interview.naming import named_answer, named_node
 from selfcheck.interview.nodes import Node
 from selfcheck.interview.passing import read_back
+from selfcheck.interview.pending import Pending
 from selfcheck.interview.picking import offer
 from selfcheck.interview.several import Several
+from selfcheck.interview.showing import at_start
 from selfcheck.interview.standing import raised
 from selfcheck.interview.typed_line import after_opening, normal
 from selfcheck.interview.understanding import CHOICES, MEASURES, Reading, exact, loose
@@ -33,7 +36,12 @@ def correction(talk: Conversation, text: str) -> list[Message] | None:
     counting = _counting(talk)
     if not counting or (talk.node is not None and talk.node.gate):
         return None
-    return _swapped(talk, text, counting) or _other_unit(talk, text, counting) or _new_value(talk, text, counting)
+    return (
+        _swapped(talk, text, counting)
+        or _by_its_old_value(talk, text, counting)
+        or _other_unit(talk, text, counting)
+        or _new_value(talk, text, counting)
+    )
 
 
 def _counting(talk: Conversation) -> list[str]:
@@ -80,6 +88,42 @@ def _new_value(talk: Conversation, text: str, counting: list[str]) -> list[Messa
             talk.revise(last.id)
             return offer(talk, last, reading, text)
     return None
+
+
+def _by_its_old_value(talk: Conversation, text: str, counting: list[str]) -> list[Message] | None:
+    """A new value for the answer whose number the line takes back: read back for a yes; of several one is picked."""
+    given = talk.state.given
+    able = [ident for ident in counting if talk.script.nodes[ident].kind in MEASURES and given[ident].state == "value"]
+    found = cited(talk.script.interface, given, able, text)
+    if found is None or (found.among[-1] == counting[-1] and after_opening(talk.script.interface, "correction", text)):
+        return None
+    readings: dict[str, Answer] = {}
+    for ident in found.among:
+        node = talk.script.nodes[ident]
+        answer = _in_the_unit_of(given[ident], measure(node, found.new, talk.context), found.new).answer
+        if answer is not None:
+            readings[ident] = replace(answer, question=ident, said=text)
+    named = [ident for ident in readings if named_answer(talk.script, text, talk.context, [ident])]
+    among = named if len(named) == 1 else list(readings)
+    if len(among) == 1:
+        return talk.ask(read_back(talk, Several((readings[among[0]],)), text))
+    return _which_of_them(talk, {ident: readings[ident] for ident in among}) if among else None
+
+
+def _which_of_them(talk: Conversation, readings: dict[str, Answer]) -> list[Message]:
+    """Several answers had the number that is taken back: the person picks the one that is mended."""
+
+    def choose(choice: str) -> list[Message]:
+        talk.drop_pending()
+        if choice not in readings:
+            return talk.present()
+        talk.revise(choice)
+        return offer(talk, talk.script.nodes[choice], Reading(readings[choice]), readings[choice].said)
+
+    choices = [(ident, at_start(talk.script.name_of(ident))) for ident in reversed(readings)]
+    return talk.ask(
+        Pending(talk.phrases.say("change_which"), (*choices, ("_none", talk.phrases.say("change_stop"))), choose)
+    )
 
 
 def _only_denies(talk: Conversation, text: str) -> bool:

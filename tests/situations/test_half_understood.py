@@ -222,3 +222,38 @@ def test_what_was_said_before_is_not_offered_once_more() -> None:
     assert talk.node.id == "people"
     talk.hear("the alarm is quiet")
     assert talk.pending is not None
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "the {old} was wrong, it was 13",
+        "no, the {old} in was last year's, it was 13 in",
+        "it was 13, not {old}",
+        "not {old} but 13 in",
+        "instead of {old} it should be 13",
+        "change {old} to 13",
+    ],
+)
+def test_a_correction_that_cites_a_number_mends_the_answer_that_had_it(line: str) -> None:
+    talk = standing_at("sludge_2")
+    before = talk.state.given["sludge_1"]
+    old = talk.state.given["scum_total"].said.split()[0]
+    assert old != before.said.split()[0]
+    talk.hear(line.format(old=old))
+    assert talk.pending is not None
+    if not talk.pending.offered:  # as many people live there
+        assert {"scum_total", "people"} <= {ident for ident, _ in talk.pending.choices}
+        talk.hear("crust, top to bottom")
+    else:
+        assert [one.question for one in talk.pending.offered] == ["scum_total"]
+        talk.hear("yes")
+    assert talk.state.given["scum_total"].value == pytest.approx(13 * 0.0254)
+    assert talk.state.given["sludge_1"] == before
+
+
+@pytest.mark.parametrize("line", ["4 people, a 1000 gallon tank", "four people and the tank is 1000 gallons"])
+def test_the_size_of_the_tank_is_heard_in_a_line_with_other_facts(line: str) -> None:
+    talk = standing_at("alarm", line)
+    assert talk.pending is not None
+    assert [one.question for one in talk.pending.offered] in (["size", "people"], ["people", "size"])
