@@ -44,7 +44,11 @@ def days_after(start: date, days: float) -> date:
 
 
 def weight(occupancy: Occupancy) -> float:
-    """How many year-round people without a disposal this household counts for."""
+    """How many year-round people without a disposal this household counts for, from 0 up.
+
+    Months at home count by their share of the year. A disposal used daily counts a fifth more (source: interval-table,
+    read in a reprint), one used sometimes half of that (our choice).
+    """
     return occupancy.people * occupancy.months_per_year / 12.0 * DISPOSAL[occupancy.disposal]
 
 

@@ -88,8 +88,9 @@ def layers(tank: Tank, vessel: Vessel, readings: Readings, level: str | None = N
     """The layers that one check's readings tell of, in one tank or compartment.
 
     `level`: where the water stood (`at_outlet`, `above_outlet`, `below_outlet`), "unknown" or None. Errors of readings
-    are independent and are carried to every figure to first order. What does not fit together is reckoned as it was
-    typed and named in `odd`; nothing is raised.
+    are our choice, independent, and carried to every figure to first order. That two thirds of a crust hang below the
+    water is a rule of thumb (source `common-practice`) with an error of its own. What does not fit together is
+    reckoned as it was typed and named in `odd`; nothing is raised.
     """
     counted, agreement = sludge_that_counts(readings.sludge)
     found = _reckon(tank, vessel, readings, level, _sludge(counted, len(readings.sludge)), agreement)
