@@ -80,7 +80,7 @@ class Vocabulary:
     def __init__(self, same: Sequence[Sequence[str]], plain: Iterable[str], everyday: Iterable[str]) -> None:
         """`same`: groups of words that mean the same; `plain`: plain words; `everyday`: those of other worlds."""
         self._head = {stem(word): stem(group[0]) for group in same for word in group if " " not in word}
-        self._phrases: dict[str, list[tuple[list[str], str]]] = {}  # first word → all words, longest first, and the head
+        self._phrases: dict[str, list[tuple[list[str], str]]] = {}  # first word → longer ones first
         for phrase, head in sorted(((word, group[0]) for group in same for word in group if " " in word), reverse=True):
             self._phrases.setdefault(phrase.split()[0], []).append((phrase.split(), head))
         self._everyday = set(everyday)
