@@ -79,7 +79,7 @@ def _beside(script: Script, node: Node, name: str, part: str, context: Context) 
     for value in _without_fillers(script, match[1].strip(" :=,")) if match is not None else ():
         chosen = exact(script, node, value).answer or loose(script, node, value).answer
         answer = measured(node, value, context) if node.kind in MEASURES else chosen
-        if answer is None and node.kind == "volume":  # the name holds the unit: "1000 gallon tank"
+        if answer is None and node.kind == "volume":  # the name stands behind the amount and its unit
             answer = measured(node, low, context)
         if answer is not None:
             return replace(answer, said=part.strip())

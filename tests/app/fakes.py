@@ -26,6 +26,7 @@ from selfcheck.loading import content, quick
 from selfcheck.loading.place import content_place
 from selfcheck.report.wording import VerdictPage, VerdictWords
 from selfcheck.sitting import HomeFacts, Unfinished
+from selfcheck.sitting.kept_record import KeptRecord
 from selfcheck.sitting.verdicts import verdict_words
 
 PLACE = content_place(own=False)
@@ -288,6 +289,9 @@ class FakeSitting:
 
     def ask_back(self, line: str) -> None:
         return None
+
+    def command_in(self, text: str) -> str:
+        return KeptRecord.command_in(self, text)  # type: ignore[arg-type]
 
     def ask_near(self, line: str) -> tuple[()]:
         return ()

@@ -108,7 +108,7 @@ def test_readings_stand_with_date_and_error_and_signs_as_they_were_seen() -> Non
     told = said(judged(sludge=[14, 14], outlet_tee="missing", wall="crumbling"))
     assert "May 18, 2026" in told[labels["read"]]
     assert "sludge 14 ± " in told[labels["read"]]
-    assert "partly reckoned" in told[labels["read"]]
+    assert "partly estimated" in told[labels["read"]]
     assert "outlet tee" in told[labels["signs"]]
     assert "May 20, 2024" in told[labels["pumped"]]
 

@@ -213,9 +213,9 @@ def test_what_was_read_in_the_second_part_is_told_as_of_there() -> None:
 
 
 RECKONED = [
-    ({}, {}, "The crust was reckoned from its top"),
-    ({}, {"scum_above": [], "scum_below": [2]}, "The crust was reckoned from its underside"),
-    ({}, {"scum_above": [], "scum_total": [3]}, "How deep the crust hangs was reckoned"),
+    ({}, {}, "The crust was estimated from its top"),
+    ({}, {"scum_above": [], "scum_below": [2]}, "The crust was estimated from its underside"),
+    ({}, {"scum_above": [], "scum_total": [3]}, "How deep the crust hangs was estimated"),
     (
         {"household.tanks.0.outlet_bottom_below_surface_m": "null"},
         {},
@@ -254,6 +254,6 @@ def test_an_outlet_that_was_assumed_is_not_said_to_be_read() -> None:
 
 def test_nothing_is_said_to_be_reckoned_where_all_was_read() -> None:
     page = verdict_screen(judged(scum_below=[2]), verdict_words())
-    assert not any("reckoned" in line or "taken" in line or "guess" in line for line in page.seen)
+    assert not any("estimated" in line or "taken" in line or "guess" in line for line in page.seen)
     without = verdict_screen(judged(sludge=[]), verdict_words()).seen
     assert not any("runs in is" in line for line in without)
