@@ -31,12 +31,11 @@ _UNKNOWN_COMMON = 0.3  # weight of an unknown word of plain English, against one
 
 @dataclass(frozen=True, slots=True)
 class Match:
-    """How well a topic (by its place) fits a line: `score` ranks; `likeness` and `cover` (0 to 1) tell how surely."""
+    """How well a topic (by its place) fits a line: `score` ranks; `likeness` (0 to 1) tells how surely."""
 
     topic: int
     score: float
     likeness: float
-    cover: float
 
 
 @dataclass(frozen=True, slots=True)
@@ -100,7 +99,7 @@ class Index:
         both = self._gains(dict.fromkeys(pairs(heard.line), 1.0), _SMOOTH_PAIR, _PAIR_ABSENT)
         small = self._gains(dict.fromkeys(self._ignored & set(heard.line), 1.0), _SMOOTH_SMALL, 1.0)
         shrink = max(1.0, sum(heard.subjects.values())) ** -_LENGTH
-        parts, whole = self._parts(heard)
+        parts = self._parts(heard)
         scored = []
         for topic, likest in self._likest(parts).items():
             score = (
@@ -110,10 +109,7 @@ class Index:
                 + _TOLD * sum(part for term, part in parts.items() if topic in self._telling.get(term, ()))
             )
             scored.append((score, -topic, likest[0]))
-        return [
-            Match(-minus, score, likeness, self._cover(heard, whole, -minus))
-            for score, minus, likeness in sorted(scored, reverse=True)
-        ]
+        return [Match(-minus, score, likeness) for score, minus, likeness in sorted(scored, reverse=True)]
 
     def _gains(self, found: Mapping[str, float], smooth: float, absent: float) -> list[float]:
         """For each topic how much likelier the known ones of some words or pairs are in it than in the guide."""
@@ -131,12 +127,12 @@ class Index:
             gains[topic] += absent * total * math.log(smooth / (size + smooth))
         return gains
 
-    def _parts(self, heard: Heard) -> tuple[dict[str, float], float]:
-        """How large a part of the line each known word is, as a vector of length 1 at most; and the sum of weights."""
+    def _parts(self, heard: Heard) -> dict[str, float]:
+        """How large a part of the line each known word is, as a vector of length 1 at most."""
         weights = {term: weight * self._rare[term] for term, weight in heard.subjects.items()}
         strange = [weight * self._strange for weight in heard.unknown.values()]
         norm = math.hypot(*weights.values(), *strange) or 1.0
-        return {term: weight / norm for term, weight in weights.items()}, sum(weights.values()) + sum(strange)
+        return {term: weight / norm for term, weight in weights.items()}
 
     def _likest(self, parts: Mapping[str, float]) -> dict[int, list[float]]:
         """Topic → likeness of its ways of asking that share a word with the line, likest first."""
@@ -149,12 +145,3 @@ class Index:
         for place, likeness in shared.items():
             found.setdefault(self._lines.owner[place], []).append(likeness / self._lengths[place])
         return {topic: sorted(likest, reverse=True) for topic, likest in found.items()}
-
-    def _cover(self, heard: Heard, whole: float, topic: int) -> float:
-        """The share of a line's weight that a topic explains."""
-        known = (
-            weight * self._rare[term]
-            for term, weight in heard.subjects.items()
-            if topic in self._lines.counts(term) or topic in self._telling.get(term, ())
-        )
-        return sum(known) / (whole or 1.0)

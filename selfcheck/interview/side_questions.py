@@ -25,7 +25,7 @@ from selfcheck.interview.showing import at_start
 _NEARLY_LISTED = 0.92  # likeness from which a line counts as one that a topic lists
 _LISTED = 0.98  # the same after a word of danger: its words must be those that the topic lists
 _ALIKE = 0.7  # likeness from which a close second casts no doubt on the best
-_ENOUGH = 3.1  # evidence from which a line is answered
+_ENOUGH = 3.3  # evidence from which a line is answered
 _PERHAPS = 1.4  # evidence from which what it may have asked for is offered
 _TOO_CLOSE = 1.0  # lead under which a topic is not given before one that keeps people from harm
 _CLOSE = 2.2  # lead under which one that keeps people from harm is given where it is as like the line as the best
