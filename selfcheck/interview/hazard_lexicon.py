@@ -47,7 +47,8 @@ COMMON: dict[str, str] = {
     ),
     "self": "i we me us myself",
     "thing": (
-        "flap sidewalk deal deals sale sales contract offer loan plan plans price_of change dust debris pliers pebble "
+        "hearing_aid hearing_aids aid dentures false_teeth teeth denture stopwatch tablet flap sidewalk deal "
+        "deals sale sales contract offer loan plan plans price_of change dust debris pliers pebble "
         "pebbles tweezers scissors spoon fork nails washer washers spring bracket hinge bat frisbee wallet coins card "
         "cards earring necklace headphones earbud airpod remote drill saw axe rake hoe broom mop crowbar chisel chain "
         "nozzle sponge jar notebook clipboard umbrella jacket shirt shoe shoes sandal mitten helmet badge money twig "

@@ -29,7 +29,8 @@ BESIDE: dict[str, str] = {
         "order blind before because since when now case public general law another further deeper inch inches"
     ),
     "fire_other": (
-        "pit place department station wood hydrant truck ant ants alarm extinguisher ring hall code view drawing price "
+        "wind of_wind of_air pit place department station wood hydrant truck ant ants alarm extinguisher ring "
+        "hall code view drawing price "
         "number risk plug plugs fighter fighters drill hazard proof retardant detector arrestor messages with_messages "
         "sale sold lit_up_my"
     ),
@@ -165,4 +166,6 @@ BESIDE: dict[str, str] = {
         "answering_machine"
     ),
     "else_through": "buyer seller crack cracks house budget calendar schedule plan deal sale loan",
+    "indoor_cause": "cold dark raining rain rains hot lunch dinner tea supper warm bed storm wet tired late",
+    "later": "later tomorrow tonight weekend saturday sunday next_week",
 }

@@ -131,4 +131,16 @@ FIRE: dict[str, str] = {
     "bite": (
         "bitten zinged zing stung tickled jolted bit_me bit_him bit_her bites_me kicked_me kicked_him got_me belted"
     ),
+    "burnt_hair": (
+        "hair hairs eyebrow eyebrows lashes eyelashes beard moustache fringe whiskers arm face hand hands sleeve"
+    ),
+    "burnt": "burnt burned singed scorched frizzled singe~ scorch~",
+    "went_up_with": "went_up_with goes_up_with whump whumph whoomph whoomp foomp woof_of_flame ",
+    "wind_of": "of_wind of_air of_water wind of_leaves",
+    "set_off": "set_off set_it_off sets_off sets_it_off",
+    "cord": "plug cord lead extension flex cable wire wires leads cords socket",
+    "in_water": (
+        "in_water in_the_water in_puddle in_a_puddle under_water underwater in_wet in_tank in_the_tank in_sewage "
+        "in_flood"
+    ),
 }

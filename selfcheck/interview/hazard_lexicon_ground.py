@@ -84,4 +84,5 @@ GROUND: dict[str, str] = {
     "pit_appears": "that_was_not was_not_there was_not_before not_there_before not_there_yesterday never_there",
     "pit_came": "appeared formed developed opened_up has_opened popped_up is_new",
     "walk_on": "walking_on walk_on stepping_on step_on treading_on walking_over",
+    "from_under": "from_under out_from_under from_beneath away_under away_from_under",
 }

@@ -115,7 +115,7 @@ ILL: dict[str, str] = {
         "not_come_to not_answer_me stopped_moving can_not_wake can_not_stand can_not_walk can_not_see_straight "
         "can_not_think_straight can_not_feel_my can_not_stay_awake keeps_coughing keeps_vomiting keeps_throwing "
         "keeps_gagging keeps_shaking can_not_think no_answer no_responde can_not_keep_my_eyes hardly_stand "
-        "barely_stand no_despierta not_making_sense makes_no_sense making_no_sense not_making_any_sense "
+        "barely_stand no_despierta "
         "not_walk_straight not_come_round not_come_around not_coming_to not_coming_round not_rouse not_rousing "
         "can_not_rouse can_not_revive can_not_get_response can_not_get_a_response not_reacting not_react no_reaction "
         "no_response no_sign_of_life no_signs_of_life not_open_eyes can_not_get_up can_not_sit_up can_not_stand_up "
@@ -135,7 +135,8 @@ ILL: dict[str, str] = {
         "hardly_keep_eyes barely_stay barely_walk barely_talk barely_see hardly_see hardly_walk"
     ),
     "down_state": (
-        "hit_the_deck face_down lying_there laying_there lying_on laying_on slumped limp hit_the_ground "
+        "lies_there lays_there lies_on lies_in lies_still lying_still lying_at hit_the_deck face_down "
+        "lying_there laying_there lying_on laying_on slumped limp hit_the_ground "
         "dropped_to_the_ground on_the_ground on_the_floor lying_down laying_down fell_over fell_down went_down flat_on "
         "lying_in laying_in lying_next fell_on_the_ground hit_the_grass is_lying is_laying hit_the_floor hit_the_dirt "
         "hit_floor hit_dirt hit_ground hit_deck on_knees sprawled crumpled_up in_a_heap flopped_over toppled_over "
@@ -163,7 +164,8 @@ ILL: dict[str, str] = {
         "choking make~ hit~_me burn~ get~_to make~_me make~_us give~_me make~_my make~_him"
     ),
     "sickened": (
-        "me him her us over down back sick ill dizzy gag cough faint feel throw_up puke vomit weird funny out woozy "
+        "sideways off_my_feet off_feet for_six me him her us over down back sick ill dizzy gag "
+        "cough faint feel throw_up puke vomit weird funny out woozy "
         "eyes_water throat head chest hard wrong lungs headache nauseous dopey sleepy hurt swim spin giddy poorly "
         "stomach light_headed lightheaded loopy weak retch hurl"
     ),
@@ -248,4 +250,69 @@ ILL: dict[str, str] = {
     ),
     "faint": "faint~ went_black went_dark going_black going_dark_on",
     "ouch": "ow oww ouch oof argh aargh ugh oh_my_head",
+    "rescuers": (
+        "fire_engine fire_truck ambulance ambulances ambos ambo paramedic paramedics medics medic 911 999 112 "
+        "000 triple_zero triple_0 "
+        "nine_one_one nine_nine_nine fire_brigade fire_department fire_service firemen firefighters fire_crew "
+        "rescue_squad rescue_team emergency_services coastguard ambulancia bomberos emt emts 110 119 18"
+    ),
+    "call_to": (
+        "call~ ring~ rang dial~ phone~ fetch~ send~ get getting need needs want wants called rung sent "
+        "llamen llame llama llamar pidan summon~ radio~ where_is come coming"
+    ),
+    "healer": "doctor doctors doc nurse",
+    "fetch_quick": "fetch~ get getting find call~ send~ ring~",
+    "quick": "quick quickly fast now urgently hurry at_once straight_away right_away immediately asap please",
+    "clutch": "hold~ clutch~ grip~ grab~ rub~ press~",
+    "chest": "chest heart breastbone",
+    "pain": "pain pains ache aches aching hurts hurting tingling numbness numb",
+    "heart_arm": "left_arm jaw down_arm down_left_arm up_arm in_jaw shoulder_blades",
+    "babble": "gibberish nonsense rubbish garbage gobbledygook rambling raving mumbling slurred jibberish",
+    "speak": "talk~ speak~ say~ said come~_out words speech",
+    "get_sense": (
+        "not_get_any_sense not_get_sense no_sense_out not_get_word not_get_a_word not_get_response "
+        "not_get_an_answer not_get_reply"
+    ),
+    "no_sense": (
+        "makes_no_sense making_no_sense not_making_sense not_making_any_sense not_make_sense not_make_any_sense "
+        "talking_in_riddles"
+    ),
+    "swallowed": (
+        "swallow~ gulp~ drank drunk drinking mouthful_of licked licking sip_of sipped ate eaten eating chewing chewed "
+        "taste_of in_mouth in_his_mouth in_her_mouth in_my_mouth"
+    ),
+    "swallowed_it": (
+        "pole sock dipstick scummy_stick mucky_stick dirty_stick some_of_it it tank_water septic_water filth "
+        "puddle scum sludge muck mouthful drain_field "
+        "tank_stuff bit_of_it"
+    ),
+    "in_eye": (
+        "in_eye in_eyes in_one_eye in_left_eye in_both_eyes in_face in_mouth up_nose in_nose into_eye into_eyes "
+        "into_mouth into_face in_to_eye in_to_eyes"
+    ),
+    "splashed": "splash~ squirt~ spray~ spatter~ splatter~ spit~ flicked sprayed got went flew shot dripped",
+    "splash_what": (
+        "it some muck sewage water stuff filth gunk liquid sludge tank scum crud slop poop drops splash splashes bit"
+    ),
+    "splash_other": "hand soap shampoo dust sun hair sand wind rain onion light smoke sawdust grass pollen fly",
+    "wound": "cut cuts wound graze scratch sore blister open_cut open_wound open_sore gash scrape scab",
+    "wound_in": "into in in_to on got_in over all_over touch~ and",
+    "on_limb": "on on_to onto upon over across",
+    "came_down": (
+        "came_down come_down comes_down fell fallen dropped drop slammed landed slipped shut closed crashed slid "
+        "rolled went_down"
+    ),
+    "gas_monitor": (
+        "gas_alarm gas_monitor gas_meter gas_detector gas_sensor h2s_meter four_gas_meter air_monitor air_meter "
+        "gas_tester oxygen_alarm oxygen_meter"
+    ),
+    "sounding_gas": (
+        "going_off went_off goes_off screaming beeping sounding alarming shrieking chirping squealing red flashing "
+        "tripped wailing ringing set_off"
+    ),
+    "number_for": "number_for",
+    "on_way": "on_way coming needed wanted",
+    "clutch_hard": "clutch~ grip~ claw~",
+    "wrong_with": "wrong_with matter_with up_with",
+    "tank_liquid": "tank_water septic_water muck gunk sewage filth sludge scum slop",
 }

@@ -77,16 +77,16 @@ LIDS: dict[str, str] = {
     ),
     "no_lid": (
         "carpet_over_hole carpet_over_the_hole bin_lid nothing_over_it nothing_over_the_hole nothing_over_the_tank "
-        "nothing_over_hole nothing_over_tank nothing_over_opening only_a_sheet just_a_sheet only_tarp only_a_tarp "
-        "just_a_pallet only_a_pallet just_pallet bit_of_wood bit_of_tin piece_of_tin some_wood_over old_door "
-        "piece_of_wood_over cardboard_over plywood_for_lid board_for_lid plywood_as_lid board_as_lid no_lid no_cover "
+        "nothing_over_hole nothing_over_tank nothing_over_opening "
+        ""
+        "piece_of_wood_over cardboard_over no_lid no_cover "
         "no_proper_lid without_a_lid without_lid without_cover has_no_lid has_no_cover not_a_lid not_any_lid "
-        "no_hay_tapa no_tiene_tapa sin_tapa no_real_lid no_lids just_a_board just_plywood only_plywood only_a_board "
-        "plywood_over_the_hole board_over_the_hole plywood_over_it bit_of_plywood piece_of_plywood sheet_of_plywood "
-        "old_door_over tarp_over pallet_over plywood_covering board_covering boards_over plywood_over board_over "
-        "plywood_on_top boards_on_top sheet_of_tin tin_over sheet_metal_over pallet_on_top covered_with_plywood "
-        "covered_with_boards covered_by_plywood covered_with_a_board covered_with_board covered_with_tarp "
-        "covered_by_tarp lid_is_plywood just_tarp just_a_tarp just_boards just_sheet rotten_boards rotten_plywood "
+        "no_hay_tapa no_tiene_tapa sin_tapa no_real_lid no_lids "
+        ""
+        ""
+        "plywood_on_top boards_on_top sheet_metal_over pallet_on_top "
+        ""
+        "rotten_boards rotten_plywood "
         "old_boards using_plywood used_plywood nothing_covering nothing_covers no_covering not_covered_by_anything "
         "nothing_on_the_hole nothing_on_hole"
     ),
@@ -107,7 +107,8 @@ LIDS: dict[str, str] = {
         "lid_next_to_it open_and open_still lying_open laying_open been_uncovered"
     ),
     "alone": (
-        "by_himself by_herself by_themselves on_his_own on_her_own himself herself with_nobody without_me only_him "
+        "getting_dark it_is_dark getting_late by_himself by_herself by_themselves on_his_own on_her_own "
+        "himself herself with_nobody without_me only_him "
         "no_one_else nobody_else drove_away driving_away indoors nobody no_one unattended inside_eating i_am_inside "
         "we_are_inside i_am_in_the_house we_left we_went i_left i_went all_night overnight since all_day "
         "i_am_not_there not_home i_am_at at_the_store at_work at_home no_adult alone had_to_leave had_to_go "
@@ -227,11 +228,39 @@ LIDS: dict[str, str] = {
     "made_off": "made_off makes_off walked_off ran_off making_off",
     "came_off": "came_off comes_off come_off came_away off",
     "material": (
-        "plywood board boards tarp pallet sheet door carpet tin cardboard wood planks plank mattress tabletop tire "
+        "brick bricks ply iron roofing corrugated metal_sheet old_doors hardboard chipboard osb sheeting "
+        "plywood board boards tarp pallet sheet door carpet tin cardboard wood planks plank mattress tabletop "
+        "tire "
         "bin_lid crate"
     ),
     "covered_by": (
         "covered_by covered_with covering only_covered covers only just_a just nothing_but instead_of used_as"
     ),
     "cap": "cap plug top",
+    "drive": (
+        "drove driven driving drives drive park parked parks parking ran_over running_over went_over gone_over "
+        "rolled_over backed backing reversed reversing goes_over rode ride riding trundled crossed"
+    ),
+    "vehicle": (
+        "car cars van vans lorry truck trucks pickup tractor mower ride_on rider trailer caravan camper rv motorhome "
+        "digger excavator backhoe bobcat skid_steer forklift bus motorbike motorcycle atv quad suv jeep ute wagon "
+        "skip dumpster loader minivan tanker vehicle"
+    ),
+    "onto_it": "on over on_top_of across onto above",
+    "tank_lid": "lid lids cover covers tank septic_tank septic manhole hatch riser slab",
+    "drive_other": "road street drive driveway way grass well_away hitch jack plate",
+    "cover_with": "to_cover to_put_over to_put_on to_put_across to_lay_over to_go_over to_close to_block",
+    "no_thing": "nothing",
+    "nothing_for": (
+        "not_find_anything not_got_anything not_have_anything not_find_something no_board no_plank not_see_anything"
+    ),
+    "covered_with": "covered_with covered_by covered_in topped_with",
+    "over_it": "over on_top_of across cover~ covering atop",
+    "all_that_covers": (
+        "all_that_is_covering all_that_covers only_thing_covering only_thing_over all_that_is_over covering_it "
+        "all_that_is_on is_all_that"
+    ),
+    "only_some": "only just nothing_but merely got_only",
+    "is_lid": "is_lid are_lid is_cover as_lid as_cover for_lid for_cover",
+    "made_of": "is are of was from",
 }

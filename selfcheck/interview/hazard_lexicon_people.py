@@ -88,8 +88,8 @@ PEOPLE: dict[str, str] = {
     ),
     "watch": "looking_in gazing glancing peer gawking spitting look~ pee~ stare~",
     "stand": (
-        "stood sat riding crawling drove skipping perched standin leaping romping trampling scooting wheeling leans "
-        "jump~ climb~ sit~ hop~ walk~ step~ stand~ bounce~ run~ park~ play~ drive~ roll~ stomp~ dance~ balance~ "
+        "stood sat riding crawling skipping perched standin leaping romping trampling scooting wheeling leans "
+        "jump~ climb~ sit~ hop~ walk~ step~ stand~ bounce~ run~ play~ stomp~ dance~ balance~ "
         "trampoline wrestle~ wrestling romp~ roughhous~ skate~ skateboard~ bike~ cartwheel~ ride~ skip~ perch~ leap~ "
         "trample~ scoot~ crawl~"
     ),
@@ -144,7 +144,8 @@ PEOPLE: dict[str, str] = {
     "reach_it": "reaching_in reaching_down_in reach_in_and reach_in_now reach_in_there reaching_into reach_in_to",
     "there_is": "there_is i_hear can_hear i_see",
     "up_to_body": (
-        "up_to_chest up_to_waist up_to_neck up_to_hips up_to_knees up_to_shoulders in_to_hips up_to_knee_in "
+        "elbow_deep shoulder_deep armpit_deep up_to_chest up_to_waist up_to_neck up_to_hips up_to_knees "
+        "up_to_shoulders in_to_hips up_to_knee_in "
         "up_to_shoulder up_to_elbow up_to_elbows up_to_armpit up_to_armpits up_to_chin up_to_ankles up_to_thighs "
         "up_to_thigh waist_deep chest_deep neck_deep knee_deep hip_deep thigh_deep"
     ),
@@ -236,4 +237,16 @@ PEOPLE: dict[str, str] = {
     "after_person": "after_him after_her after_them after_dog after_kid after_son after_it",
     "standing_on": "standing_on sitting_on am_on kneeling_on stood_on is_on are_on",
     "gives_now": "giving_way gives_way giving cracking sinking sagging collapsing moving buckling",
+    "hold_breath": "hold~_breath hold~_his_breath hold~_my_breath held_breath hold~_nose",
+    "in_out": "down in in_and_out minute dive under quick go get pop nip jump fetch",
+    "fish_out": "fish~ grab~ scoop~ pick~ pull~ get",
+    "with_hand": (
+        "with_hand with_hands with_bare_hand with_bare_hands with_arm by_hand with_fingers with_my_hand with_my_hands "
+        "with_his_hand with_her_hand"
+    ),
+    "depth_of_body": (
+        "to_knee to_knees to_waist to_thigh to_thighs to_chest to_neck to_hip to_hips to_ankle to_ankles to_armpit "
+        "to_armpits to_shoulder to_shoulders up_to"
+    ),
+    "about_so": "about around roughly nearly grass snow weeds",
 }

@@ -129,7 +129,8 @@ SEWAGE: dict[str, str] = {
         "light_on_panel_is_red red_light_is_flashing red_light_is_blinking red_light_has"
     ),
     "alarm_other": (
-        "smoke fire car clock burglar company set smoke_alarm phone_alarm alarm_clock silenced quiet off_now test "
+        "oven cooker microwave timer kitchen_timer smoke fire car clock burglar company set smoke_alarm "
+        "phone_alarm alarm_clock silenced quiet off_now test "
         "tested ticket house_alarm security door"
     ),
     "alarm_quiet": "off quiet silent fine working",
@@ -169,4 +170,23 @@ SEWAGE: dict[str, str] = {
         "out_round under around from_below out_from from_underneath out_beside out_between up_around up_round "
         "up_through"
     ),
+    "runs_into": (
+        "head~ move~ creep~ travel~ flow~ drain~ run running runs ran pour~ seep~ leak~ spill~ ooze~ trickle~ "
+        "go going goes wash~ empty~ empties "
+        "get~"
+    ),
+    "watercourse": (
+        "creek stream river pond lake ditch beck burn brook canal dam swamp neighbor* neighbour* next_door "
+        "drain_ditch storm_drain gully road street lane well beach paddock fields"
+    ),
+    "clean_source": "rain gutter rainwater sprinkler hose creek downspout roof ",
+    "muck_word": (
+        "muck gunk slop slurry poo poop sewage filth effluent goo waste brown_stuff black_stuff brown_water "
+        "black_water stinky_water overflow septic"
+    ),
+    "that_stinks": "stinks reeks stink reek smells smelly stinking smelling stank",
+    "drinking_water": (
+        "well_water tap_water well drinking_water faucet tap_water borehole water_from_tap water_from_well"
+    ),
+    "place_into": "into in_to in to onto toward towards down",
 }

@@ -51,6 +51,21 @@ _KNOWN_FIRST = words(
 )
 
 
+#: "arnt", "hasent", "dosnt", "didn": a verb that denies, in any spelling
+_DENYING = re.compile(
+    r"(is|are?|was|were?|do|do?es?|dos|did?|has?|have?|had|could|coud|would|woud|shoud|should)(?:e?nt|en't|net|tn|nt)"
+    r"|(is|did|does|was|has|would|could|should)n"
+)
+#: what is left of short words on which it hangs whether, when and where something is told, when a letter was lost
+_LOST_LETTER = {
+    f"{word[:at]}{word[at + 1 :]}": word
+    for word in words(
+        "can not never year years week weeks last could would should fine okay when dinner does have your"
+    )
+    for at in range(1, len(word))
+}
+
+
 def _sound(word: str) -> str:
     """What is left of a word when it is written as it sounds: its first letter and its consonants."""
     flat = re.sub(r"(?:sci|ti|ci|sh|sch)(?=[aeou])", "s", word)
@@ -102,6 +117,15 @@ _SETTLING = sorted(
         "buzzer stable tested away porch solid could would should question baffle prices front mark form toys quit"
     )
 )
+#: short words on which it hangs whether, when and where something is told
+_PLAIN = frozenset(
+    words(
+        "not can was were are has had have did does why what how who when where which if any anybody anyone will must "
+        "may might but and the for from with this that then there they them you your our his her its one ago last old "
+        "now never none lad hit his week weeks month months year years today day days time cap car box pole tape new "
+        "off out too all just only"
+    )
+)
 _CORE_BY_START: dict[str, list[str]] = {}
 for _word in _CORE.split():
     _CORE_BY_START.setdefault(_word[0], []).append(_word)
@@ -132,10 +156,19 @@ def mended(word: str) -> str:
         return _SLIPS[word]
     if len(word) > _SHORTEST and word.endswith("in") and f"{word}g" in LEXICON.words and word not in LOOKALIKES:
         return f"{word}g"
-    if not _LEAST <= len(word) <= 16 or word in LEXICON.words or word in LOOKALIKES:
+    if not _LEAST - 1 <= len(word) <= 16 or word in LEXICON.words or word in LOOKALIKES:
+        return word
+    if denying := _DENYING.fullmatch(word):
+        verb = denying.group(1) or denying.group(2)
+        return f"{verb} not"
+    if whole := _LOST_LETTER.get(word):
+        return whole
+    if len(word) < _LEAST:
         return word
     near = [known for known in _CORE_BY_START.get(word[0], ()) if one_slip(word, known)]
     swapped = [known for known in near if _same_letters(word, known)]
+    if not swapped and (whole := _twice_or_swapped(word)):
+        return whole
     if not near and (shuffled := _SHUFFLED.get(_shuffle(word))):
         return shuffled
     for known in (*swapped, *(known for known in near if len(known) > _LEAST)):
@@ -162,6 +195,21 @@ def mended(word: str) -> str:
         if one_slip(word, known) and (len(word) > _SHORTEST or _same_letters(word, known)):
             return known
     return word
+
+
+def _twice_or_swapped(word: str) -> str:
+    """The known word that was meant when a letter was struck twice, or two neighbours in the wrong order; or none."""
+    for at in range(1, len(word)):
+        if word[at] == word[at - 1] and _is_known(once := word[:at] + word[at + 1 :]):
+            return _SLIPS.get(once, once)
+    for at in range(len(word) - 1):
+        if word[at] != word[at + 1] and _is_known(other := f"{word[:at]}{word[at + 1]}{word[at]}{word[at + 2 :]}"):
+            return _SLIPS.get(other, other)
+    return ""
+
+
+def _is_known(word: str) -> bool:
+    return word in _PLAIN or word in _SLIPS or (len(word) > _LEAST and word in LEXICON.words)
 
 
 def within(word: str, known: str, slips: int) -> bool:

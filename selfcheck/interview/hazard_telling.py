@@ -9,15 +9,20 @@ from selfcheck.interview.hazard_concepts import LEXICON
 from selfcheck.interview.hazard_sentences import LIVING, Match, Rule, Sentence
 from selfcheck.interview.hazard_telling_words import (
     ACTED,
+    AGAIN_ASKED,
     AHEAD,
     ANSWERED_NO,
+    AT_OTHER_PLACE,
     BINDING,
     DAY_PAST,
     DENIALS,
     DETERMINERS,
+    DOERS,
     DONE,
     DOUBT,
+    ELSEWHERE,
     EMPHATIC,
+    FICTION,
     FINITE,
     GONE,
     HAD,
@@ -27,9 +32,12 @@ from selfcheck.interview.hazard_telling_words import (
     LONG_PAST,
     LOOKING,
     MENDED,
+    MENDERS,
     MODALS,
     NEW_SUBJECT,
     NOT_ANY,
+    OF_ANY,
+    OFFERS,
     OLD_LID,
     PLAINLY,
     PREPOSITIONS,
@@ -60,10 +68,16 @@ def is_told(rule: Rule, match: Match, sentence: Sentence, line: str, later: str,
         return False
     if _is_over(rule.hazard, head, before, sentence.text, line, f"{head} {after} {later}"):
         return False
+    if _holds(FICTION, sentence.text) or (not danger and _holds(ELSEWHERE, line)):
+        return False
+    if rule.hazard == "feeling_ill" and AT_OTHER_PLACE.match(after):
+        return False
     story = STORY.search(before)
     if story is not None and INDEFINITE.search(before[story.start() :]):
         return False
-    return not (_is_supposed(rule.hazard, danger, head, before, clause) or _is_asked(rule.bare, clause, sentence.text))
+    return not (
+        _is_supposed(rule.hazard, danger, head, before, clause) or _is_asked(rule.bare, clause, head, sentence.text)
+    )
 
 
 def told_as_so(sentence: Sentence, line: str) -> bool:
@@ -76,9 +90,18 @@ def told_as_so(sentence: Sentence, line: str) -> bool:
     told = {place for start, end in spans for place in range(start, end)}
     if any(word in DENIALS and place not in told for place, word in enumerate(sentence.words)):
         return False
-    if "??" in text or sentence.words[:1] == ["why"] or QUESTION.search(text) or STORY.search(text):
+    if (
+        "??" in text
+        or sentence.words[:1] == ["why"]
+        or QUESTION.search(text)
+        or STORY.search(text)
+        or FICTION.search(line)
+        or ELSEWHERE.search(line)
+    ):
         return False
     if any(pattern.search(line) for pattern in (LONG_PAST, DAY_PAST, MENDED)):
+        return False
+    if text and ANSWERED_NO.match(line.partition(text)[2]):
         return False
     return all(
         marker.group() in EMPHATIC or PLAINLY & set(text[marker.end() :].split()[:1])
@@ -182,6 +205,8 @@ def _is_supposed(hazard: str, danger: bool, head: str, before: str, clause: str)
             continue  # "I keep blacking out"
         if word in EMPHATIC and not between and not clause.startswith(word):
             continue  # "he did fall in"
+        if hazard == "going_in" and word in OFFERS and DOERS & set(before[: marker.start()].split()[-1:]):
+            continue  # "I could just climb in": an offer
         if word in MODALS:
             if DONE.search(head.split()[0]) or (hazard == "feeling_ill" and word in ("might", "may", "could")):
                 continue
@@ -206,17 +231,20 @@ def _is_supposed(hazard: str, danger: bool, head: str, before: str, clause: str)
     return False
 
 
-def _is_asked(bare: bool, clause: str, sentence: str) -> bool:
+def _is_asked(bare: bool, clause: str, head: str, sentence: str) -> bool:
     """Whether the clause only asks whether it is so."""
+    clause = AGAIN_ASKED.split(clause)[-1]
     start = QUESTION.match(clause.strip())
     if start is None:
         return False
     word = start.group("word")
     rest = clause.strip()[start.end() :].split()
-    if rest[:1] == ["not"] and "??" not in sentence:
+    if (rest or head.split())[0] == "not" and "??" not in sentence:
         return False  # "can not reach it so I am going in": the "I" is left out
     if word == "who":
-        return not rest or rest[0] in MODALS
+        return not rest or rest[0] in MENDERS
+    if word == "when" and rest[:1] and rest[0] in OF_ANY:
+        return True
     if word.startswith("any"):
         return _subjects(rest) == 0 and ("??" in sentence or len(sentence.split()) <= 4)
     if word in WH:

@@ -7,7 +7,10 @@ import re
 from selfcheck.text import words
 
 #: concepts whose words hold a denial, and tell of danger by it: "not breathing", "no lid"
-LACKS = words("no_answer no_breath no_feel no_lid bad_fit not_right not_out not_up not_away not_closed pit_appears")
+LACKS = words(
+    "nothing_for get_sense no_answer no_breath no_feel no_lid bad_fit not_right not_out not_up not_away "
+    "not_closed pit_appears"
+)
 PRONOUNS = words("he she they we i you someone somebody everyone alguien el ella")
 DETERMINERS = words("the my our his her their a an this that your")
 PREPOSITIONS = words("of in from at on near by with to over around into under through about like for inside")
@@ -27,22 +30,31 @@ ANSWERED_NO = re.compile(
 LONG_PAST = re.compile(
     r"\b(?:last (?:christmas|xmas|thanksgiving|easter|"
     r"year|week|month|summer|winter|spring|fall|autumn|owner|season|decade|time)|"
-    r"(?:years?|months?|weeks?|decades?) (?:ago|back|earlier)|used to|long (?:time )?ago|ages ago|"
+    r"(?:years?|months?|weeks?|decades?|summers?|winters?|springs?|autumns?|seasons?) (?:ago|back|earlier)|"
+    r"(?:in|back in|during) the (?:nineties|eighties|seventies|sixties|fifties|noughties|war|drought|\d+s?)|"
+    r"in (?:january|february|april|june|july|august|september|october|november|december)|used to|"
+    r"long (?:time )?ago|ages ago|"
     r"back in (?:the (?:days?|old|\d+)|(?:19|20)?\d\d|my day|high school|college|school|spring|summer|fall|winter|"
     r"january|february|march|april|may|june|july|august|september|october|november|december)|in (?:19|20)\d\d|"
     r"when (?:i|we|he|she) (?:was|were) (?:a |just )*(?:kid|kids|young|little|child|children|boy|girl|"
     r"growing)|previously|(?:old|last|other|first) house|"
     r"when (?:my|the|our) \w+ (?:was|were) (?:little|small|young|a baby|a kid|a child)|"
-    r"in the past|one time|once (?:before|when|upon|in|back)|before we (?:moved|bought|"
+    r"in the past|one time|(?<!at )once(?= *(?:$|[|]))|(?:when|while) (?:i|we|he|she) (?:was|were) (?:a |"
+    r"just )*(?:lad|lass|teenager|teen|student|boy|nipper|youth)|at (?:work|school) (?:a|one) \w+|"
+    r"once (?:before|when|upon|in|back)|before we (?:moved|bought|"
     r"owned)|"
-    r"(?:previous|former|last|old|prior) owners?|as a (?:kid|child)|ano pasado|hace (?:\w+ )?(?:anos?|"
+    r"(?:previous|former|last|old|prior|past|ex|earlier) (?:owner|tenant|occupant|resident|householder|people|"
+    r"family|folk|lot|guy|landlord|seller|couple)s?|as a (?:kid|child)|ano pasado|hace (?:\w+ )?(?:anos?|"
     r"mes(?:es)?)|history of|years before|winter before|childhood|it once|had once|ever since)\b"
 )
 MENDED = re.compile(
-    r"\b(?:filled(?! with| up)|replaced|fixed|repaired|patched|swapped|filled in|taken care of|mended|reparad[oa]|new "
+    r"\b(?:(?<!not )(?<!never )(?<!be )(?:filled(?! with| up)|replaced|fixed)|repaired|patched|swapped|"
+    r"filled in|taken care of|mended|reparad[oa]|new "
     r"(?:lid|one|cover|riser|(?:drain |leach )?field|tank|pump|pipe|system)|"
     r"(?:is|are|was|it|all|everything) (?:fine|ok|okay|good|clear|sorted) now|"
-    r"stopped now|has stopped|cleared up|cleared it|snaked|unclogged|plumber (?:fixed|came and)|works "
+    r"stopped now|has stopped|cleared up|cleared it|snaked|unclogged|plumber (?:fixed|came and)|(?:i|we|he|she|"
+    r"they) (?:have |just |then )*(?:screwed|bolted|tightened|shimmed|packed|wedged|levelled|leveled|secured|"
+    r"sealed|reset|glued|cemented) (?:it|them|that)(?! and it (?:is )?still)|works "
     r"(?:fine )?now|resolved)\b"
 )
 #: a lid of long ago that is not the one at hand
@@ -67,10 +79,40 @@ INDEFINITE = re.compile(
     r"\b(?:a|an|some|someone|somebody|people|kids|children|they|man|how|folks|workers|lids|tanks|"
     r"septic|where|who|whose)\b"
 )
+#: told by a screen, a page or a stage, not by what is at hand
+FICTION = re.compile(
+    r"\b(?:(?:in|on|from) (?:a|the|that|this|some|an|my|our) (?:old |new |scary |tv |horror )?(?:film|movie|"
+    r"show|series|book|"
+    r"novel|game|programme|program|documentary|podcast|advert|ad|soap|cartoon|clip|comic|play|episode|article|"
+    r"leaflet|"
+    r"magazine|paper|course|drill|story)|on (?:youtube|tv|telly|tiktok|facebook|reddit|netflix|the (?:news|"
+    r"telly|radio|"
+    r"internet|web|tv|box)|instagram|line forum)|(?:a|the|this|that) (?:film|movie|documentary|clip|video|story|"
+    r"article|novel|podcast|show|programme) (?:about|of|on|where|with|in which)|(?:only|just) (?:joking|"
+    r"kidding)(?= *(?:$|[|]))|jk(?= *$))\b"
+)
+#: a house or a tank that is not the one at hand; the worst dangers are heard of there too
+ELSEWHERE = re.compile(
+    r"\b(?:(?:at|in|to|over at) (?:my |our |his |her |the |a )?(?:\w+ )?(?:sister|brother|cousin|friend|buddy|"
+    r"neighbou?r|"
+    r"uncle|aunt|mate|coworker|boss|parent|mother|father|mum|mom|dad|son|daughter|in law|grandma|gran|grandpa|work)s?"
+    r"(?: is)? (?:house|place|home|farm|cottage|cabin|old place)|"
+    r"(?:cousin|friend|buddy|uncle|aunt|mate|coworker|boss|sister|brother|nephew|niece)s?(?: is)? (?:house|"
+    r"place|home|farm|"
+    r"cottage|cabin)|(?:two|three|four|few|couple of|\d) (?:doors|houses|streets|farms) (?:down|up|away|over)|"
+    r"(?:further|farther|other end|just)? ?(?:down|up) (?:the|our) (?:street|road|block|lane)|(?:cousin|friend|"
+    r"buddy|uncle|aunt|mate|coworker|boss|sister|brother) (?:over |down |up |out )?in (?!the\b|a\b|there|it\b|"
+    r"law)\w+ (?:had|has|have|got)|(?:not|is not) (?:ours|mine|at ours|at mine|our (?:house|tank|yard|lid)|"
+    r"my (?:house|tank|yard|lid)|"
+    r"here at (?:ours|mine))|(?:in|across) (?:another|a different|the next|the) (?:county|state|town|village|country|"
+    r"city|street)|next (?:town|county|village) over|(?:town|county|state|valley) over)\b"
+)
 SUPPOSED = re.compile(
-    r"\b(?:till|how (?:do|can|would|could|to) (?:i |you |we )?(?:stop|prevent|avoid|fix)|"
+    r"\b(?:till|to (?:stop|prevent|avoid)|how (?:do|can|would|could|to) (?:i |you |we )?(?:stop|prevent|avoid|fix)|"
     r"why (?:can|should|must|would|not|no)|"
-    r"what if|even if|if|in case|suppose|supposing|imagine|pretend|pretending|unless|whether|so "
+    r"what if|when (?:do|should|would|must|shall|can) (?:i|we|you|one|people)|(?:do|should|must|would|"
+    r"will) (?:i|we|you|they) (?:have to|need to|ever)|even if|if|in case|suppose|supposing|imagine|pretend|"
+    r"pretending|unless|whether|so "
     r"that|so (?:no ?one|nobody|nothing)|"
     r"(?:normal|ok|okay|usual|common|bad|safe|true) (?:that|if|when)|"
     r"so (?:they|he|she|kids?|the kids?|people) (?:can|could|do|does|will|would|might|may|should)|"
@@ -104,6 +146,9 @@ AHEAD = re.compile(
 PLAINLY = words("hardly barely not smell see hear feel taste no")
 #: "he did fall"
 EMPHATIC = words("do does did")
+#: "I could climb in" offers to; "could I" asks, and "someone could" supposes
+OFFERS = words("could can may might would")
+DOERS = words("i we he she dad husband wife son brother")
 MODALS = words("could might may can should does do did would")
 QUESTION = re.compile(
     r"(?:^|\| )(?:so |ok |okay |hey |um |and |wait |hi |well |then |but |please |quick question |"
@@ -111,6 +156,19 @@ QUESTION = re.compile(
     r"would|may|must|what|what's|how|when|where|who|which|whose|que|como|puedo|cuando|any|anyone|"
     r"anybody|anything)\b"
 )
+#: what befell somebody at another place
+AT_OTHER_PLACE = re.compile(
+    r" ?(?:at|in|during|on) (?:a|an|the|his|her|my|our)? ?(?:wedding|party|funeral|concert|church|hospital|gym|"
+    r"airport|mall|pub|"
+    r"restaurant|office|store|beach|stadium|match|football|fair|zoo|cinema|theatre|theater|cruise|flight|plane|"
+    r"bus|train|"
+    r"holiday|vacation|honeymoon|roller coaster|ride|marathon|race|shop|class|parade)\b"
+)
+#: "when does a lid crack", "who mends lids": of any, not of this one
+OF_ANY = words("do does would will can could should shall may might did")
+MENDERS = words("fixes repairs mends does checks pays replaces seals sells makes pumps would can could should will do")
+#: a second question behind the first: "may I use a torch or will it spark"
+AGAIN_ASKED = re.compile(r"\bor (?=(?:will|would|is|are|does|do|can|could|should|may|might) )")
 WH = words("what how when where who which whose que como cuando")
 DOUBT = re.compile(
     r"\b(?:maybe|might|may be|could be|think|guess|possibly|perhaps|looks like|seems|sort of|kind of|"
@@ -120,7 +178,7 @@ LASTING = re.compile(
     r"pass|faint|black|unconsc|unresp|collaps|conscious|cold|desmay|breath|moving|respond|wak|answer|reply|talk|"
     r"limp|blue|down|ground|help"
 )
-DONE = re.compile(r"(?:ed|ing|fell|fallen|went|gone|broke|broken|sank|sunk|stuck|cayo|hit|cut|lit|caught|left)$")
+DONE = re.compile(r"(?:ed|\w{2}ing|fell|fallen|went|gone|broke|broken|sank|sunk|stuck|cayo|hit|cut|lit|caught|left)$")
 #: "nobody lit a cigarette": what the denied did it to is denied with it
 ACTED = re.compile(r"(?:ing|ed|has|have|had|lit|hit|lost|got|threw|cut|took)$")
 NOT_ANY = words("a an any his her their")

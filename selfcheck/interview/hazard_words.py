@@ -61,16 +61,66 @@ _NOT_OK = re.compile(
     r"\b(he|she|i|we|they|husband|wife|dad|mom|son|daughter|kid) "
     r"(?:am|is|are) not (?:ok|okay|alright|good|right)(?= *$| *[|])"
 )
+#: "lid is no fixed": so do learners of the language deny
+_NO_FOR_NOT = re.compile(
+    r"\b(is|are|am|was) no (?=(?:fixed|closed|shut|safe|stable|firm|tight|solid|secure|breathing|moving|"
+    r"answering|awake|"
+    r"good|well|on|there)\b)"
+)
+#: figures of speech that hold a word of danger
+_FIGURES = re.compile(
+    r"\b(?:(?:as )?(?:(?:steady|solid|firm|hard|safe|stable|sound) )?as (?:a )?rocks?|rock (?:hard|solid|steady)|"
+    r"rocky (?:bit|ground|soil|spot|patch|outcrop|hill|land|yard|area)|(?:nearly |"
+    r"almost )?died? (?:of )?(?:laughing|laughter|"
+    r"embarrassment|boredom|of shame)|dying (?:for|to) (?!breath|death)|(?:had|have|having|get|got|gave|give|"
+    r"gives|giving)"
+    r"(?: me| him| her| us)?(?: near| nearly| almost)*(?: a)?(?: small| mini)? heart attack (?:at|when|over|"
+    r"from|seeing) "
+    r"(?:the |this |that |i (?:saw|heard) (?:the )?)?(?:price|bill|quote|cost|invoice|estimate|fee)s?|(?:price|"
+    r"bill|quote|"
+    r"cost|invoice|estimate|fee)s? (?:\w+ ){0,2}(?:gave|give|giving) (?:me|us|him|her) (?:a )?(?:near )?heart attack|"
+    r"(?:doing|does|did|do) (?:my|his|her|our) head in|(?:a )?cracking (?:day|good|job|time|deal|view|morning|"
+    r"evening|"
+    r"weather)|(?:crack|cracked|cracking) on(?= |$)(?! (?:the|my|our|its|it|top|one|both|either|all|each))|"
+    r"crack free|free (?:of|from) "
+    r"cracks|(?:spins?|spinning|hurts?|aching|aches|dizzy|swimming|sick|pounding) (?:with|from|of|at|"
+    r"over) (?:all |of )*"
+    r"(?:these |those |the |your |this |so many )?(?:numbers?|figures?|questions?|choices?|options?|forms?|"
+    r"maths?|prices?|"
+    r"paperwork|typing|reading|readings|sums|rules|words|waiting|screens?)|(?:nearly|"
+    r"almost) died (?:when i (?:saw|got|heard|read)|at|from) (?:the |that )?(?:\w+ )?(?:bill|price|quote|cost|"
+    r"invoice|joke)|burning up in (?:this|the) (?:heat|sun)|(?:he|she) is a (?:real |proper )?live wire|"
+    r"last legs|on its last leg)\b"
+)
+#: lids and covers of other things, and keys of other things
+_OTHER_LIDS = re.compile(
+    r"\b(?:(?:mailbox|trash ?can|garbage can|bin|dustbin|jar|pool|hot tub|book|seat|toilet|box|barrel|pan|pot|"
+    r"kettle|car|truck|couch|sofa|duvet|quilt|phone|"
+    r"light|switch|meter|bbq|grill|boot|chest|cooler|bucket|biscuit|boat|compost|sandbox|tool ?box|gutter|"
+    r"radiator|engine|battery)"
+    r" (?:lid|cover)s?(?! (?:over|on|for|across) )|(?:car|truck|house|van|shed|office|barn) (?=keys?\b))"
+)
+_THINGS_LID = re.compile(
+    r"\b(mailbox|trash can|bin|dustbin|jar|bucket|pan|pot|barrel|box|cooler) (?:has|have|with|had) no (?:lid|cover)\b"
+)
+#: lamps, not what burns
+_LAMPS = re.compile(
+    r"\b(?:led|head|pocket|battery|electric|phone|little|bike|wind up|rechargeable|camping) torch(?:es)?\b"
+)
 #: "my mother in law" is in nothing
 _IN_LAW = re.compile(r"(?<=[rn]) in laws?\b")
 #: words that break off what was being said
 _ALARM = re.compile(r"\b(?:oh (?:my )?(?:god|lord|no)|hold on|hang on|uh oh|oh shit|wait)\b")
+_HAS_ANY = re.compile(
+    r"\b(?:has|have|did) (?:anyone|anybody|someone|somebody|you) (?=(?:called|call|rung|ring|phoned|phone|dialled) )"
+)
 _I_WILL = re.compile(r"\bill (?=(?:just|be|go|climb|get|jump|reach|hop|crawl|call|do|never|not|have)\b)")
 _KEEPS = re.compile(r"\b(?:can|will|would|does|do|did|could) not (?:(?:stop|quit) (?=\w+ing\b)|put out )")
 #: asked of a helper: a plea, and no question
 _PLEAS = re.compile(
     r"\b(?:can|could|would|will) (?:someone|somebody|anyone|anybody|you) (?:please )?"
-    r"(?=(?:get|save|reach|help|pull) (?:my|him|her|them|us|the|our)\b|call |send )"
+    r"(?=(?:get|save|reach|help|pull|fetch) (?:my|him|her|them|us|the|our|an?)\b|(?:call|send|ring|phone|dial|"
+    r"fetch) )"
 )
 _INTERJECTION = re.compile(
     r"(?:^|(?<=[|] ))(?:no|nope|nah) (?=(?:he|she|they|it|we|i|you|there|the|my|our|his|her|that|this|"
@@ -94,15 +144,23 @@ def normal(text: str) -> str:
     flat = flat.replace("|", " ")
     flat = re.sub(r"\?+", " ?? ", flat)
     flat = re.sub(r"[.;!\n]+|:(?=\s|$)", " || ", flat)
-    flat = re.sub(r",|\s-+\s|[()–—]|\b(?:but|however|although|though|except|pero)\b", " | ", flat)
+    flat = re.sub(r",|\s-+\s|[()–—]|\b(?:(?<!nothing )but|however|although|though|except|pero)\b", " | ", flat)
     words = re.findall(r"[a-z']+|\d+|\|+|\?\?", flat)
     whole = " ".join(filter(None, (mended(word.strip("'")) for word in words[:220])))
-    whole = _IN_LAW.sub("", whole)
+    whole = _FIGURES.sub(
+        "so to say",
+        _LAMPS.sub(
+            "flashlight",
+            _OTHER_LIDS.sub(
+                "bottle ", _THINGS_LID.sub("bottle open", _NO_FOR_NOT.sub(r"\1 not ", _IN_LAW.sub("", whole)))
+            ),
+        ),
+    )
     whole = _NOT_OK.sub(r"\1 feel unwell", whole)
     whole = _FINE.sub("feel unwell", whole)
     whole = _I_WILL.sub("i will ", _ALARM.sub(" | ", whole))
     whole = _KEEPS.sub("keeps ", whole)
-    whole = _PLEAS.sub("please ", whole)
+    whole = _PLEAS.sub("please ", _HAS_ANY.sub("please ", whole))
     whole = _SAYINGS.sub(" | ", whole)
     whole = _INTERJECTION.sub("", " ".join(whole.split()))
     return _INTERJECTION.sub("", whole)

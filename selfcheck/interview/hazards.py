@@ -110,12 +110,11 @@ def perhaps(text: str) -> tuple[Hazard, ...]:
     if find(text) is not None:
         return ()
     line = normal(text)
-    if weighed := _weighed(line, _POSSIBLE):
-        return weighed
     sentences = [Sentence(part) for part in line.split("||", _SENTENCES)]
     found = {concept for one in sentences if told_as_so(one, line) for concept in one.found}
     named = dict.fromkeys(hazard for concept, hazards in _CUES.items() if concept in found for hazard in hazards)
-    return tuple(Hazard(hazard, VERDICTS[hazard], sure=False) for hazard in named)[:_MOST_NAMED]
+    cued = (Hazard(hazard, VERDICTS[hazard], sure=False) for hazard in named)
+    return tuple(dict.fromkeys((*cued, *_weighed(line, _POSSIBLE))))[:_MOST_NAMED]
 
 
 def _weighed(line: str, least: int) -> tuple[Hazard, ...]:

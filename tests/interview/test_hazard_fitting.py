@@ -74,7 +74,9 @@ def test_who_stands_on_the_lid_is_told_to_get_off_and_it_is_on_record() -> None:
     assert talk.draft()["check"]["hazards"] == ["too_near"]
 
 
-@pytest.mark.parametrize("line", ["what do i do", "HELP ME!!", "who do I call?", "call who", "im scared", "im panicking"])
+@pytest.mark.parametrize(
+    "line", ["what do i do", "HELP ME!!", "who do I call?", "call who", "im scared", "im panicking"]
+)
 def test_who_asks_in_haste_what_to_do_hears_the_caution_again(line: str) -> None:
     talk = begin("homeowner", "trouble")
     talk.hear("poop is coming out of the shower")
