@@ -52,10 +52,10 @@ class Topic:
 class Listening:
     """How the guide listens.
 
-    `same`: groups of words that mean the same, the first stands for all. `danger`: words and short phrases after which
-    only a safety topic may answer. `ignore`: words that say nothing; `shape`: words that tell what kind of question it
-    is; `everyday`: words of other worlds; `common`: plain words that are never taken for a slip (each a list in one
-    text, parted by spaces). `elsewhere`: groups of lines about other things.
+    `same`: groups of words, or phrases, that mean the same; the first stands for all. `danger`: words and short phrases
+    after which only a safety topic may answer. `ignore`: words that say nothing; `shape`: words that tell what kind of
+    question it is; `everyday`: words of other worlds; `common`: plain words that are never taken for a slip (each a
+    list in one text, parted by spaces). `elsewhere`: groups of lines about other things.
     """
 
     same: tuple[tuple[str, ...], ...] = ()
