@@ -42,6 +42,24 @@ def pipe_depth_known(answered: Answered, context: Context) -> bool:
     return answered.number("pipe_depth") is not None
 
 
+@predicate("first_corner_named", reads=("corner_a",))
+def first_corner_named(answered: Answered, context: Context) -> bool:
+    """There is a corner to tape from."""
+    return isinstance(answered.value("corner_a"), str)
+
+
+@predicate("both_corners_named", reads=("corner_a", "corner_b"))
+def both_corners_named(answered: Answered, context: Context) -> bool:
+    """There are two corners to tape from."""
+    return isinstance(answered.value("corner_a"), str) and isinstance(answered.value("corner_b"), str)
+
+
+@predicate("both_tapes_read", reads=("from_a", "from_b"))
+def both_tapes_read(answered: Answered, context: Context) -> bool:
+    """Both tapes were read, so that the corners' distance and the side settle the spot."""
+    return answered.number("from_a") is not None and answered.number("from_b") is not None
+
+
 @predicate("corner_is_a_length", reads=("corner_a", "corner_b"))
 def corner_is_a_length(answered: Answered, context: Context) -> bool:
     """The corner named last has no name that people could find it by, only a figure."""

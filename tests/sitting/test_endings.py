@@ -336,7 +336,7 @@ def test_the_rod_is_spoken_of_only_where_the_ground_is_marked(home: Path) -> Non
 
 def test_places_that_are_not_known_leave_no_trouble(home: Path) -> None:
     with at(home) as sitting:
-        page(sitting, "find_tank", "covered", "not yet", *["i don't know"] * 8)
+        page(sitting, "find_tank", "covered", "not yet", *["i don't know"] * 3)
         assert not sitting.trouble
 
 
