@@ -22,7 +22,7 @@ _TWICE_MENDED = 0.7  # the same for two slips
 _NUMBER = "#"  # the term of every number of one or two figures: which one it is says nothing of the subject
 _SEEN_WITH = 6.0  # how much likelier a word is meant beside a word that the guide has it beside
 _FIRST_RIGHT = 8.0  # how much likelier a word is meant that begins with the letter typed
-_OFTENER = 5  # how much oftener a word must be used, to be meant where another known one was typed
+_OFTENER = 1.5  # how much oftener a word must be used, to be meant where another known one was typed
 _LONG = 6  # letters from which two slips in a word, or a space left out, are looked for
 
 
