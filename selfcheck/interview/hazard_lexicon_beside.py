@@ -53,10 +53,13 @@ BESIDE: dict[str, str] = {
         "from_plumber from_company from_installer from_inspector from_contractor company office service county seller "
         "agent landlord mail mails email emails letter letters text texts message messages"
     ),
-    "breath_other": "away fresh from haha lol fine digging taking easy easily ok",
+    "breath_other": (
+        "walking climbing running mowing hill stairs up carrying hauling shoveling shovelling away fresh from "
+        "haha lol fine digging taking easy easily ok"
+    ),
     "burning_other": "hot bright bush wood up smell eyes nose sensation brisket meat sun trash leaves calories",
     "charge": "charge cost price pay money",
-    "cold": "cold dirty muddy sore washed dry wet clean tired gloved",
+    "cold": "age old onions onion pollen allergies hayfever cold dirty muddy sore washed dry wet clean tired gloved",
     "dog": "dog dogs cow chicken horse cat goose deer pet bird",
     "down_other": "for to by at in from the 2 with 3 4 about there inches",
     "else_down": "couch bed house road field sofa tv sun hammock kitchen nap bottom inch inches",
@@ -104,7 +107,7 @@ BESIDE: dict[str, str] = {
     "off_words": "off up out away aside",
     "open_other": "minded ended question to_air",
     "outside_only": "outside yard lawn grass creek ground garden",
-    "plea_other": "text page menu if when for with and_do and_not then line call number in_emergency",
+    "plea_other": "from text page menu if when for with and_do and_not then line call number in_emergency",
     "pole_words": "pole stick rod tape cloth sock to_14",
     "pump_word": "pump sump pole stick rod",
     "rain_words": "dew rain rains rained raining creek gutter gutters barrel river hose sprinkler storm dish",
@@ -154,7 +157,8 @@ BESIDE: dict[str, str] = {
     "plant": "bush",
     "layer_word": "layer crust scum mat foam grease cake",
     "mark_word": (
-        "notes note photo photos print_out page ink screen display monitor tv window picture bulb lamp mark marks line "
+        "text words font pencil notes note photo photos print_out page ink screen display monitor tv window "
+        "picture bulb lamp mark marks line "
         "lines ring trace stain writing label letters number numbers print scent whiff smell odor odour stink score"
     ),
     "firm": (
@@ -168,4 +172,5 @@ BESIDE: dict[str, str] = {
     "else_through": "buyer seller crack cracks house budget calendar schedule plan deal sale loan",
     "indoor_cause": "cold dark raining rain rains hot lunch dinner tea supper warm bed storm wet tired late",
     "later": "later tomorrow tonight weekend saturday sunday next_week",
+    "tap_on": "tap_on taps_on faucet_on water_on tap_running faucet_running left_tap left_water left_faucet",
 }

@@ -7,7 +7,8 @@ from __future__ import annotations
 
 FIRE: dict[str, str] = {
     "fire_sure": (
-        "went_bang goes_bang flames flame fireball explosion explosions explode exploded exploding explodes blew_up "
+        "caught_light went_bang goes_bang flames flame fireball explosion explosions explode exploded "
+        "exploding explodes blew_up "
         "blown_up blow_up on_fire caught_fire catching_fire catch_fire caught_on_fire burst_into_flames ignited "
         "sparking flash_fire flash_of_fire went_boom smoke_and_fire big_boom big_bang loud_bang loud_boom huge_boom "
         "arcing smoldering smouldering incendio exploto quemando llamas fuego chispas prendio hay_fuego "
@@ -143,4 +144,6 @@ FIRE: dict[str, str] = {
         "in_water in_the_water in_puddle in_a_puddle under_water underwater in_wet in_tank in_the_tank in_sewage "
         "in_flood"
     ),
+    "is_live": "is_live are_live gone_live went_live still_live",
+    "metal_part": "casing case housing handle pump box panel railing cover lid water puddle plug cable wire socket",
 }

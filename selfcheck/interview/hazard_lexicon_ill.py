@@ -7,7 +7,8 @@ from __future__ import annotations
 
 ILL: dict[str, str] = {
     "ill": (
-        "going_to_be_sick going_to_be_ill gas_poisoning dizzy dizziness dizy woozy light_headed lightheadedness "
+        "had_stroke had_a_stroke going_to_be_sick going_to_be_ill gas_poisoning dizzy dizziness dizy woozy "
+        "light_headed lightheadedness "
         "light_head queasy nauseous nauseated nausious fainty mareado mareada vertigo disoriented disorientated "
         "threw_up vomitando dry_heaving past_out blackout knocked_out unconscious unresponsive lost_consciousness "
         "losing_consciousness out_cold desmayo desmaye desmayado desmayada desmayando inconsciente seizing no_pulse "
@@ -245,13 +246,15 @@ ILL: dict[str, str] = {
     "head_in": "in_head in_my_head in_head_now to_head to_my_head",
     "end_of_legs": "from_under beneath wobbly weak numb funny to_jelly on_me",
     "crushed": (
-        "crushed squashed squished mangled pinned smashed trapped pinched crunched flattened broken broke sliced "
+        "jammed crushed squashed squished mangled pinned smashed trapped pinched crunched flattened broken "
+        "broke sliced "
         "gashed caught"
     ),
     "faint": "faint~ went_black went_dark going_black going_dark_on",
     "ouch": "ow oww ouch oof argh aargh ugh oh_my_head",
     "rescuers": (
-        "fire_engine fire_truck ambulance ambulances ambos ambo paramedic paramedics medics medic 911 999 112 "
+        "firies rescue_people rescue_services rescue_crew fire_engine fire_truck ambulance ambulances ambos ambo "
+        "paramedic paramedics medics medic 911 999 112 "
         "000 triple_zero triple_0 "
         "nine_one_one nine_nine_nine fire_brigade fire_department fire_service firemen firefighters fire_crew "
         "rescue_squad rescue_team emergency_services coastguard ambulancia bomberos emt emts 110 119 18"
@@ -278,7 +281,8 @@ ILL: dict[str, str] = {
         "talking_in_riddles"
     ),
     "swallowed": (
-        "swallow~ gulp~ drank drunk drinking mouthful_of licked licking sip_of sipped ate eaten eating chewing chewed "
+        "took_in taken_in takes_in swallow~ gulp~ drank drunk drinking mouthful_of licked licking sip_of "
+        "sipped ate eaten eating chewing chewed "
         "taste_of in_mouth in_his_mouth in_her_mouth in_my_mouth"
     ),
     "swallowed_it": (
@@ -290,7 +294,9 @@ ILL: dict[str, str] = {
         "in_eye in_eyes in_one_eye in_left_eye in_both_eyes in_face in_mouth up_nose in_nose into_eye into_eyes "
         "into_mouth into_face in_to_eye in_to_eyes"
     ),
-    "splashed": "splash~ squirt~ spray~ spatter~ splatter~ spit~ flicked sprayed got went flew shot dripped",
+    "splashed": (
+        "landed dropped fell splash~ squirt~ spray~ spatter~ splatter~ spit~ flicked sprayed got went flew shot dripped"
+    ),
     "splash_what": (
         "it some muck sewage water stuff filth gunk liquid sludge tank scum crud slop poop drops splash splashes bit"
     ),
@@ -315,4 +321,9 @@ ILL: dict[str, str] = {
     "clutch_hard": "clutch~ grip~ claw~",
     "wrong_with": "wrong_with matter_with up_with",
     "tank_liquid": "tank_water septic_water muck gunk sewage filth sludge scum slop",
+    "confused_lost": (
+        "not_know_where_he not_know_where_she not_know_who_he not_know_who_she not_know_name not_know_day "
+        "not_remember_name not_recognise not_recognize"
+    ),
+    "small_limb": "toe toes thumb thumbs finger fingers wrist ankle knuckles shin",
 }

@@ -169,7 +169,7 @@ LIDS: dict[str, str] = {
         "crack~"
     ),
     "left_so": "was_left_open been_left_open left_open left_off left_uncovered",
-    "rebar": "rebar rebars reinforcing_steel mesh wire_mesh",
+    "rebar": "steel_bars iron_bars steel_rods iron_rods rebar rebars reinforcing_steel mesh wire_mesh",
     "shows": "showing shows exposed visible sticking poking seen see coming",
     "not_shut": (
         "can_not_get could_not_get can_not_put could_not_put can_not_fit can_not_slide can_not_move can_not_lift "

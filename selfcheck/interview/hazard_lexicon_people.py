@@ -238,7 +238,7 @@ PEOPLE: dict[str, str] = {
     "standing_on": "standing_on sitting_on am_on kneeling_on stood_on is_on are_on",
     "gives_now": "giving_way gives_way giving cracking sinking sagging collapsing moving buckling",
     "hold_breath": "hold~_breath hold~_his_breath hold~_my_breath held_breath hold~_nose",
-    "in_out": "down in in_and_out minute dive under quick go get pop nip jump fetch",
+    "in_out": "grab down in in_and_out minute dive under quick go get pop nip jump fetch",
     "fish_out": "fish~ grab~ scoop~ pick~ pull~ get",
     "with_hand": (
         "with_hand with_hands with_bare_hand with_bare_hands with_arm by_hand with_fingers with_my_hand with_my_hands "
@@ -249,4 +249,6 @@ PEOPLE: dict[str, str] = {
         "to_armpits to_shoulder to_shoulders up_to"
     ),
     "about_so": "about around roughly nearly grass snow weeds",
+    "rope": "rope line harness strap",
+    "tie": "tie~ tied tying loop~ fasten~ wrap~",
 }

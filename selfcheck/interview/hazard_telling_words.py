@@ -8,7 +8,7 @@ from selfcheck.text import words
 
 #: concepts whose words hold a denial, and tell of danger by it: "not breathing", "no lid"
 LACKS = words(
-    "nothing_for get_sense no_answer no_breath no_feel no_lid bad_fit not_right not_out not_up not_away "
+    "nothing_for get_sense confused_lost no_answer no_breath no_feel no_lid bad_fit not_right not_out not_up not_away "
     "not_closed pit_appears"
 )
 PRONOUNS = words("he she they we i you someone somebody everyone alguien el ella")
@@ -37,10 +37,13 @@ LONG_PAST = re.compile(
     r"back in (?:the (?:days?|old|\d+)|(?:19|20)?\d\d|my day|high school|college|school|spring|summer|fall|winter|"
     r"january|february|march|april|may|june|july|august|september|october|november|december)|in (?:19|20)\d\d|"
     r"when (?:i|we|he|she) (?:was|were) (?:a |just )*(?:kid|kids|young|little|child|children|boy|girl|"
-    r"growing)|previously|(?:old|last|other|first) house|"
+    r"growing)|previously|(?:my|our|his|her|the) (?:old|last|other|first|former) (?:house|place|home|flat|"
+    r"property|farm)|"
     r"when (?:my|the|our) \w+ (?:was|were) (?:little|small|young|a baby|a kid|a child)|"
-    r"in the past|one time|(?<!at )once(?= *(?:$|[|]))|(?:when|while) (?:i|we|he|she) (?:was|were) (?:a |"
-    r"just )*(?:lad|lass|teenager|teen|student|boy|nipper|youth)|at (?:work|school) (?:a|one) \w+|"
+    r"in the past|one time|when (?:i|we|he|she) (?:worked|lived|rented|owned|farmed|stayed|studied|served)|"
+    r"my (?:old )?job was|(?<!at )once(?= *(?:$|[|]))|(?:when|while) (?:i|we|he|she) (?:was|were) (?:a |"
+    r"just )*(?:lad|lass|teenager|teen|student|boy|nipper|youth)|"
+    r"at (?:my |our )?(?:last |old |first )?(?:work|school|job) (?:a|one|we|they|i) \w+|"
     r"once (?:before|when|upon|in|back)|before we (?:moved|bought|"
     r"owned)|"
     r"(?:previous|former|last|old|prior|past|ex|earlier) (?:owner|tenant|occupant|resident|householder|people|"
@@ -48,14 +51,16 @@ LONG_PAST = re.compile(
     r"mes(?:es)?)|history of|years before|winter before|childhood|it once|had once|ever since)\b"
 )
 MENDED = re.compile(
-    r"\b(?:(?<!not )(?<!never )(?<!be )(?:filled(?! with| up)|replaced|fixed)|repaired|patched|swapped|"
+    r"\b(?:(?<!not )(?<!never )(?<!be )(?:filled(?! with| up| to| by| and| almost| nearly| right)|replaced|"
+    r"fixed)|repaired|patched|swapped|"
     r"filled in|taken care of|mended|reparad[oa]|new "
     r"(?:lid|one|cover|riser|(?:drain |leach )?field|tank|pump|pipe|system)|"
     r"(?:is|are|was|it|all|everything) (?:fine|ok|okay|good|clear|sorted) now|"
     r"stopped now|has stopped|cleared up|cleared it|snaked|unclogged|plumber (?:fixed|came and)|(?:i|we|he|she|"
     r"they) (?:have |just |then )*(?:screwed|bolted|tightened|shimmed|packed|wedged|levelled|leveled|secured|"
     r"sealed|reset|glued|cemented) (?:it|them|that)(?! and it (?:is )?still)|works "
-    r"(?:fine )?now|resolved)\b"
+    r"(?:fine )?now|(?:until|till) (?:i|we|he|she|they) (?!leave|left|step|stand|stop|push|pull|go\b|went|"
+    r"walk)\w+|(?:like|as) (?:it|they) should|which is normal|resolved)\b"
 )
 #: a lid of long ago that is not the one at hand
 OLD_LID = re.compile(
@@ -89,7 +94,9 @@ FICTION = re.compile(
     r"telly|radio|"
     r"internet|web|tv|box)|instagram|line forum)|(?:a|the|this|that) (?:film|movie|documentary|clip|video|story|"
     r"article|novel|podcast|show|programme) (?:about|of|on|where|with|in which)|(?:only|just) (?:joking|"
-    r"kidding)(?= *(?:$|[|]))|jk(?= *$))\b"
+    r"kidding)(?= *(?:$|[|]))|jk(?= *$)|"
+    r"(?:favou?rite|this|that|the|a) (?:film|movie|book|novel|show) (?:has|had|is|was|ends|starts)|"
+    r"(?:tales?|legends?|jokes?|rumou?rs?|stories) (?:of|about))\b"
 )
 #: a house or a tank that is not the one at hand; the worst dangers are heard of there too
 ELSEWHERE = re.compile(
@@ -152,7 +159,7 @@ DOERS = words("i we he she dad husband wife son brother")
 MODALS = words("could might may can should does do did would")
 QUESTION = re.compile(
     r"(?:^|\| )(?:so |ok |okay |hey |um |and |wait |hi |well |then |but |please |quick question |"
-    r"question )*(?P<word>is|are|was|were|am|did|do|does|has|have|had|can|could|should|shall|will|"
+    r"question )*(?P<word>is|are|was|were|am|did|do|does|has|have(?! to)|had|can|could|should|shall|will|"
     r"would|may|must|what|what's|how|when|where|who|which|whose|que|como|puedo|cuando|any|anyone|"
     r"anybody|anything)\b"
 )
@@ -175,7 +182,8 @@ DOUBT = re.compile(
     r"kinda|not sure|unsure|almost|nearly|probably|afraid|worried|earlier|yesterday|was|used)\b"
 )
 LASTING = re.compile(
-    r"pass|faint|black|unconsc|unresp|collaps|conscious|cold|desmay|breath|moving|respond|wak|answer|reply|talk|"
+    r"pass|faint|sense|rouse|black|unconsc|unresp|collaps|conscious|cold|desmay|breath|moving|respond|wak|"
+    r"answer|reply|talk|"
     r"limp|blue|down|ground|help"
 )
 DONE = re.compile(r"(?:ed|\w{2}ing|fell|fallen|went|gone|broke|broken|sank|sunk|stuck|cayo|hit|cut|lit|caught|left)$")

@@ -89,7 +89,9 @@ _FIGURES = re.compile(
     r"maths?|prices?|"
     r"paperwork|typing|reading|readings|sums|rules|words|waiting|screens?)|(?:nearly|"
     r"almost) died (?:when i (?:saw|got|heard|read)|at|from) (?:the |that )?(?:\w+ )?(?:bill|price|quote|cost|"
-    r"invoice|joke)|burning up in (?:this|the) (?:heat|sun)|(?:he|she) is a (?:real |proper )?live wire|"
+    r"invoice|joke)|(?:price|bill|quote|cost|fee)s? (?:really |nearly |almost )?(?:knocked|floored|killed|"
+    r"shocked|choked) (?:me|us)(?: out| over| down)?|burning up in (?:this|the) (?:heat|sun)|(?:he|"
+    r"she) is a (?:real |proper )?live wire|"
     r"last legs|on its last leg)\b"
 )
 #: lids and covers of other things, and keys of other things
