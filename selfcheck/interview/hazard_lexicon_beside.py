@@ -137,7 +137,7 @@ BESIDE: dict[str, str] = {
     "dug": "dug dig digs digging made dog fence post gopher mole moles",
     "free_words": "open up apart free loose off pole down",
     "away_ill": "off_sick sick_from sick_day today cold flu hospital not_come at_home home at_work in_bed doctor",
-    "collapse_other": "couch bed sofa chair box menu list tent table pole section",
+    "collapse_other": "couch bed sofa chair box menu list tent table section",
     "wall_words": "wall outlet inlet baffle tee pipe",
     "at_home": "making cooking watching sleeping eating taking washing doing",
     "rusty": "rust rusty",
