@@ -213,9 +213,20 @@ def _bare(skeleton: str) -> str:
 
 def says_unknown(skeleton: str) -> bool:
     """Whether a line without amounts says that the person does not know."""
-    return _NOT_KNOWN.fullmatch(_bare(skeleton)) is not None
+    return _NOT_KNOWN.fullmatch(_bare(_mended(skeleton))) is not None
 
 
 def says_none(skeleton: str) -> bool:
     """Whether a line without amounts says that there is nothing there."""
-    return _NOTHING.fullmatch(_bare(skeleton)) is not None
+    return _NOTHING.fullmatch(_bare(_mended(skeleton))) is not None
+
+
+def _mended(skeleton: str) -> str:
+    """The line with letters of a few words put back in order, "slugde" and "knwo"; no other word is touched."""
+    return re.sub(r"[a-z]{4,7}", lambda found: _IN_ORDER.get((found[0][0], *sorted(found[0])), found[0]), skeleton)
+
+
+#: first letter and all letters in order → the word; first letters are hardly ever wrong
+_IN_ORDER = {
+    (word[0], *sorted(word)): word for word in ("know", "sure", "idea", "scum", "crust", "sludge", "layer", "nothing")
+}
