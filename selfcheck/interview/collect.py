@@ -3,7 +3,7 @@
 A path is names joined by dots, below "check", "household" or "pump_out". A number is a place in a list, `-1` its last
 item, and `+` a new item of this conversation, begun as a copy of the last. A length below a name "readings", or at a
 path that ends in `+`, is added to a list of readings. What is not known is "unknown" below a name "seen" and null
-elsewhere; what was skipped or not asked is not written.
+elsewhere; what was skipped or not asked is not written. A gate that nobody can vouch for is one that was not confirmed.
 """
 
 from __future__ import annotations
@@ -34,8 +34,10 @@ def collect(script: Script, context: Context, answered: Answered) -> dict[str, A
         if node is not None:
             _write(draft, node, answer)
     gate = script.flow.gate_writes
-    gates = [answer for ident, answer in answered.items() if ident in script.nodes and script.nodes[ident].gate]
-    if gate and gates and not draft.has(gate):
+    nodes = [(script.nodes[ident], answer) for ident, answer in answered.items() if ident in script.nodes]
+    if gate and any(node.writes == gate and answer.state != "value" for node, answer in nodes):
+        draft.put(gate, "not_confirmed")
+    elif gate and any(node.gate for node, _ in nodes) and not draft.has(gate):
         draft.put(gate, "passed" if answered.gate == "passed" else "not_confirmed")
     if script.flow.hazards_write and answered.hazards:
         draft.put(script.flow.hazards_write, list(answered.hazards))
