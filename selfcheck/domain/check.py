@@ -19,6 +19,10 @@ PUMP_OUT_VERSION = 1
 
 Unknown = Literal["unknown"]
 
+#: what a danger that is told of writes in a check
+_OF_DANGER = frozenset({"hazards", "people_hurt", "lid", "lid_closed", "house", "yard", "alarm"})
+_ALL_WELL = (("people_hurt", "no"), ("lid", "sound"))
+
 
 class Reading(Record):
     """One length as it was taken: metres, what the person said, and an own standard error where the words carry one."""
@@ -127,10 +131,42 @@ def standing(checks: list[Check]) -> list[Check]:
     """The checks that count, oldest first: those that no later one replaces.
 
     A correction keeps the date of what it corrects; of two that replace the same check the later recorded one stands.
+    One that held nothing but a danger, and was taken back, counts as never made.
     """
-    replaced = {check.replaces for check in checks if check.replaces}
-    kept = [check for check in checks if check.id not in replaced]
+    gone = _taken_back(checks)
+    left = [check for check in checks if check.id not in gone] if gone else checks
+    replaced = {check.replaces for check in left if check.replaces}
+    kept = [check for check in left if check.id not in replaced]
     return sorted(kept, key=lambda check: (check.on, _moment(check), check.id))
+
+
+def _taken_back(checks: Sequence[Check]) -> set[str]:
+    """Ids of the checks that tell of nothing in the place of one that held a danger alone, and of those before them."""
+    nothing = [one for one in checks if one.replaces and one.gate == "not_opened" and not _holds(one)]
+    if not nothing:
+        return set()
+    known: dict[str, list[Check]] = {}
+    for one in checks:
+        known.setdefault(one.id, []).append(one)
+    gone: set[str] = set()
+    for one in nothing:
+        chain = [one]
+        while (before := known.get(chain[-1].replaces or "", ())) and len(before) == 1 and before[0] not in chain:
+            if not _holds(before[0]) <= _OF_DANGER:
+                break
+            chain.append(before[0])
+        if any("hazards" in _holds(each) for each in chain) and len(known[one.id]) == 1:
+            gone.update(each.id for each in chain)
+    return gone
+
+
+def _holds(check: Check) -> set[str]:
+    """What a check tells of, but for all well with people and lid."""
+    read = check.seen.model_dump(exclude_defaults=True)
+    told = {name for name, value in read.items() if (name, value) not in _ALL_WELL}
+    told |= {"lid_closed"} if check.lid_closed is False else set()
+    hurt = check.seen.people_hurt in ("fell_in", "feeling_ill")
+    return told | ({"hazards"} if check.hazards or hurt else set())
 
 
 def standing_pump_outs(pump_outs: Sequence[PumpOut]) -> tuple[tuple[PumpOut, ...], tuple[PumpOut, ...]]:

@@ -47,13 +47,15 @@ class HomeFacts:
 
 def home_facts(sitting: Sitting) -> HomeFacts:
     """What the start screen says. It judges the record, so it is not for the first frame of a big one."""
+    from selfcheck.domain.check import standing
+
     unfinished = sitting.unfinished()
     on_record = bool(sitting.checks or sitting.pump_outs)
     judgement = sitting.judgement() if on_record else None
     ahead = judgement is not None and judgement.look_again > sitting.today
     return HomeFacts(
         name=sitting.household.name,
-        last_check=max((check.on for check in sitting.checks), default=None),
+        last_check=max((check.on for check in standing(list(sitting.checks))), default=None),
         verdict_line=sitting.verdict().headline if on_record else "",
         by=sitting.verdict().by if on_record else "",
         look_again=judgement.look_again if judgement and ahead and judgement.verdict == "carry_on" else None,

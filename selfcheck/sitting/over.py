@@ -1,20 +1,24 @@
 """A danger that was told: asking whether it is over, or never was, and keeping that.
 
-What was told stays on record as it is. That it is over is a check of its own, with nothing looked at.
+What was told stays on record as it is. That it is over is a check of its own, with nothing looked at. That it never was
+is a check in the place of the one that told it, with all that else was in that.
 """
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from functools import partial
 from typing import TYPE_CHECKING, Any
 
 from selfcheck.interview.answers import Answer
+from selfcheck.interview.hazard_fitting import ALL
 from selfcheck.interview.septic_finishing import kept
 from selfcheck.loading.conversations import script
 from selfcheck.sitting.desk import Desk, Go, Page, Part, Step, Talk, Way
 from selfcheck.sitting.endings import page_words
 
 if TYPE_CHECKING:
+    from selfcheck.domain.check import Check
     from selfcheck.domain.verdict import Judgement
     from selfcheck.sitting.table import Sitting
 
@@ -27,6 +31,23 @@ def over(judgement: Judgement, said: str, at: str) -> dict[str, Any]:
     answer = Answer(QUESTION, "value", "no", said, None, at)
     seen = {"people_hurt": "no"}
     return {"tank": judgement.tank.id, "seen": seen, "gate": "not_opened", "answers": [kept(answer)]}
+
+
+def taken_back(judgement: Judgement, checks: Sequence[Check], said: str, at: str) -> dict[str, Any] | None:
+    """The check that tells of the danger, without it; None where no single check does."""
+    speaks = judgement.check
+    told = [one for one in checks if speaks is not None and one.id and one.id == speaks.id]
+    if judgement.verdict != "danger" or len(told) != 1:
+        return None
+    check = told[0]
+    left = [one for one in check.hazards if ALL.get(one) != "danger"]
+    hurt = check.seen.people_hurt in ("fell_in", "feeling_ill")
+    if left == check.hazards and not hurt:
+        return None
+    raw = check.model_dump(mode="json", exclude={"id", "recorded_at", "sitting"})
+    raw["seen"]["people_hurt"] = "no"
+    answer = Answer(QUESTION, "value", "no", said, None, at)
+    return {**raw, "hazards": left, "answers": [*raw["answers"], kept(answer)], "replaces": check.id}
 
 
 def over_desk(sitting: Sitting) -> Desk:
@@ -68,14 +89,19 @@ def over_page(sitting: Sitting) -> Page:
     )
     yes, no, never = words("over", "yes"), words("over", "no"), words("over", "never")
 
-    def end(said: str) -> Step:
-        saved = sitting.danger_over(said)
-        done = Part((words("over", "kept"),)) if saved else Part((sitting.trouble,), kind="trouble")
+    def end(saved: bool, said: tuple[str, ...]) -> Step:
+        done = Part(said) if saved else Part((sitting.trouble,), kind="trouble")
         return Go(lambda: Page(words("over", "title"), (done,)), replace=True)
 
+    def it_is_over() -> Step:
+        return end(sitting.danger_over(yes), (words("over", "kept"),))
+
+    def it_never_was() -> Step:
+        return end(sitting.danger_never(never), (words("over", "undone"), sitting.verdict().headline))
+
     ways = (
-        Way(yes, partial(end, yes), ("yes", "it is over"), slow=True),
+        Way(yes, it_is_over, ("yes", "it is over"), slow=True),
         Way(no, lambda: Talk(sitting.begin(TROUBLE)), ("no", "not sure")),
-        Way(never, partial(end, never), ("it never happened",), slow=True),
+        Way(never, it_never_was, ("it never happened",), slow=True),
     )
     return Page(words("over", "title"), parts, ways, ask=words("over", "ask"))

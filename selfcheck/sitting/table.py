@@ -128,6 +128,22 @@ class Sitting(OpenRecord):
         self._come_to_the_table()
         return keep_check(self, self._keeper, over(self.judgement(), said, self._time()))
 
+    def danger_never(self, said: str) -> bool:
+        """Take back the danger told of, each time that day. False: it could not be saved, and `trouble` says so."""
+        from selfcheck.sitting.concluding import keep_check
+        from selfcheck.sitting.over import taken_back
+
+        self._come_to_the_table()
+        told, saved = {one.id for one in self.judgement().deciding}, True
+        raw = taken_back(self.judgement(), self.checks, said, self._time())
+        if raw is None:
+            return self.danger_over(said)
+        day = raw["on"]
+        while raw is not None and raw["on"] == day and told >= {one.id for one in self.judgement().deciding}:
+            saved &= keep_check(self, self._keeper, raw)
+            raw = taken_back(self.judgement(), self.checks, said, self._time())
+        return saved
+
     def home(self) -> HomeFacts:
         """What the start screen says. It judges the record, so it is not for the first frame of a big one."""
         return home_facts(self)

@@ -5,9 +5,11 @@ from __future__ import annotations
 import io
 from datetime import date
 from pathlib import Path
+from typing import Any
 
 import pytest
 
+from selfcheck.domain.check import Check, Seen
 from selfcheck.plain.face import Face
 from selfcheck.plain.listening import Listener
 from selfcheck.plain.speaking import Speaker
@@ -16,6 +18,7 @@ from selfcheck.sitting import Sitting
 from selfcheck.sitting.opening import verdict_desk
 from selfcheck.sitting.over import over_desk
 from selfcheck.sitting.record_pages import RecordPages
+from selfcheck.storage.writing import write_check
 from tests.sitting.desks import PLACE, Driven, demo
 
 TOLD, LATER = date(2026, 6, 20), date(2027, 6, 20)
@@ -84,6 +87,7 @@ def test_line_by_line_it_is_asked_once_at_the_start(home: Path) -> None:
 
 def test_the_page_that_a_danger_ends_in_lets_it_be_said_that_it_was_not_so(tmp_path: Path) -> None:
     sitting = sit(demo(tmp_path / "home"), TOLD)
+    before = sitting.judgement()
     talk = sitting.begin("trouble")
     talk.start()
     talk.hear("my husband fell in")
@@ -93,9 +97,42 @@ def test_the_page_that_a_danger_ends_in_lets_it_be_said_that_it_was_not_so(tmp_p
     desk = Driven(verdict_desk(sitting, page)).say("nobody fell in, I was joking")
     assert "Stay out" in desk.text.replace("stay out", "Stay out")
     assert sitting.judgement().verdict == "danger"
-    desk.say("3")
-    assert sitting.judgement().verdict != "danger"
+    after = desk.say("3").text
+    assert sitting.verdict().headline in after
+    assert (sitting.judgement().findings, sitting.judgement().check) == (before.findings, before.check)
+    assert before.check is not None
+    assert sitting.home().last_check == before.check.on
     assert [check.hazards for check in sitting.checks[-2:]] == [["fell_in"], []]
     assert "never happened" in str(sitting.checks[-1].model_dump())
     assert "not so" not in desk.say("back").text
     sitting.close()
+
+
+@pytest.mark.parametrize(
+    ("seen", "hazards", "verdict"),
+    [
+        ({}, ["child_near"], "carry_on"),
+        ({"people_hurt": "feeling_ill", "lid": "sound"}, ["feeling_ill"], "carry_on"),
+        ({"lid": "cracked"}, ["fire", "lid_broken"], "call_now"),
+        ({"house": ["sewage_backup"]}, ["going_in"], "call_now"),
+        ({"level": "at_outlet"}, ["child_near"], "cannot_tell"),
+    ],
+)
+def test_what_was_told_beside_a_danger_that_is_taken_back_still_counts(
+    tmp_path: Path, seen: dict[str, Any], hazards: list[str], verdict: str
+) -> None:
+    folder = demo(tmp_path / "home")
+    told = {"id": "", "on": TOLD, "seen": seen, "hazards": hazards, "gate": "not_opened"}
+    for _ in range(2):  # told twice, and taken back once
+        write_check(folder, Check.model_validate(told))
+    sitting = sit(folder, TOLD)
+    assert sitting.judgement().verdict == "danger"
+    assert sitting.danger_never("it never happened")
+    assert sitting.judgement().verdict == verdict
+
+
+def test_a_danger_of_an_earlier_day_is_not_taken_back_with_one_of_today(home: Path) -> None:
+    write_check(home, Check(id="", on=LATER, seen=Seen(people_hurt="fell_in"), gate="not_opened"))
+    sitting = sit(home, LATER)
+    sitting.danger_never("it never happened")
+    assert sitting.home().danger_on == TOLD
