@@ -37,10 +37,10 @@ SEWAGE: dict[str, str] = {
         "overflow* over_flow over_flowing over_flows over_flowed coming_back_up came_up vomiting desborda* rebosando "
         "running_over ran_over up_all_over all_over_the_floor on_the_floor onto_the_floor flood_over tapado_y_sale "
         "overflown overfilled overflowin brimming over_the_top over_the_rim to_the_rim running_onto gushing_over "
-        "gushing geysering boiling_over burping_up burbling_up welling_up spilled_out about_to_overflow came_over back_flow "
+        "geysering boiling_over burping_up burbling_up welling_up spilled_out about_to_overflow came_over back_flow "
         "shot_up flooded_the ran_all_over back~_up bubble~_over spew~ flood~ overflow~ bubble~_up backflow~ rise~ "
         "spill~ erupt~ backup~ come~_up spit~_up shoot~_up gurgl~_up come~_over flow~_over spill~_over regurgitate~ "
-        "back~_right_up brim~ gush~ overfill~"
+        "gushing back~_right_up brim~ gush~ overfill~"
     ),
     "fills": "full has covered soaked fill~ flood~",
     "backup": (
