@@ -28,7 +28,7 @@ def test_every_rule_set_tells_each_of_its_limits() -> None:
         assert line.text.split("\n")[1:] == [*line.limits, line.source]
         for standing, told in zip(row.standings, line.limits, strict=True):
             if standing.margin is None:
-                assert "not told by readings" in told
+                assert "no reading tells it" in told
             else:
                 assert "limit " in told
                 assert "chance over: " in told
@@ -61,7 +61,7 @@ def test_the_deciding_rule_set_comes_first_with_its_day() -> None:
 @pytest.mark.parametrize("case", [{"no_check": True}, {"seen": {"sludge": [], "scum_above": []}}])
 def test_what_no_reading_tells_is_said_with_its_limit(case: dict[str, object]) -> None:
     own = lines_of(judged(case))["us-epa-homeowner"]
-    assert "sludge to outlet: limit 12 in; not told by readings" in own.limits
+    assert "sludge to outlet: limit 12 in; no reading tells it" in own.limits
 
 
 def test_figures_of_an_earlier_day_are_told_with_it() -> None:

@@ -248,8 +248,8 @@ def test_an_outlet_that_was_assumed_is_not_said_to_be_read() -> None:
         judged({"set": {"household.tanks.0.outlet_bottom_below_surface_m": "null"}}), verdict_words()
     )
     assert any("since the outlet's lower edge was not measured" in line for line in assumed.why)
-    assert not any("lower edge to a hair" in line for line in assumed.why)
-    assert any("lower edge to a hair" in line for line in verdict_screen(judged(), verdict_words()).why)
+    assert not any("lower edge exactly" in line for line in assumed.why)
+    assert any("lower edge exactly" in line for line in verdict_screen(judged(), verdict_words()).why)
 
 
 def test_nothing_is_said_to_be_reckoned_where_all_was_read() -> None:
