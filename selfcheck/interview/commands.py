@@ -185,7 +185,7 @@ def trouble(talk: Conversation) -> list[Message]:
         talk.record(Answer(NOTE, "value", line, said=line))
         return [Message("note", talk.phrases.say("note_kept")), *talk.question()]
 
-    return talk.ask(Pending(talk.phrases.say("trouble_ask"), choices, choose, other))
+    return talk.ask(Pending(talk.phrases.say("trouble_ask"), choices, choose, other, in_need=True))
 
 
 def _last(talk: Conversation) -> str | None:

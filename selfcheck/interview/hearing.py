@@ -42,11 +42,26 @@ def hear(talk: Conversation, text: str) -> list[Message]:
         if hazard.sure:
             return _with_option(talk, hazard.id, text)
         return _perhaps(talk, hazard, text)
-    if talk.state.answered.hazards and is_one_of(talk.script.interface, "what_now", text):
-        return [closing.caution_of(talk, talk.state.answered.hazards[-1]), *talk.question()]
+    if is_one_of(talk.script.interface, "what_now", text) and (said := _what_now(talk)):
+        return said
     if talk.pending is not None:
         return _to_pending(talk, talk.pending, text)
     return standing.misheard(talk, text) or ordinary(talk, text)
+
+
+def _what_now(talk: Conversation) -> list[Message]:
+    """What to do, asked by somebody in need: what the danger asks for, the step at hand, or to tell what is wrong.
+
+    Nothing where nobody is known to be in need.
+    """
+    if talk.state.answered.hazards:
+        return [closing.caution_of(talk, talk.state.answered.hazards[-1]), *talk.question()]
+    in_need = talk.script.flow.in_need or (talk.pending is not None and talk.pending.in_need)
+    if not in_need or talk.prompt is None:
+        return []
+    if talk.prompt.kind == "say":
+        return talk.question()
+    return [Message("help", talk.phrases.say("what_now_tell")), *talk.question()]
 
 
 def _mind_the_lost(talk: Conversation, text: str) -> list[Message] | None:

@@ -107,6 +107,7 @@ class Flow:
     records: tuple[str, ...] = ()  # what it ends in: "check", "pump_out", "household"
     gate_writes: str = ""  # path that is given "passed" or "not_confirmed" by how the gate items were answered
     hazards_write: str = ""  # path of the list of hazards that were told or chosen
+    in_need: bool = False  # people come to it in need: "what do I do" asks what to do about that, and not how it goes
 
     __pydantic_config__ = STRICT
 

@@ -16,7 +16,7 @@ class Pending:
     `other` is given a line that is none of the choices, and says None when it can do nothing with it: then the line is
     taken as any other, and the small question is over. `lead`: said before it. `firm`: it is asked until it is
     answered, whatever else is typed; on leaving all the same, `parting` is said. `offered`: answers that are read back;
-    they stay on offer until a yes or a no.
+    they stay on offer until a yes or a no. `in_need`: it asks what is wrong, and no danger was told yet.
     """
 
     text: str
@@ -27,3 +27,4 @@ class Pending:
     firm: bool = False
     offered: tuple[Answer, ...] = ()
     parting: tuple[Message, ...] = ()
+    in_need: bool = False

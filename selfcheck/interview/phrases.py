@@ -38,7 +38,7 @@ PHRASES: dict[str, tuple[str, ...]] = {
             "unknown_ask",
             "slip_no", "slip_none", "slip_yes", "told_stands", "misheard_all_well", "misheard_at_end", "misheard_yes",
             "several_ask", "several_done", "several_no", "skipped", "stay", "still_no", "still_yes", "trouble_ask",
-            "trouble_none", "trouble_over", "welcome_back", "which", "which_unit", "yes",
+            "trouble_none", "trouble_over", "welcome_back", "what_now_tell", "which", "which_unit", "yes",
         ),
         (),
     ),

@@ -102,3 +102,16 @@ def test_a_light_plastic_lid_is_passed_as_light() -> None:
     for lid in (None, {**SMALL, "material": "plastic"}, {"form": "round", "material": "fibreglass"}):
         talk = pushed("1", lid=lid)
         assert talk.state.given["gate_lid"].value == "firm_light"
+
+
+@pytest.mark.parametrize("line", ["What do I do", "what now?", "what should we do"])
+def test_who_is_in_need_and_asks_what_to_do_is_asked_what_is_wrong_and_told_when_to_call(line: str) -> None:
+    come, listed = begin("homeowner", "trouble"), begin("homeowner")
+    listed.do("trouble")
+    for talk in (come, listed):
+        asked, before = talk.prompt, talk.answers
+        said = talk.hear(line)
+        assert "call your local emergency number" in " ".join(one.text for one in said if one.kind == "help")
+        assert talk.prompt is not None
+        assert asked is not None
+        assert (talk.prompt.choices, talk.answers) == (asked.choices, before)
