@@ -207,7 +207,9 @@ async def test_the_key_to_read_on_stands_only_where_there_is_more(sitting: Sitti
     async with running(app, (60, 20)) as pilot:
         await say(pilot, "my record")
         assert "pgdn" not in text_of(app)
-        await say(pilot, "how the layers grew")
+        await say(pilot, "whom to call")
+        assert "pgdn" not in text_of(app)
+        await say(pilot, "^escape", "how the layers grew")
         assert "pgdn more below" in text_of(app)
         await say(pilot, *["^pagedown"] * 6)
         assert "pgdn" not in text_of(app)

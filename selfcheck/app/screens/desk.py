@@ -79,7 +79,7 @@ class DeskScreen(ChoosingScreen):
         self.query_one("#said", Block).display = False
         read = self.query_one("#read")
         for moving in ("scroll_y", "virtual_size", "size"):
-            self.watch(read, moving, self._tell_of_more)
+            self.watch(read, moving, self._moved)
         self._go(lambda: None)
 
     @property
@@ -96,6 +96,10 @@ class DeskScreen(ChoosingScreen):
             KeyHint("f7", words("picture"), "app.tank"),
             KeyHint("f1", words("help"), "app.help"),
         ]
+
+    def _moved(self) -> None:
+        """Heights change one after the other: how far there is to read is known once all of them have."""
+        self.call_after_refresh(self._tell_of_more)
 
     def _tell_of_more(self) -> None:
         read = self.query_one("#read")
