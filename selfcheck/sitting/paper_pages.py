@@ -51,7 +51,18 @@ class PaperPages:
         if found.verdict == "danger" and not not_so:
             return Page(words("over", "title"), (Part((words("over", "kept"),)),), tuple(ways))
         title = self._sitting.household.name or words("record", "title")
-        return Page(title, first, (*ways, *not_so), verdict=found)
+        return Page(title, first, (*ways, *not_so), verdict=found, finds=partial(self._what_to_do, found))
+
+    def _what_to_do(self, found: VerdictPage | PartedPage, line: str) -> Step | None:
+        """What the verdict asks for, once more, where a line asks what to do; None for another line."""
+        from selfcheck.interview.typed_line import is_one_of
+        from selfcheck.loading.conversations import interface
+        from selfcheck.report.wording import VerdictPage
+
+        if not is_one_of(interface(self._sitting.place), "what_now", line):
+            return None
+        said = (found.do, found.by) if isinstance(found, VerdictPage) else (found.headline, *found.lead)
+        return Stay(" ".join(part for part in said if part))
 
     def sheet(self) -> Page:
         """The sheet to read, and to make as a file."""

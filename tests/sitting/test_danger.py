@@ -8,7 +8,10 @@ from pathlib import Path
 import pytest
 
 from selfcheck.loading import content_place
+from selfcheck.report.wording import VerdictPage
 from selfcheck.sitting import Sitting
+from selfcheck.sitting.desk import Stay
+from selfcheck.sitting.opening import verdict_desk
 from selfcheck.sitting.record_pages import RecordPages
 from tests.sitting.desks import Driven, demo, opened
 
@@ -39,12 +42,15 @@ def test_a_danger_told_in_any_conversation_is_on_record_and_judged(
         assert conversation.ending is not None
         assert conversation.ending.outcome == "danger"
         page = sitting.conclude(conversation)
-        assert not isinstance(page, str)
+        assert isinstance(page, VerdictPage)
         assert page.verdict == "danger"
         assert sitting.checks[-1].hazards == [hazard]
         home = sitting.home()
         assert (home.verdict_line, home.look_again) == (page.headline, None)
         assert page.when_next[0] == "Look again only once a licensed professional has seen the tank."
+        step = verdict_desk(sitting, page).hear("What do I do?")
+        assert isinstance(step, Stay)
+        assert page.do in step.say
     finally:
         sitting.close()
 
