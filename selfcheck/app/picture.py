@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from datetime import date
 from functools import lru_cache
 from typing import TYPE_CHECKING, Any
 
@@ -19,10 +20,10 @@ if TYPE_CHECKING:
 
 
 def of(sitting: Sitting, conversation: Conversation | None, words: Mapping[str, str]) -> SectionPicture:
-    """The tank as the check under way has it; without one, and in other conversations, as the record has it."""
+    """The tank as the check under way has it; where a conversation reads no layers, as the record has it."""
     household, checks = sitting.household, sitting.checks
     several = len(household.tanks) > 1
-    if conversation is None or conversation.script.flow.records[:1] != ("check",):
+    if conversation is None or not _reads(conversation):
         judged = sitting.judgement() if checks else None
         tank = judged.tank.id if several and judged is not None and judged.tank in household.tanks else None
         rules = judged.rules if judged is not None else None
@@ -46,7 +47,7 @@ def of_record(
 ) -> SectionPicture:
     """The tank as it was last measured, with the marks of the time before; not known when it was pumped out since.
 
-    `ident`: which tank; None for the first.
+    The day is told where a later check read nothing. `ident`: which tank; None for the first.
     """
     tank, vessel = _tank(household, ident)
     read = _last_read(tank, vessel, checks)
@@ -56,7 +57,15 @@ def of_record(
     now = read[0][1] if read else None
     last = read[1][1] if len(read) > 1 else None
     behind = read[0][0].seen.second_compartment if read else None
-    return _describe(vessel, now, last, rules, words, tank, behind)
+    newest = next((one for one in reversed(_standing(_Same(checks))) if one.tank == tank.id), None)
+    then = read[0][0].on if read and newest is not None and newest.id != read[0][0].id else None
+    return _describe(vessel, now, last, rules, words, tank, behind, then)
+
+
+def _reads(conversation: Conversation) -> bool:
+    """Whether a conversation is a check that reads layers: in trouble the tank is never opened."""
+    flow = conversation.script.flow
+    return flow.records[:1] == ("check",) and flow.id != "trouble"
 
 
 def of_draft(
@@ -137,14 +146,15 @@ def _describe(
     words: Mapping[str, str],
     tank: Tank,
     behind: Readings | None = None,
+    then: date | None = None,
 ) -> SectionPicture:
-    """`behind`: what was read in the second compartment, through its own opening."""
+    """`behind`: what was read in the second compartment, through its own opening; `then`: the day to tell."""
     from selfcheck.domain.layers import layers
     from selfcheck.domain.limits import stand
 
     standings = stand(rules, now, vessel) if rules is not None and now is not None else ()
     second = layers(tank, vessel, behind) if behind is not None else None
-    return describe(vessel, now, standings, last, SectionWords(**words), tank=tank, second_layers=second)
+    return describe(vessel, now, standings, last, SectionWords(**words), tank=tank, second_layers=second, read_on=then)
 
 
 def _with(household: Household, changes: Mapping[str, Any]) -> Household:

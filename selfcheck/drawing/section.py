@@ -16,7 +16,7 @@ from selfcheck.drawing.section_picture import (
     between,
     describe,
 )
-from selfcheck.drawing.section_words import as_one_line, as_words, last_time, second_part
+from selfcheck.drawing.section_words import as_one_line, as_words, last_time, read_then, second_part
 from selfcheck.drawing.spans import Grid, Line, Role, Span, filled
 
 __all__ = [
@@ -235,6 +235,7 @@ class _Drawing:
 def _footer(picture: SectionPicture, width: int, units: Units) -> list[Line]:
     said: tuple[tuple[str, Role, str], ...] = (
         (" ╟ ", "last", last_time(picture, units)),
+        ("   ", "plain", read_then(picture, units)),
         (" │ ", "wall", second_part(picture, units)),
     )
     return [[Span(sign, role), Span(filled(text, width - 3), "plain")] for sign, role, text in said if text]

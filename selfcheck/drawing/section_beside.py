@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from selfcheck.drawing.lengths import with_error
 from selfcheck.drawing.section_frame import LABELS, THICK, Frame
 from selfcheck.drawing.section_picture import Band
-from selfcheck.drawing.section_words import last_time, second_part
+from selfcheck.drawing.section_words import last_time, read_then, second_part
 from selfcheck.drawing.svg import SMALL, TEXT, WIDTH, path, spread, wrap
 from selfcheck.drawing.tones import AIR, INK, LIMIT, QUIET, WALL, WALL_EDGE, WATER
 
@@ -79,7 +79,7 @@ def below(frame: Frame, top: float) -> float:
     if last:
         frame.sheet.add("rect", x=4.0, y=top + 2, width=20.0, height=10.0, fill="none", stroke=INK, stroke_width=1.2,
                         stroke_dasharray="6 3")  # fmt: skip
-    for text, x in ((last, 30.0), (second, 4.0)):
+    for text, x in ((last, 30.0), (read_then(frame.picture, frame.units), 4.0), (second, 4.0)):
         for line in wrap(text, WIDTH - x - 4, SMALL, 2):
             frame.sheet.text(x, top + 12, line, size=SMALL)
             top += 16

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, replace
+from datetime import date
 from typing import TYPE_CHECKING, Literal
 
 from selfcheck.drawing.section_form import Outline, half_widths, inner_walls, outline
@@ -49,6 +50,7 @@ class SectionWords:
     field_side: str = "field side"
     end_view: str = "seen from the end"
     second: str = "second part"
+    read_on: str = "read on"
 
 
 @dataclass(frozen=True, slots=True)
@@ -107,6 +109,7 @@ class SectionPicture:
     walls: tuple[float, ...] = ()
     second: Chamber | None = None
     depth_assumed: bool = False  # the water line is a guess
+    read_on: date | None = None  # day of the readings, where a later check read none
 
     @property
     def clear(self) -> Band | None:
@@ -126,11 +129,12 @@ def describe(
     *,
     tank: Tank | None = None,
     second_layers: Layers | None = None,
+    read_on: date | None = None,
 ) -> SectionPicture:
     """The picture of `layers` in `vessel`, with the limits of `standings` that are a height in the tank.
 
-    `tank` tells of compartments; `second_layers` what was read in the second one. Where the outlet is not known nothing
-    is drawn for it; an assumed one says so. All lengths in metres.
+    `tank` tells of compartments; `second_layers` what was read in the second one; `read_on`: the day to tell with the
+    readings. Where the outlet is not known nothing is drawn for it; an assumed one says so. All lengths in metres.
     """
     words = words or SectionWords()
     measured = _value(layers.liquid_depth) if layers is not None else None
@@ -158,6 +162,7 @@ def describe(
         outline=outline(vessel, vessel.top_m or inside),
         walls=walls,
         second=second or (Chamber() if walls else None),
+        read_on=read_on,
     )
     return replace(picture, limits=_limit_lines(picture, standings))
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from selfcheck.domain.showing import show_day
 from selfcheck.drawing.lengths import number, unit, with_error
 from selfcheck.drawing.section_picture import SectionPicture, Units
 
@@ -13,9 +14,10 @@ def as_one_line(picture: SectionPicture, units: Units = "us") -> str:
         f"{name} {number(band.thickness, units) if band is not None else words.unknown}"
         for name, band in ((words.crust, picture.scum), (words.clear, picture.clear), (words.sludge, picture.sludge))
     ]
+    then = f" · {show_day(picture.read_on, units)}" if picture.read_on is not None else ""
     if picture.depth_assumed:
-        return f"{' · '.join(parts)} {words.of} {words.unknown}"
-    return f"{' · '.join(parts)} {words.of} {number(picture.liquid_depth, units)} {unit(units)}"
+        return f"{' · '.join(parts)} {words.of} {words.unknown}{then}"
+    return f"{' · '.join(parts)} {words.of} {number(picture.liquid_depth, units)} {unit(units)}{then}"
 
 
 def as_words(picture: SectionPicture, units: Units = "us") -> list[str]:
@@ -37,9 +39,13 @@ def as_words(picture: SectionPicture, units: Units = "us") -> list[str]:
         assumed = f" ({words.assumed})" if picture.outlet_assumed else ""
         lines.append(f"{words.outlet_edge}: {number(picture.outlet, units)} {unit(units)} {words.below}{assumed}")
     lines.extend(f"{line.name}: {number(line.height, units)} {unit(units)} {words.below}" for line in picture.limits)
-    if last := last_time(picture, units):
-        lines.append(last)
+    lines.extend(text for text in (last_time(picture, units), read_then(picture, units)) if text)
     return lines
+
+
+def read_then(picture: SectionPicture, units: Units = "us") -> str:
+    """`read on May 4, 2024`; empty where the newest check is the one that read the layers."""
+    return f"{picture.words.read_on} {show_day(picture.read_on, units)}" if picture.read_on is not None else ""
 
 
 def last_time(picture: SectionPicture, units: Units = "us") -> str:

@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from datetime import date
 from typing import Any
 
 from selfcheck.domain.check import Check, PumpOut, standing
-from selfcheck.domain.layers import layers
+from selfcheck.domain.layers import Layers, layers
+from selfcheck.domain.limits import stand
 from selfcheck.domain.marks import marks
 from selfcheck.domain.verdict import Judgement
 from selfcheck.drawing import cloth, history, patches, section, sketch
@@ -14,6 +16,8 @@ from selfcheck.drawing.section_picture import SectionWords
 from selfcheck.report.markup import Html
 
 Tables = Mapping[str, Any]
+#: checks without readings that are passed over at most; our choice
+_LOOKED_AT = 20
 
 
 def pictures(
@@ -29,14 +33,18 @@ def pictures(
     mine = [one for one in standing(list(checks)) if one.tank == tank.id and one.on <= judgement.today]
     before = [one for one in mine if judgement.check is None or one.id != judgement.check.id]
     last = layers(tank, body, before[-1].seen.readings, before[-1].seen.level) if before else None
+    now, then = judgement.layers, None
+    if now is not None and now.sludge is None and now.scum is None:
+        now, last, then = _read_before(judgement, before, pump_outs)
     in_section = section.describe(
         body,
-        judgement.layers,
-        judgement.standings,
-        last if judgement.layers is not None else None,
+        now,
+        judgement.standings if then is None or now is None else stand(judgement.rules, now, body),
+        last if now is not None else None,
         SectionWords(**words["section"]),
         tank=tank,
         second_layers=judgement.second_layers,
+        read_on=then,
     )
     found = [section.as_svg(in_section, units, f"{prefix}-tank")]
     if mine or pump_outs:
@@ -51,6 +59,22 @@ def pictures(
         found.append(sketch.as_svg(sketch.describe(tank.place, words["sketch"]), units, f"{prefix}-lid"))
     found += _surfaces(judgement, words, prefix)
     return [Html(one) for one in found]
+
+
+def _read_before(
+    judgement: Judgement, before: Sequence[Check], pump_outs: Sequence[PumpOut]
+) -> tuple[Layers | None, Layers | None, date | None]:
+    """What the last check that read a layer found, then the one before it, and the day of the first.
+
+    The layers of today, and no day, where the tank was pumped out since or nobody read one.
+    """
+    tank, body = judgement.tank, judgement.vessel
+    emptied = max((one.on for one in pump_outs if one.tank == tank.id and one.on <= judgement.today), default=date.min)
+    found = [(one.on, layers(tank, body, one.seen.readings, one.seen.level)) for one in before[-_LOOKED_AT:]]
+    read = [(on, one) for on, one in found if one.sludge is not None or one.scum is not None]
+    if not read or read[-1][0] <= emptied:
+        return judgement.layers, read[-1][1] if read else None, None
+    return read[-1][1], read[-2][1] if len(read) > 1 else None, read[-1][0]
 
 
 def _surfaces(judgement: Judgement, words: Tables, prefix: str) -> list[str]:
