@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from typing import TYPE_CHECKING
 
 from selfcheck.interview import odd
@@ -31,15 +32,24 @@ def offer(talk: Conversation, node: Node, reading: Reading, text: str) -> list[M
         return odd.accept_or_question(talk, node, answers[choice])
 
     def other(line: str) -> list[Message] | None:
-        """The unit alone: "cm"."""
-        read = measure(node, f"{text} {line}", talk.context).answer if node.kind in ("length", "volume") else None
-        if read is None or any(sign.isdecimal() for sign in line):
+        """The unit alone, "cm", or the whole anew with its unit, "3 cm"."""
+        if node.kind not in ("length", "volume") or not _names_unit(line):
+            return None
+        anew = any(sign.isdecimal() for sign in line)
+        read = measure(node, line if anew else f"{text} {line}", talk.context).answer
+        if read is None:
             return None
         talk.drop_pending()
         return odd.accept_or_question(talk, node, read)
 
     choices = tuple((str(place), at_start(label)) for place, (label, _) in enumerate(meanings))
     return talk.ask(Pending(talk.phrases.say("which_unit"), choices, choose, other))
+
+
+def _names_unit(line: str) -> bool:
+    from selfcheck.domain.units import unit_of
+
+    return any(unit_of(word) is not None for word in re.findall(r"[^\W\d_]+|['\"]", line.casefold()))
 
 
 def _fits(talk: Conversation, node: Node, options: tuple[str, ...], text: str) -> list[Message]:

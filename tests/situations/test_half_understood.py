@@ -30,6 +30,16 @@ def test_readings_told_one_after_the_other_are_all_kept() -> None:
     assert talk.state.given["wet_line"].value == pytest.approx(1.2192)
 
 
+@pytest.mark.parametrize(
+    ("reply", "value"),
+    [("no", None), ("neither", None), ("in", None), ("gallons", None), ("3000 litres", 3.0), ("1000 gal", 3.785411784)],
+)
+def test_of_several_meanings_only_a_unit_or_a_choice_settles_one(reply: str, value: float | None) -> None:
+    talk = standing_at("size", "3", reply)
+    given = talk.state.given.get("size")
+    assert (given.value if given else None) == (pytest.approx(value) if value else None)
+
+
 @pytest.mark.parametrize("line", ["go", "ready", "go out", "we are ready", "ok go", "found it"])
 def test_no_step_that_leads_to_opening_is_offered_at_another_question(line: str) -> None:
     talk = standing_at("people", line)
