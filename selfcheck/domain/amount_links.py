@@ -10,7 +10,9 @@ from selfcheck.domain.amount_grammar import Line
 from selfcheck.domain.amounts import Amount
 from selfcheck.domain.units import (
     CENTIMETRE,
+    CUBIC_METRE,
     FOOT,
+    GALLON,
     INCH,
     METRE,
     Unit,
@@ -137,10 +139,11 @@ def _same_twice(line: Line) -> Line:
 
 
 def _rounding(amount: Amount) -> Fraction:
-    """Half a step of the unit as people round: a quarter inch, half a centimetre, half a per cent of a volume."""
+    """Half a step of the unit as people round: a quarter inch, half a centimetre, a hundredth of a cubic metre."""
     assert amount.unit is not None
     if amount.unit.dimension == "volume":
-        return amount.high / 100 + Fraction("0.0005")
+        half_steps = {CUBIC_METRE: "0.005", GALLON: "0.0019"}
+        return max(amount.high / 100, Fraction(half_steps.get(amount.unit, "0.0005"))) + Fraction("0.0001")
     finest = amount.finest or amount.unit
     half_steps = {INCH: "0.0032", FOOT: "0.015", METRE: "0.005", CENTIMETRE: "0.005"}
     return Fraction(half_steps.get(finest, "0.0026"))
