@@ -42,6 +42,12 @@ def size_known(answered: Answered, context: Context) -> bool:
     return vessel(tank_of(context, answered)).basis in ("shape", "volume")
 
 
+@predicate("bedrooms_known", reads=())
+def bedrooms_known(answered: Answered, context: Context) -> bool:
+    """The record gives the number of bedrooms, by which a size that nobody knows is guessed."""
+    return household_of(context).bedrooms is not None
+
+
 @predicate("pump_out_known", reads=("which_tank",))
 def pump_out_known(answered: Answered, context: Context) -> bool:
     """A pump-out of this tank is on record."""

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from functools import cache
 from itertools import pairwise
 
@@ -9,6 +10,7 @@ import pytest
 
 from selfcheck.interview.dialogue import Conversation
 from tests.situations.playing import begin, play, says_of, situations
+from tests.situations.reaching import reach
 
 #: lines that are answered, and after which the open question is as it was
 ASKED = (
@@ -107,3 +109,15 @@ def test_the_same_words_are_not_said_twice_running_to_a_class() -> None:
 def test_there_are_forty_situations_and_more() -> None:
     assert len(situations()) >= 40
     assert all(one.why.endswith(".") and one.title for one in situations().values())
+
+
+@pytest.mark.parametrize(("bedrooms", "asked"), [(None, True), (3, False)])
+def test_bedrooms_are_asked_for_only_where_the_record_has_none(bedrooms: int | None, asked: bool) -> None:
+    first = begin("buyer")
+    house = first.context.household.model_copy(update={"bedrooms": bedrooms})
+    talk = Conversation(first.script, replace(first.context, household=house))
+    talk.start()
+    reach(talk, "size", says_of("buyer"))
+    talk.hear("I don't know")
+    assert talk.node is not None
+    assert (talk.node.id == "bedrooms") == asked
