@@ -6,7 +6,7 @@ household, whose habits change: each counts the less, the less of the present sp
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from math import hypot, sqrt
 
 from selfcheck.domain.accumulation import POWER_MEAN, Packing
@@ -14,6 +14,7 @@ from selfcheck.domain.check import Check
 from selfcheck.domain.history import Episode, History, years_between
 from selfcheck.domain.layers import thicknesses
 from selfcheck.domain.likelihood import Seen
+from selfcheck.domain.uncertain import Measure
 
 #: How far what a household leaves in one year may be off its own long mean, as a share of it, one standard deviation.
 #: Our choice.
@@ -55,16 +56,20 @@ def _read(check: Check, span: Episode, packed: Packing, sludge: list[Read], scum
     off = span.start_error / years * POWER_MEAN  # what a start that is not known does to the volume it explains
     sunk, afloat = thicknesses(check.seen.readings)
     if sunk is not None and 0.0 <= sunk.value < packed.heights[-1]:
-        value, error = sunk.value, sunk.error
-        spread = (packed.sludge_m3(value + error) - packed.sludge_m3(value - error)) / 2.0
-        spread = hypot(spread, off * packed.sludge_m3(value))
+        volume = packed.sludge_m3(sunk.value)
+        error = hypot(spread_m3(packed.sludge_m3, sunk), off * volume)
         residue = packed.sludge_m3(span.residue_m)
-        sludge.append((span, Seen(person_years, years, packed.sludge_m3(value) - residue, max(spread, 1e-6))))
+        sludge.append((span, Seen(person_years, years, volume - residue, error)))
     if afloat is not None and 0.0 <= afloat.value < packed.crusts[-1]:
-        value, error = afloat.value, afloat.error
-        spread = (packed.scum_m3(value + error) - packed.scum_m3(value - error)) / 2.0
-        spread = hypot(spread, off * packed.scum_m3(value))
-        scum.append((span, Seen(person_years, years, packed.scum_m3(value), max(spread, 1e-6))))
+        volume = packed.scum_m3(afloat.value)
+        error = hypot(spread_m3(packed.scum_m3, afloat), off * volume)
+        scum.append((span, Seen(person_years, years, volume, error)))
+
+
+def spread_m3(volume_of: Callable[[float], float], thickness: Measure) -> float:
+    """The standard error of a layer's volume [m³], by that of its thickness; never nothing."""
+    value, error = thickness.value, thickness.error
+    return max((volume_of(value + error) - volume_of(value - error)) / 2.0, 1e-6)
 
 
 def _weighted(readings: Sequence[Read], current: Episode) -> tuple[Seen, ...]:

@@ -13,6 +13,7 @@ from typing import NamedTuple
 
 from selfcheck.domain.accumulation import POWER_MEAN, RATE_MEDIAN_M3, RATE_SPREAD, SPLIT_MEAN, Packing
 from selfcheck.domain.check import Check
+from selfcheck.domain.evidence import HABIT, spread_m3
 from selfcheck.domain.history import DAYS_A_YEAR, Course, History, days_after, years_between
 from selfcheck.domain.layers import thicknesses
 
@@ -20,8 +21,6 @@ from selfcheck.domain.layers import thicknesses
 _TIMES = 24
 _RATES = tuple(RATE_MEDIAN_M3 * math.exp(RATE_SPREAD * z / 4.0) for z in range(-12, 13))
 _CHANCES = tuple(math.exp(-0.5 * (z / 4.0) ** 2) for z in range(-12, 13))
-#: How far what is left in one year may be off the mean, as a share. Our choice, as in `evidence`.
-_HABIT = 0.10
 
 
 class _Read(NamedTuple):
@@ -63,12 +62,12 @@ def _reads(looks: Sequence[Check], packed: Packing) -> list[_Read]:
         if sunk is None or not 0.0 <= sunk.value < packed.heights[-1]:
             continue
         volume = packed.sludge_m3(sunk.value)
-        error = (packed.sludge_m3(sunk.value + sunk.error) - packed.sludge_m3(sunk.value - sunk.error)) / 2.0
+        error = spread_m3(packed.sludge_m3, sunk)
         if afloat is None or not 0.0 <= afloat.value < packed.crusts[-1]:
             volume *= 1.0 + math.exp(SPLIT_MEAN)
         else:
             volume += packed.scum_m3(afloat.value)
-        error = math.hypot(max(error, 1e-6), _HABIT * volume)
+        error = math.hypot(error, HABIT * volume)
         found.append(_Read(volume, error, years_between(looks[0].on, one.on)))
     return found
 
