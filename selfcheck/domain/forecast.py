@@ -249,8 +249,10 @@ class Forecast:
     @cached_property
     def _longer(self) -> float:
         """Years by which the pump-out may lie further back than where readings put it; limits in years go by that."""
-        earliest = self.past.current.earliest
-        return years_between(earliest, self.people.start) if earliest is not None else 0.0
+        earliest, begun = self.past.current.earliest, self.people.start
+        if earliest is None or begun != self.past.current.start:  # known, or pumped since
+            return 0.0
+        return years_between(earliest, begun)
 
     def _crossed(self, limits: Sequence[Limit], t: float) -> float:
         return 1.0 if self._past_years(limits, t) else self._grown_over(limits, t)
