@@ -8,9 +8,9 @@ from selfcheck.interview.hazard_words import normal
 from selfcheck.interview.hazards import VERDICTS
 
 NEAR, NEAR_ALL = "child_near", "too_near"
+WEAK, OPEN, DRIVEN = "lid_broken", "lid_left_open", "driven_on"
 #: every danger that may be told of, those among them that only a fitting gives
-ALL: dict[str, str] = {**VERDICTS, NEAR_ALL: VERDICTS[NEAR]}
-WEAK, OPEN = "lid_broken", "lid_left_open"
+ALL: dict[str, str] = {**VERDICTS, NEAR_ALL: VERDICTS[NEAR], DRIVEN: VERDICTS[WEAK]}
 #: a lid that is not there at all, or not one: the tank stands open
 GONE = (
     Rule(OPEN, "no_lid !>1:no_lid_other"),
@@ -19,6 +19,12 @@ GONE = (
     Rule(OPEN, "took !>1:off >3:lid !>4:off_words/lid_part/fastener"),
     Rule(OPEN, "fall/sank >1:in <3:lid"),
     Rule(OPEN, "board >3:near_hole"),
+)
+#: a vehicle that stands on the tank or drove over it
+ON_IT = (
+    Rule(DRIVEN, "drive >2:onto_it >2:tank_lid"),
+    Rule(DRIVEN, "vehicle >5:onto_it >4:tank_lid", bare=True),
+    Rule(DRIVEN, "drive >1:tank_lid <3:vehicle"),
 )
 #: a thing that fell into the tank or is stuck in it: no danger yet, but it tempts people to reach for it
 LOST = (
@@ -37,14 +43,14 @@ def fitting(hazard: str, text: str) -> str:
     """The danger with the caution that fits.
 
     Near the opening there is one for who minds a child or an animal, and one for others; a lid that is gone leaves the
-    tank open, and is not just a weak one.
+    tank open, and is not just a weak one; one that bears a vehicle may be whole.
     """
     if hazard not in (NEAR, WEAK):
         return hazard
     sentences = [Sentence(part) for part in normal(text).split("||", _SENTENCES)]
     if hazard == WEAK:
-        gone = any(next(rule.matches(one), None) is not None for one in sentences for rule in GONE)
-        return OPEN if gone else WEAK
+        fits = (rule for rule in (*GONE, *ON_IT) if any(True for one in sentences for _ in rule.matches(one)))
+        return next((rule.hazard for rule in fits), WEAK)
     return NEAR if any("child" in one.found or "pet" in one.found for one in sentences) else NEAR_ALL
 
 

@@ -23,6 +23,10 @@ FITS = {
         "the lid is gone", "there is no lid", "the lid fell in", "someone stole the lid", "the lid is missing",
         "there is only plywood over the hole",
     ),
+    "driven_on": (
+        "our car is on the lid", "a truck drove over the tank", "the tractor is parked on the tank",
+        "the mower went over the lid",
+    ),
     "lid_broken": (
         "the lid is cracked", "the lid rocks", "lid broke in two", "the lid is loose", "rusted through lid",
         "the lid is crumbling",
