@@ -11,7 +11,7 @@ from selfcheck.interview.measuring import is_measured_unknown, measure, two_numb
 from selfcheck.interview.messages import Message
 from selfcheck.interview.naming import named_node
 from selfcheck.interview.nodes import Node
-from selfcheck.interview.passing import in_part, in_passing, offer_back
+from selfcheck.interview.passing import ask_for_a_fact, in_part, in_passing, offer_back
 from selfcheck.interview.picking import offer
 from selfcheck.interview.prompting import CHANGED, RIGHT, STILL, introduce
 from selfcheck.interview.replay import follow
@@ -101,6 +101,8 @@ def _by_kind(talk: Conversation, node: Node, text: str) -> list[Message]:
     named = after_opening(interface, "change", text) or _said_to_be_wrong(talk, text)
     if named:
         return commands.change(talk, named)
+    if not asks and (said := ask_for_a_fact(talk, text)) is not None:
+        return said
     found = elsewhere(talk.script, talk.state, text, talk.context)
     if found.answers and not talk.revising:
         return offer_back(talk, found, text)

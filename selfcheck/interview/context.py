@@ -40,7 +40,7 @@ class Answered(dict[str, Answer]):
 
     `gate`: "none" (no gate item answered yet), "passed" (all answered so far let the person go on) or "failed".
     `open`: something dangerous may stand open. `before`: answers that a break made void, gate items and openings;
-    `resumed`: there was such a break.
+    `resumed`: there was such a break. `aside`: facts told where they are not asked for, wherever their place is.
     `hazards`: ids told or chosen, oldest first; `danger`: one of them is at the level of danger.
     """
 
@@ -53,6 +53,7 @@ class Answered(dict[str, Answer]):
         self.hazards: tuple[str, ...] = ()
         self.before: Mapping[str, Answer] = {}
         self.resumed = False
+        self.aside: Mapping[str, Answer] = {}
 
     def value(self, question: str) -> Value:
         """The value of an answer; None when it was not asked, skipped or not known."""

@@ -60,6 +60,14 @@ def is_measured_unknown(node: Node, text: str, context: Context) -> bool:
     return node.kind == "number" and read_number(text).status == "none"
 
 
+def names_unit(line: str, dimension: str = "") -> bool:
+    """Whether a word of the line names a unit, of this dimension where one is given."""
+    from selfcheck.domain.units import unit_of
+
+    units = [unit_of(word) for word in re.findall(r"[^\W\d_]+|['\"]", line.casefold())]
+    return any(one is not None and one.dimension == (dimension or one.dimension) for one in units)
+
+
 def two_numbers(node: Node, text: str) -> bool:
     """Whether a line is just two numbers with nothing to tell which is meant: "8 9"; a fraction is one number."""
     plain = normal(text)

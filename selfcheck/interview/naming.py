@@ -31,6 +31,17 @@ def named_node(script: Script, text: str, among: list[str] | None = None) -> lis
     ]
 
 
+def named_alone(script: Script, text: str) -> Node | None:
+    """The fact that a line says is there, with no more than small words around its name: "we have a crust"."""
+    small = {*script.interface.listen.get("fillers", ()), "have", "got", "now", "new"}
+    plain = normal(text)
+    for node in script.nodes.values():
+        for name in _names(script, node.id) if node.told_when and node.kind in CHOICES else ():
+            if name in plain and not set(words_in(plain.replace(name, " "))) - small:
+                return node
+    return None
+
+
 def named_answer(script: Script, part: str, context: Context, among: Iterable[str]) -> Answer | None:
     """A part that names one of these questions, before or behind an answer to it; the longest name decides."""
     best: tuple[int, Answer] | None = None
@@ -73,7 +84,7 @@ def answerable(node: Node) -> bool:
 def _beside(script: Script, node: Node, name: str, part: str, context: Context) -> Answer | None:
     """The answer that stands behind a name, or before it; words such as "is" and "about" may stand between."""
     low = part.strip().casefold()
-    match = re.match(rf"(?:the |my |our |a )?{re.escape(name)}\b[\s:=,]*(.+)", low) or re.match(
+    match = re.match(rf"(?:the |my |our |a |we use |we have )*{re.escape(name)}\b[\s:=,]*(.+)", low) or re.match(
         rf"(.*?)\b(?:of )?(?:the )?{re.escape(name)}\W*$", low
     )
     for value in _without_fillers(script, match[1].strip(" :=,")) if match is not None else ():
@@ -88,7 +99,10 @@ def _beside(script: Script, node: Node, name: str, part: str, context: Context) 
 
 def _without_fillers(script: Script, value: str) -> Iterator[str]:
     """The words as they are, and with fewer and fewer of the small words in front of them."""
-    fillers = {*script.interface.listen.get("fillers", ()), "have"}
+    fillers = {*script.interface.listen.get("fillers", ()), "have", "any", "got"}
+    whole = set(words_in(normal(value))) - fillers
+    if whole and whole <= set(script.interface.listen.get("negations", ())):
+        yield "no"  # "we don't have a ..."
     while value:
         yield value
         first, _, rest = value.partition(" ")

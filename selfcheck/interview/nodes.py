@@ -52,6 +52,8 @@ class Node:
     kind: Kind
     options: tuple[str, ...] = ()  # choose, choose_several: ids, in the order shown
     when: tuple[Condition, ...] = ()
+    #: while these hold it may be told at any time, also where it is not asked for; what is told so counts
+    told_when: tuple[Condition, ...] = ()
     writes: str = ""  # path in the records, e.g. "check.seen.smell", "check.seen.readings.sludge"
     #: option id → value written, where it differs from the id
     values: dict[str, str | bool | float | None] = field(default_factory=dict)

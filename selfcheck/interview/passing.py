@@ -7,11 +7,15 @@ from typing import TYPE_CHECKING
 from selfcheck.interview.answers import NOTE, Answer
 from selfcheck.interview.measuring import measure
 from selfcheck.interview.messages import Message
+from selfcheck.interview.naming import named_alone
+from selfcheck.interview.nodes import Node
 from selfcheck.interview.odd import oddities
 from selfcheck.interview.pending import Pending
+from selfcheck.interview.recorded import known
 from selfcheck.interview.replay import follow
+from selfcheck.interview.routing import true_of
 from selfcheck.interview.several import Several, several, united
-from selfcheck.interview.showing import at_start, show_within
+from selfcheck.interview.showing import at_start, inline, show_within
 from selfcheck.interview.typed_line import after_opening, normal
 from selfcheck.interview.understanding import CHOICES, MEASURES, exact, loose
 
@@ -36,12 +40,30 @@ def in_passing(talk: Conversation, text: str) -> list[Message] | None:
     others = [answer for answer in found.answers if node is None or answer.question != node.id]
     if node is not None and node.gate and not found.later:
         return None
-    if others and (len(found.answers) > 1 or not (found.rest or found.later)):
+    more_than_one = len(found.answers) + len(found.on_record) > 1
+    if (others or (found.answers and found.on_record)) and (more_than_one or not (found.rest or found.later)):
         return offer_back(talk, found, text)
+    if found.on_record and not found.answers:
+        return [*_beside_what_is_offered(talk, found, text), *talk.question()]
     if not found.answers and found.later:
         talk.record(Answer(NOTE, "value", text, said=text))
         return [Message("note", talk.phrases.say("told_too_early")), *talk.question()]
     return None
+
+
+def ask_for_a_fact(talk: Conversation, text: str) -> list[Message] | None:
+    """A fact that is named without what is so of it: asked in full, with what the record says. None for other lines."""
+    node, named = talk.node, named_alone(talk.script, text)
+    if named is None or talk.revising or node is None or node.gate or node is named:
+        return None
+    if not true_of(named.told_when, talk.state.answered, talk.context):
+        return None
+    old = _before(talk, named)
+    talk.revise(named.id)
+    if old is None:
+        return talk.question()
+    name, value = at_start(talk.script.name_of(named.id)), show_within(talk.script, old, talk.context.units)
+    return [Message("note", talk.phrases.say("record_says", name=name, value=value)), *talk.question()]
 
 
 def in_part(talk: Conversation, text: str) -> list[Message] | None:
@@ -54,7 +76,7 @@ def in_part(talk: Conversation, text: str) -> list[Message] | None:
 
 def offer_back(talk: Conversation, found: Several, text: str) -> list[Message]:
     """What was understood, read back for a yes; nothing is offered that was said before, just so."""
-    given = talk.state.answered
+    given = {**talk.state.answered.aside, **talk.state.answered}
     before = [given.get(answer.question) for answer in found.answers]
     if all(
         old is not None and (old.state, old.value) == (new.state, new.value)
@@ -77,16 +99,32 @@ def read_back(talk: Conversation, found: Several, text: str) -> Pending:
     own = node is not None and all(answer.question == node.id for answer in found.answers)
     lead_in, ask, left = _OWN if own else _SEVERAL if len(found.answers) > 1 else _ELSEWHERE
     lines = [talk.phrases.say(lead_in), *(_line(talk, answer) for answer in found.answers)]
-    lead = [Message("echo", "\n".join(lines))]
-    if found.rest:
-        lead.append(Message("note", talk.phrases.say("several_rest", rest="; ".join(found.rest))))
-    if found.later:
-        lead.append(Message("note", talk.phrases.say("told_too_early")))
+    lead = [Message("echo", "\n".join(lines)), *_beside_what_is_offered(talk, found, text)]
     lead += [Message("say", doubt) for doubt in _doubts(talk, found)]
-    if found.rest or found.later:
-        talk.record(Answer(NOTE, "value", text, said=text))
     choices = (("yes", talk.phrases.say("yes")), ("no", talk.phrases.say("no")))
     return Pending(talk.phrases.say(ask), choices, choose, lead=tuple(lead), offered=found.answers)
+
+
+def _beside_what_is_offered(talk: Conversation, found: Several, text: str) -> list[Message]:
+    """What of a line is on record already, what was not understood, and what was told too early; the line is kept."""
+    said: list[Message] = []
+    if found.on_record:
+        told = "; ".join(
+            talk.phrases.say(
+                "several_line",
+                name=inline(talk.script.name_of(one.question)),
+                value=inline(show_within(talk.script, one, talk.context.units)),
+            )
+            for one in found.on_record
+        )
+        said.append(Message("note", talk.phrases.say("on_record", told=told)))
+    if found.rest:
+        said.append(Message("note", talk.phrases.say("several_rest", rest="; ".join(found.rest))))
+    if found.later:
+        said.append(Message("note", talk.phrases.say("told_too_early")))
+    if found.rest or found.later:
+        talk.record(Answer(NOTE, "value", text, said=text))
+    return said
 
 
 def beside_offer(talk: Conversation, pending: Pending, text: str) -> list[Message] | None:
@@ -150,12 +188,20 @@ def _doubts(talk: Conversation, found: Several) -> list[str]:
     return list(dict.fromkeys(doubts))
 
 
+def _before(talk: Conversation, node: Node) -> Answer | None:
+    """What counts before a new answer: the one given, else the one on record."""
+    told = talk.state.answered
+    on_record = known(node, told, talk.context)
+    return told.get(node.id) or told.aside.get(node.id) or (on_record[-1] if on_record else None)
+
+
 def _line(talk: Conversation, answer: Answer) -> str:
     name = at_start(talk.script.name_of(answer.question))
     value = show_within(talk.script, answer, talk.context.units)
-    old = talk.state.answered.get(answer.question)
+    node = talk.script.nodes[answer.question]
+    old = _before(talk, node)
     if old is None:
         return talk.phrases.say("several_line", name=name, value=value)
     was = show_within(talk.script, old, talk.context.units)
-    chosen = talk.script.nodes[answer.question].kind in CHOICES
+    chosen = node.kind in CHOICES
     return talk.phrases.say("several_change_choice" if chosen else "several_change", name=name, value=value, old=was)

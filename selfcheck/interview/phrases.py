@@ -70,6 +70,8 @@ PHRASES: dict[str, tuple[str, ...]] = {
     "several_change_choice": ("name", "value", "old"),
     "several_line": ("name", "value"),
     "several_rest": ("rest",),
+    "on_record": ("told",),
+    "record_says": ("name", "value"),
     "slip_ask": ("value",),
     "still_true": ("name", "value"),
     "taken_as": ("asked",),

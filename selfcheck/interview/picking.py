@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-import re
 from typing import TYPE_CHECKING
 
 from selfcheck.interview import odd
 from selfcheck.interview.answers import Answer
-from selfcheck.interview.measuring import measure
+from selfcheck.interview.measuring import measure, names_unit
 from selfcheck.interview.messages import Message
 from selfcheck.interview.nodes import Node
 from selfcheck.interview.pending import Pending
@@ -33,7 +32,7 @@ def offer(talk: Conversation, node: Node, reading: Reading, text: str) -> list[M
 
     def other(line: str) -> list[Message] | None:
         """The unit alone, "cm", or the whole anew with its unit, "3 cm"."""
-        if node.kind not in ("length", "volume") or not _names_unit(line):
+        if node.kind not in ("length", "volume") or not names_unit(line):
             return None
         anew = any(sign.isdecimal() for sign in line)
         read = measure(node, line if anew else f"{text} {line}", talk.context).answer
@@ -44,12 +43,6 @@ def offer(talk: Conversation, node: Node, reading: Reading, text: str) -> list[M
 
     choices = tuple((str(place), at_start(label)) for place, (label, _) in enumerate(meanings))
     return talk.ask(Pending(talk.phrases.say("which_unit"), choices, choose, other))
-
-
-def _names_unit(line: str) -> bool:
-    from selfcheck.domain.units import unit_of
-
-    return any(unit_of(word) is not None for word in re.findall(r"[^\W\d_]+|['\"]", line.casefold()))
 
 
 def _fits(talk: Conversation, node: Node, options: tuple[str, ...], text: str) -> list[Message]:

@@ -8,7 +8,7 @@ from dataclasses import replace
 from selfcheck.interview.answers import BREAK, HAZARD, LEAVING, NOTE, TAKEN_BACK, Answer
 from selfcheck.interview.context import Context, choices_of
 from selfcheck.interview.nodes import Node
-from selfcheck.interview.routing import guards, is_danger, next_step
+from selfcheck.interview.routing import called_for, guards, is_danger, next_step
 from selfcheck.interview.script import Script
 from selfcheck.interview.state import State
 
@@ -39,8 +39,17 @@ def follow(script: Script, context: Context, state: State, answer: Answer) -> St
     elif answer.question == TAKEN_BACK:
         moved = _taken_back(script, moved, str(answer.value))
     elif answer.question != NOTE and answer.question in script.nodes:
-        moved = _answered(script.nodes[answer.question], moved, answer)
+        node = script.nodes[answer.question]
+        moved = replace(_answered(node, moved, answer), aside=_aside(script, context, state, node))
     return _walked(script, context, moved)
+
+
+def _aside(script: Script, context: Context, state: State, node: Node) -> frozenset[str]:
+    """The questions answered where nothing asked for them, this one among them when it is so now."""
+    if not node.told_when:
+        return state.aside
+    asked = state.node is node or called_for(script, context, state, node)
+    return state.aside - {node.id} if asked else state.aside | {node.id}
 
 
 def _answered(node: Node, state: State, answer: Answer) -> State:

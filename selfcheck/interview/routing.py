@@ -54,6 +54,14 @@ def section_holds(script: Script, context: Context, state: State, node: Node) ->
     return true_of(script.section_of[node.id].when, answered, context)
 
 
+def called_for(script: Script, context: Context, state: State, node: Node) -> bool:
+    """Whether the conditions of a question hold by the answers that count now."""
+    answered = state.answered
+    return section_holds(script, context, state, node) and true_of(
+        node.when, answered, drafting(script, context, answered)
+    )
+
+
 def next_step(script: Script, context: Context, state: State) -> Step:
     """The next node to ask, or how the conversation ends.
 
@@ -101,7 +109,9 @@ def _along(script: Script, context: Context, state: State, answered: Answered) -
         elif not true_of(section.when, answered, context):
             passed_over = section  # nothing is answered in it, so that nothing of it can come to hold
             continue
-        elif not true_of(node.when, answered, context):
+        elif not true_of(node.when, answered, context) and not (
+            node.id in answered.aside and true_of(node.told_when, answered, context)
+        ):
             continue
         if node.kind == "stop":
             return Step(None, answered, node.outcome)
@@ -140,6 +150,7 @@ def _blank(state: State) -> Answered:
     answered.open, answered.leaving, answered.before = state.open, state.leaving, state.before
     answered.resumed = state.resumed
     answered.hazards = state.told
+    answered.aside = {name: state.given[name] for name in state.aside if name in state.given}
     return answered
 
 

@@ -2,12 +2,17 @@
 
 from __future__ import annotations
 
+from datetime import date
 from typing import TYPE_CHECKING
 
+from selfcheck.interview.answers import Answer
+from selfcheck.interview.collect import error_of
 from selfcheck.interview.context import Answered, Context
 from selfcheck.interview.phrases import fill
 from selfcheck.interview.predicates import predicate
+from selfcheck.interview.recorded import recorded
 from selfcheck.interview.septic_record import household_of, occupancy_of, tank_of
+from selfcheck.interview.showing import show_day
 
 if TYPE_CHECKING:
     from selfcheck.domain.check import PumpOut
@@ -28,10 +33,53 @@ def facts(answered: Answered, context: Context) -> str | None:
     spells, emptied = occupancy_of(context), _pump_outs(answered, context)
     if not spells or not emptied:
         return None
+    told = {name: one.value for name, one in answered.aside.items() if isinstance(one.value, (int, float))}
+    number = told.get("people", spells[-1].people)
+    people = f"{number:g} people" if number != 1 else "1 person"
+    size = show_volume(told.get("size", vessel(tank_of(context, answered)).full_m3), context.units)
     last = max(emptied, key=lambda one: one.on)
-    people = f"{spells[-1].people:g} people" if spells[-1].people != 1 else "1 person"
-    size = show_volume(vessel(tank_of(context, answered)).full_m3, context.units)
-    return f"{people}, a tank of {size}, last pumped {show_date(last.on, context.units, *last.span)}"
+    pumped, day = show_date(last.on, context.units, *last.span), answered.aside.get("last_pump_out")
+    if day is not None and isinstance(day.value, date) and day.value > last.on:
+        pumped = show_day(day.value, day.error, context.units)
+    return f"{people}, a tank of {size}, last pumped {pumped}"
+
+
+@recorded("people")
+def people_on_record(answered: Answered, context: Context) -> list[Answer]:
+    """How many live there, by the newest entry."""
+    return [Answer("people", "value", one.people) for one in occupancy_of(context)[-1:]]
+
+
+@recorded("size")
+def size_on_record(answered: Answered, context: Context) -> list[Answer]:
+    """What the tank holds: as it was told, and as its form and depth give it."""
+    from selfcheck.domain.shapes import vessel
+
+    tank = tank_of(context, answered)
+    if not size_known(answered, context):
+        return []
+    holds = [tank.volume_m3, vessel(tank).full_m3]
+    return [Answer("size", "value", float(one)) for one in holds if one is not None]
+
+
+@recorded("last_pump_out")
+def pump_outs_on_record(answered: Answered, context: Context) -> list[Answer]:
+    """The days of the tank's pump-outs."""
+    emptied = sorted(_pump_outs(answered, context), key=lambda one: one.on)
+    return [Answer("last_pump_out", "value", one.on, error=error_of(one.within_days or 0)) for one in emptied]
+
+
+@recorded("material")
+def material_on_record(answered: Answered, context: Context) -> list[Answer]:
+    """What the tank is made of."""
+    made = tank_of(context, answered).material
+    return [Answer("material", "value", made)] if made is not None and made != "unknown" else []
+
+
+@predicate("someone_on_record", reads=("people",))
+def someone_on_record(answered: Answered, context: Context) -> bool:
+    """The record, or an answer, tells of people in the house, whose ways can then be told."""
+    return bool(occupancy_of(context)) or answered.number("people") is not None
 
 
 @predicate("size_known", reads=("which_tank",))
@@ -66,12 +114,12 @@ def people_wanted(answered: Answered, context: Context) -> bool:
     return not occupancy_of(context) or answered.chosen("what_changed", "people")
 
 
-@predicate("since_wanted", reads=("what_changed", "last_pump_out", "people"))
+@predicate("since_wanted", reads=("last_pump_out", "people"))
 def since_wanted(answered: Answered, context: Context) -> bool:
     """It makes a difference since when so many have lived there."""
     if answered.number("people") is None:
         return False
-    return answered.chosen("what_changed", "people") or answered.chosen("last_pump_out", "unknown", "skipped")
+    return bool(occupancy_of(context)) or answered.chosen("last_pump_out", "unknown", "skipped")
 
 
 @predicate("size_wanted", reads=("what_changed", "which_tank"))

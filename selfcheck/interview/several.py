@@ -2,29 +2,35 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import dataclass, replace
 
 from selfcheck.interview.answers import Answer
+from selfcheck.interview.by_option import of_an_option, of_another_way, told_too_early
 from selfcheck.interview.context import Context
+from selfcheck.interview.measuring import names_unit
 from selfcheck.interview.naming import answerable, by_names, measured, named_answer
 from selfcheck.interview.nodes import Node
+from selfcheck.interview.recorded import known as recorded_answers
+from selfcheck.interview.recorded import same_as
 from selfcheck.interview.replay import follow
-from selfcheck.interview.routing import section_holds
 from selfcheck.interview.script import Script
 from selfcheck.interview.standing import raised
 from selfcheck.interview.state import State
-from selfcheck.interview.typed_line import normal, parts_of, words_in
-from selfcheck.interview.understanding import CHOICES, MEASURES, Reading, covered, exact, loose, whole
+from selfcheck.interview.typed_line import normal, parts_of
+from selfcheck.interview.understanding import CHOICES, MEASURES, covered, exact, loose, whole
 
 
 @dataclass(frozen=True, slots=True)
 class Several:
-    """`answers`: what was understood, one a question. `rest`: parts that were not. `later`: parts told too early."""
+    """`answers`: what was understood, one a question. `rest`: parts that were not. `later`: parts told too early.
+
+    `on_record`: what was understood and stands on record just so.
+    """
 
     answers: tuple[Answer, ...] = ()
     rest: tuple[str, ...] = ()
     later: tuple[str, ...] = ()
+    on_record: tuple[Answer, ...] = ()
 
 
 def several(script: Script, state: State, text: str, context: Context) -> Several:
@@ -48,7 +54,7 @@ def several(script: Script, state: State, text: str, context: Context) -> Severa
     left = [answer.said for answer in found.answers.values() if answer not in answers]
     if len(answers) == 1:
         answers = _leading_to(script, state, answers[0])
-    return Several(answers, (*found.rest, *left), tuple(found.later))
+    return Several(answers, (*found.rest, *left), tuple(found.later), tuple(found.on_record))
 
 
 def elsewhere(script: Script, state: State, text: str, context: Context) -> Several:
@@ -58,7 +64,7 @@ def elsewhere(script: Script, state: State, text: str, context: Context) -> Seve
     """
     if state.node is not None and state.node.gate:
         return Several()
-    answer = _by_option(script, state, text, context) or _instead(script, state, text)
+    answer = of_an_option(script, state, text, context) or of_another_way(script, state, text)
     return Several(_leading_to(script, state, answer)) if answer else Several()
 
 
@@ -104,6 +110,7 @@ class _Found:
         self.answers: dict[str, Answer] = {}
         self.rest: list[str] = []
         self.later: list[str] = []
+        self.on_record: list[Answer] = []
         self.guessed: dict[str, str] = {}  # question → part that holds only some words of the option it was taken for
         self._last: Node | None = None
         self._early: list[str] = []
@@ -114,8 +121,11 @@ class _Found:
         answer = named = named_answer(self.script, part, self.context, self._open())
         if answer is None and not alone:
             answer = self._once_more(part) or self._nearest(part)
+        answer = answer or self._only_volume(part)
         if answer is None and named_answer(self.script, part, self.context, self._early) is not None:
             self.later.append(part)
+        elif answer is not None and self._stands(answer):
+            self.on_record.append(answer)
         elif answer is not None and (old := self.answers.get(answer.question)) and isinstance(old.value, tuple):
             self.answers[answer.question] = united(self.script, old, answer)
         elif answer is None or answer.question in self.answers:
@@ -129,6 +139,14 @@ class _Found:
             self.state = follow(self.script, self.context, self.state, answer)
             self._look()
 
+    def _stands(self, answer: Answer) -> bool:
+        """Whether a fact that nothing asks for here is on record just so."""
+        name, here = answer.question, self.state.node
+        if name in self.state.given or (here is not None and here.id == name):
+            return False
+        known = recorded_answers(self.script.nodes[name], self.state.answered, self.context)
+        return any(same_as(answer, one) for one in known)
+
     def _look(self) -> None:
         self._early = [
             name for name in self.script.nodes if told_too_early(self.script, self.state, self.context, name)
@@ -140,9 +158,13 @@ class _Found:
         now = order[node.id] if node is not None else -1
         free = [ident for ident, one in self.script.nodes.items() if answerable(one) and ident not in self.answers]
         free = [ident for ident in free if ident not in self._early]
-        ahead = [ident for ident in free if ident not in self.state.given and order[ident] >= now]
+        ahead = [
+            ident
+            for ident in free
+            if ident not in self.state.given and (order[ident] >= now or self.script.nodes[ident].told_when)
+        ]
         ahead.sort(key=lambda ident: (order[ident] != now, order[ident]))
-        answered = (ident for ident in free if ident in self.state.answered)
+        answered = (ident for ident in free if ident in self.state.answered or ident in self.state.aside)
         return [*ahead, *(ident for ident in answered if not raised(self.script, self.state, ident))]
 
     def _once_more(self, part: str) -> Answer | None:
@@ -154,6 +176,13 @@ class _Found:
             if node.writes == last.writes and node.id not in self.answers and node.id not in self.state.given:
                 return measured(node, part, self.context)
         return None
+
+    def _only_volume(self, part: str) -> Answer | None:
+        """A bare amount with its unit, "1000 gallons", where just one question asks for a volume."""
+        able = [ident for ident in self._open() if self.script.nodes[ident].kind == "volume"]
+        if len(able) != 1 or not names_unit(part, "volume"):
+            return None
+        return measured(self.script.nodes[able[0]], part, self.context)
 
     def _nearest(self, part: str) -> Answer | None:
         """The part as an answer to the open question, or to another one that has more of its words."""
@@ -172,65 +201,6 @@ class _Found:
         return exact(self.script, node, part).answer or loose(self.script, node, part).answer
 
     def _of_an_option(self, part: str) -> Answer | None:
-        return _by_option(self.script, self.state, part, self.context) or _by_option(
+        return of_an_option(self.script, self.state, part, self.context) or of_an_option(
             self.script, self.state, part, self.context, loose
         )
-
-
-def told_too_early(script: Script, state: State, context: Context, ident: str) -> bool:
-    """Whether a question stands behind an opening that is still to come: nobody can have seen that yet.
-
-    With nothing answered so far it may have been seen before, as on a sheet that is typed in.
-    """
-    first = script.first_opening
-    if first is None or state.opened or script.order[ident] <= script.order[first.id]:
-        return False
-    return bool(state.answered) and not section_holds(script, context, state, script.nodes[ident])
-
-
-def _about_safety(node: Node, *, sure: bool) -> bool:
-    """Whether a question leads on to opening something, so that no line of another question answers it."""
-    return "safety" in node.tags and not (sure and {"verdict", "record"} & {*node.tags})
-
-
-def _instead(script: Script, state: State, text: str) -> Answer | None:
-    """The words of another option of the only question answered that has it: the person goes another way."""
-    if len(words_in(normal(text))) < 2 or (state.node is not None and state.node.closes):
-        return None  # a word by itself may have been said of anything
-    found: list[Answer] = []
-    for ident, old in state.answered.items():
-        node = script.nodes[ident]
-        if node.kind != "choose" or not answerable(node) or raised(script, state, ident):
-            continue
-        answer = exact(script, node, text).answer
-        if answer is not None and answer.value != old.value:
-            found.append(answer)
-    return found[0] if len(found) == 1 else None
-
-
-def _by_option(
-    script: Script, state: State, part: str, context: Context, read: Callable[[Script, Node, str], Reading] = exact
-) -> Answer | None:
-    """The part as the words of an option that only one of the questions not answered yet has."""
-    found: list[Answer] = []
-    if any(
-        normal(part) in script.interface.listen.get(name, ()) for name in ("none", "all", "yes", "no", "go_on", "same")
-    ):
-        return None
-    now = script.order[state.node.id] if state.node is not None else -1
-    for ident, node in script.nodes.items():
-        if (
-            ident in state.given
-            or script.order[ident] < now
-            or not answerable(node)
-            or node.kind not in CHOICES
-            or _about_safety(node, sure=read is exact)
-            or normal(part).isdecimal()
-        ):
-            continue
-        if not section_holds(script, context, state, node):
-            continue
-        reading = read(script, node, part)
-        if reading.answer is not None and reading.answer.value:
-            found.append(reading.answer)
-    return found[0] if len(found) == 1 else None

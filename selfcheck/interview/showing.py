@@ -30,7 +30,7 @@ def show_value(script: Script, node: Node, value: Value, units: Units, error: fl
         labels = [script.label_of(node.id, option) for option in value]
         return "; ".join([labels[0], *map(inline, labels[1:])])
     if isinstance(value, date):
-        return _show_date(value, error, units)
+        return show_day(value, error, units)
     if isinstance(value, (int, float)):
         if node.kind == "length":
             return show_length(float(value), units)
@@ -96,7 +96,7 @@ def show_error(answer: Answer, node: Node, units: Units) -> str:
     return show_length_error(float(answer.value), answer.error, units).partition("± ")[2]
 
 
-def _show_date(day: date, error: float | None, units: Units) -> str:
+def show_day(day: date, error: float | None, units: Units) -> str:
     """A date as wide as it was told: the error is that of a span with the day at its middle."""
     if error is None:
         return show_date(day, units)

@@ -31,6 +31,7 @@ class State:
     """A conversation after some answers; made by `replay` alone.
 
     `given`: the last answer to each question, those taken back left out. `at`: its place in the list of answers.
+    `aside`: those of `given` that were told where they were not asked for.
     `before`: safety and opening answers that a break made void; `resumed`: there was such a break. `told`: hazards told
     in words. `open`: something may stand open, from the moment an opening step was shown until it was said to be shut.
     `opened`: an opening step was reached at some time, first at `first_opened`, last at `opened_at`. `close_first`: the
@@ -41,6 +42,7 @@ class State:
 
     given: Mapping[str, Answer] = field(default_factory=dict)
     at: Mapping[str, int] = field(default_factory=dict)
+    aside: frozenset[str] = frozenset()
     before: Mapping[str, Answer] = field(default_factory=dict)
     resumed: bool = False
     told: tuple[str, ...] = ()
@@ -78,4 +80,4 @@ class State:
         node = self.node.id if self.node else ""
         shut = (self.opened, self.must_close, self.close_first, self.settled)
         flags = (self.told, self.leaving, self.open, *shut, self.resumed)
-        return given, node, self.step.outcome, self.step.left, tuple(self.answered), flags
+        return given, node, self.step.outcome, self.step.left, tuple(self.answered), flags, self.aside

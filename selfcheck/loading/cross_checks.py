@@ -66,7 +66,10 @@ def _check_interface(script: Script, place: Place) -> None:
 
 
 def _check_conditions(script: Script, file: str, section: Section, node: Node) -> None:
-    for owner, first, conditions in ((section.id, section.nodes[0], section.when), (node.id, node, node.when)):
+    for owner, first, conditions in (
+        (section.id, section.nodes[0], section.when),
+        (node.id, node, (*node.when, *node.told_when)),
+    ):
         for condition in conditions:
             _check_condition(script, file, owner, first, condition)
 

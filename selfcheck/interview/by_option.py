@@ -1,0 +1,75 @@
+"""Answers by the words of an option of another question, and what is told before its time."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from selfcheck.interview.answers import Answer
+from selfcheck.interview.context import Context
+from selfcheck.interview.naming import answerable
+from selfcheck.interview.nodes import Node
+from selfcheck.interview.routing import section_holds
+from selfcheck.interview.script import Script
+from selfcheck.interview.standing import raised
+from selfcheck.interview.state import State
+from selfcheck.interview.typed_line import normal, words_in
+from selfcheck.interview.understanding import CHOICES, Reading, exact
+
+
+def told_too_early(script: Script, state: State, context: Context, ident: str) -> bool:
+    """Whether a question stands behind an opening that is still to come: nobody can have seen that yet.
+
+    With nothing answered so far it may have been seen before, as on a sheet that is typed in.
+    """
+    first = script.first_opening
+    if first is None or state.opened or script.order[ident] <= script.order[first.id]:
+        return False
+    return bool(state.answered) and not section_holds(script, context, state, script.nodes[ident])
+
+
+def _about_safety(node: Node, *, sure: bool) -> bool:
+    """Whether a question leads on to opening something, so that no line of another question answers it."""
+    return "safety" in node.tags and not (sure and {"verdict", "record"} & {*node.tags})
+
+
+def of_another_way(script: Script, state: State, text: str) -> Answer | None:
+    """The words of another option of the only question answered that has it: the person goes another way."""
+    if len(words_in(normal(text))) < 2 or (state.node is not None and state.node.closes):
+        return None  # a word by itself may have been said of anything
+    found: list[Answer] = []
+    for ident, old in state.answered.items():
+        node = script.nodes[ident]
+        if node.kind != "choose" or not answerable(node) or raised(script, state, ident):
+            continue
+        answer = exact(script, node, text).answer
+        if answer is not None and answer.value != old.value:
+            found.append(answer)
+    return found[0] if len(found) == 1 else None
+
+
+def of_an_option(
+    script: Script, state: State, part: str, context: Context, read: Callable[[Script, Node, str], Reading] = exact
+) -> Answer | None:
+    """The part as the words of an option that only one of the questions not answered yet has."""
+    found: list[Answer] = []
+    if any(
+        normal(part) in script.interface.listen.get(name, ()) for name in ("none", "all", "yes", "no", "go_on", "same")
+    ):
+        return None
+    now = script.order[state.node.id] if state.node is not None else -1
+    for ident, node in script.nodes.items():
+        if (
+            ident in state.given
+            or (script.order[ident] < now and not node.told_when)
+            or not answerable(node)
+            or node.kind not in CHOICES
+            or _about_safety(node, sure=read is exact)
+            or normal(part).isdecimal()
+        ):
+            continue
+        if not section_holds(script, context, state, node):
+            continue
+        reading = read(script, node, part)
+        if reading.answer is not None and reading.answer.value:
+            found.append(reading.answer)
+    return found[0] if len(found) == 1 else None
