@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 
 from selfcheck.interview import commands, correcting, missing, odd
 from selfcheck.interview.answers import Answer
-from selfcheck.interview.measuring import is_measured_unknown, measure, two_numbers
+from selfcheck.interview.measuring import measure, says_unknown, two_numbers
 from selfcheck.interview.messages import Message
 from selfcheck.interview.naming import named_node
 from selfcheck.interview.nodes import Node
@@ -94,7 +94,7 @@ def _by_kind(talk: Conversation, node: Node, text: str) -> list[Message]:
     reading = measure(node, text, talk.context) if node.kind in MEASURES else loose(talk.script, node, text)
     if not reading.nothing and not (asks and node.kind in CHOICES):
         return offer(talk, node, reading, text)
-    if node.kind in MEASURES and is_measured_unknown(node, text, talk.context):
+    if says_unknown(node, text, talk.context):
         return commands.unknown(talk)
     if node.kind in MEASURES and is_one_of(interface, "same", text) and (again := _same_again(talk, node, text)):
         return again

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from datetime import date
 
+from selfcheck.domain.hedges import says_unknown as not_known
 from selfcheck.domain.quantities import (
     MARK_ERROR,
     read_count,
@@ -17,8 +18,8 @@ from selfcheck.domain.quantities import (
 from selfcheck.interview.answers import Answer, Value
 from selfcheck.interview.context import Context
 from selfcheck.interview.nodes import Node
-from selfcheck.interview.typed_line import normal
-from selfcheck.interview.understanding import NOTHING, Reading
+from selfcheck.interview.typed_line import normal, words_in
+from selfcheck.interview.understanding import CHOICES, NOTHING, Reading, unable
 
 #: "1,250", and the "2,5" of those who count in parts with a comma
 _ONE_NUMBER = re.compile(r"\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+,5")
@@ -49,8 +50,14 @@ def measure(node: Node, text: str, context: Context) -> Reading:
     return _number(node, text) if node.kind == "number" else NOTHING
 
 
-def is_measured_unknown(node: Node, text: str, context: Context) -> bool:
-    """Whether a line says, in the words of its own kind, that the person does not know."""
+def says_unknown(node: Node, text: str, context: Context) -> bool:
+    """Whether a line says, in the words of its own kind, that the person does not know.
+
+    What could not be seen or done may be an answer to a choice, so that it is not among them there.
+    """
+    if node.kind in CHOICES:
+        plain = normal(text)
+        return not unable(set(words_in(plain))) and not_known(plain)
     if node.kind == "length":
         return read_length(text, context.units).status == "none"
     if node.kind == "volume":
