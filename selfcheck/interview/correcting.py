@@ -8,8 +8,10 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from selfcheck.interview.answers import Answer
+from selfcheck.interview.by_place import by_place
 from selfcheck.interview.cited import cited
 from selfcheck.interview.measuring import measure
+from selfcheck.interview.mended import in_the_unit_of, number_in
 from selfcheck.interview.messages import Message
 from selfcheck.interview.naming import named_answer, named_node
 from selfcheck.interview.nodes import Node
@@ -26,7 +28,6 @@ if TYPE_CHECKING:
     from selfcheck.interview.dialogue import Conversation
 
 _NOT_BUT = re.compile(r"^not\s+\w+\W+(?:but\s+)?")
-_NUMBER = re.compile(r"\d+(?:[.,]\d+)?")
 
 
 def correction(talk: Conversation, text: str) -> list[Message] | None:
@@ -38,6 +39,7 @@ def correction(talk: Conversation, text: str) -> list[Message] | None:
         return None
     return (
         _swapped(talk, text, counting)
+        or by_place(talk, text, counting)
         or _by_its_old_value(talk, text, counting)
         or _other_unit(talk, text, counting)
         or _new_value(talk, text, counting)
@@ -68,7 +70,9 @@ def _keeps_safe(node: Node) -> bool:
 def _new_value(talk: Conversation, text: str, counting: list[str]) -> list[Message] | None:
     """A new value for a question that is named, else for the one before, when the line says that it corrects."""
     rest = after_opening(talk.script.interface, "correction", text)
-    told = rest or after_opening(talk.script.interface, "change", text)
+    told = rest or next(
+        filter(None, (after_opening(talk.script.interface, one, text) for one in ("change", "make"))), ""
+    )
     for part in _tails(talk, told) if told else ():
         named = named_answer(talk.script, part, talk.context, reversed(counting))
         if named is not None:
@@ -80,7 +84,7 @@ def _new_value(talk: Conversation, text: str, counting: list[str]) -> list[Messa
         if last.kind in CHOICES and _only_denies(talk, text):
             return None
         reading = _read(talk, last, part)
-        reading = _in_the_unit_of(talk.state.given[last.id], reading, part)
+        reading = in_the_unit_of(talk.state.given[last.id], reading, part)
         if (here := _of_the_open_one(talk, last, reading, part)) is not None:
             return offer(talk, here[0], here[1], text)
         nothing_but_no = reading.answer is not None and last.kind in MEASURES and reading.answer.value == 0
@@ -100,7 +104,7 @@ def _by_its_old_value(talk: Conversation, text: str, counting: list[str]) -> lis
     readings: dict[str, Answer] = {}
     for ident in found.among:
         node = talk.script.nodes[ident]
-        answer = _in_the_unit_of(given[ident], measure(node, found.new, talk.context), found.new).answer
+        answer = in_the_unit_of(given[ident], measure(node, found.new, talk.context), found.new).answer
         if answer is not None:
             readings[ident] = replace(answer, question=ident, said=text)
     named = [ident for ident in readings if named_answer(talk.script, text, talk.context, [ident])]
@@ -163,30 +167,6 @@ def _tails(talk: Conversation, rest: str) -> Iterator[str]:
         yield from dict.fromkeys(one for one in (shorter, part) if one)
 
 
-def _in_the_unit_of(old: Answer, reading: Reading, part: str) -> Reading:
-    """Of two meanings of a bare number, the one in the unit of the value that it takes the place of."""
-    unit, number = _unit_of(old), _number_in(part)
-    if unit is None or number is None:
-        return reading
-    for _, answer in reading.meanings:
-        if isinstance(answer.value, (int, float)) and abs(answer.value - unit * number) <= 0.001 * abs(answer.value):
-            return Reading(answer)
-    return reading
-
-
-def _unit_of(answer: Answer) -> float | None:
-    """How much one of the answer's units is, where it was said as one number."""
-    number = _number_in(answer.said)
-    if not number or not isinstance(answer.value, (int, float)):
-        return None
-    return answer.value / number
-
-
-def _number_in(text: str) -> float | None:
-    found = _NUMBER.findall(text)
-    return float(found[0].replace(",", ".")) if len(found) == 1 else None
-
-
 def _other_unit(talk: Conversation, text: str, counting: list[str]) -> list[Message] | None:
     """ "I meant cm": the number of the last measured answer in another unit."""
     measured = [ident for ident in counting if talk.script.nodes[ident].kind in ("length", "volume")]
@@ -200,7 +180,7 @@ def _other_unit(talk: Conversation, text: str, counting: list[str]) -> list[Mess
     if not measured or _after_a_safety_item(talk) or not telling or re.search(r"\d", unit) or len(telling) > 2:
         return None
     node, old = talk.script.nodes[measured[-1]], talk.state.given[measured[-1]]
-    number = _number_in(old.said)
+    number = number_in(old.said)
     if number is None:
         return None
     for words in (" ".join(telling), telling[-1]):
