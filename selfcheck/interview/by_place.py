@@ -1,4 +1,4 @@
-"""A correction that names a reading by its place: "the first one was 14", "the second sludge reading should be 9"."""
+"""A correction that names a reading by its place: "the first one was 14", "the second rise should be 9"."""
 
 from __future__ import annotations
 
@@ -80,7 +80,7 @@ def _value(talk: Conversation, node: Node, names: list[str], text: str) -> Answe
 
 
 def _behind_the_name(names: list[str], told: str) -> str:
-    """What follows the last name of the reading, "the first sludge reading 14 in"; "" where none stands in the line."""
+    """What follows the last name of the reading, "the first rise 14 in"; "" where none stands in the line."""
     words = "|".join(map(re.escape, sorted(names, key=len, reverse=True)))
     parts = re.split(rf"\b(?:{words})\b", told) if words else []
     return parts[-1].strip(" :=,") if len(parts) > 1 else ""
