@@ -1,79 +1,102 @@
-"""A sentence that no rule knows is weighed: its concepts, and each two that stand near each other, speak for danger or
-against it.
+"""A whole line is weighed: each of its concepts and words, and each two that stand near each other, speak for danger or
+against it. It finds what no rule knows, and stays what a rule takes for danger by mistake.
 
 How much each counts is learned from lines whose meaning is known: `python -m tests.benchmarks.hazard_weights` writes
-the tables anew from `tests/interview/hazard_lines.toml`. What is found so is only asked about; it makes nothing milder.
+`hazard_weights.tsv` anew from `tests/interview/hazard_lines.toml`. The method is a logistic regression on the terms of
+a line, the rarer the heavier (tf-idf), as general textbooks of information retrieval give it.
 """
 
 from __future__ import annotations
 
 from bisect import bisect_right
-from functools import lru_cache
-from itertools import islice
+from collections.abc import Iterable
+from dataclasses import dataclass
+from functools import cache
+from itertools import pairwise
+from math import sqrt
+from pathlib import Path
 
 from selfcheck.interview.hazard_sentences import Sentence
 
+TABLES = Path(__file__).with_name("hazard_weights.tsv")
+#: what the terms of a line are; each group counts alike, however many terms it has
+GROUPS = ("concepts", "words")
 #: concepts farther apart, fillers left out, are not taken together (our own choice)
 _REACH = 5
 #: a sentence with more concepts than this is weighed only so far
 _MOST = 400
-#: hazards less likely than the likeliest by this much are not named, nor more than so many (our own choice)
-_CLOSE = 20
+#: hazards less likely than the likeliest by this much, in natural logarithms, are not named, nor more than so many
+_CLOSE = 2.0
 _KINDS = 3
-#: stands for the second of two concepts where the first is taken alone, and for the first where nothing is told at all
-ALONE = "="
 
-Feature = tuple[str, str]
+Terms = dict[str, set[str]]
 
 
-def features(sentence: Sentence) -> set[Feature]:
-    """Each concept of a sentence with `ALONE`, and with each concept that stands within reach behind it."""
-    places = sorted((start, end, concept) for concept, spans in sentence.found.items() for start, end in spans)[:_MOST]
-    starts = [start for start, _, _ in places]
-    found: set[Feature] = {(concept, ALONE) for _, _, concept in places}
-    for at, (_, end, concept) in enumerate(places):
-        for start, _, other in places[at + 1 : bisect_right(starts, end + 3 * _REACH)]:
-            if start >= end and sentence.rank[start] - sentence.rank[end - 1] <= _REACH:
-                found.add((concept, other))
-    return found
+def terms(sentences: Iterable[Sentence]) -> Terms:
+    """The terms of a line by group: `a` and `a+b` for concepts, `a` and `a b` for words, `^` and `$` for its ends."""
+    concepts: set[str] = set()
+    words = ["^"]
+    for sentence in sentences:
+        places = sorted((start, end, concept) for concept, spans in sentence.found.items() for start, end in spans)
+        starts = [start for start, _, _ in places[:_MOST]]
+        concepts.update(sentence.found)
+        for at, (_, end, concept) in enumerate(places[:_MOST]):
+            for start, _, other in places[at + 1 : bisect_right(starts, end + 3 * _REACH)]:
+                if start >= end and sentence.rank[start] - sentence.rank[end - 1] <= _REACH:
+                    concepts.add(f"{concept}+{other}")
+        words += [*sentence.words, "||"]
+    words[-1] = "$"
+    pairs = (f"{word} {other}" for word, other in pairwise(words))
+    return {"concepts": concepts, "words": {*words, *pairs}}
 
 
-def weight(sentence: Sentence) -> int:
-    """How much a sentence speaks for danger, in tenths of the natural logarithm of the odds."""
-    table = _for_danger()
-    found = ((ALONE, ALONE), *features(sentence))
-    return sum(table.get(concept, {}).get(other, 0) for concept, other in found)
+def weight(found: Terms) -> float:
+    """How much the terms of a line speak for danger: the natural logarithm of the odds."""
+    tables = _tables()
+    total = tables.base
+    for group, counts in tables.danger.items():
+        known = [counts[term] for term in found[group] if term in counts]
+        length = sqrt(sum(rarity * rarity for rarity, _ in known))
+        total += sum(rarity * points for rarity, points in known) / length if known else 0
+    return total
 
 
-def kinds(sentence: Sentence) -> list[str]:
-    """The hazards that the concepts of a sentence speak for, the likeliest first; at most three."""
-    table = _for_hazard()
-    fits: dict[str, int] = {}
-    for concept in (ALONE, *sentence.found):
-        for hazard, points in table.get(concept, {}).items():
-            fits[hazard] = fits.get(hazard, 0) + points
+def kinds(found: Terms) -> list[str]:
+    """The hazards that the terms of a line speak for, the likeliest first; at most three."""
+    tables = _tables()
+    fits = dict(tables.bases)
+    for group in GROUPS:
+        for term in found[group]:
+            for hazard, points in tables.kinds.get(f"{group} {term}", {}).items():
+                fits[hazard] += points
     best = max(fits.values())
-    near = (hazard for hazard in sorted(fits, key=lambda hazard: -fits[hazard]) if fits[hazard] > best - _CLOSE)
-    return list(islice(near, _KINDS))
+    return [hazard for hazard in sorted(fits, key=lambda one: -fits[one]) if fits[hazard] > best - _CLOSE][:_KINDS]
 
 
-def _read(table: str) -> dict[str, dict[str, int]]:
-    read = {}
-    for group in table.split(";"):
-        concept, *listed = group.split()
-        read[concept] = dict(zip(listed[::2], map(int, listed[1::2]), strict=True))
-    return read
+@dataclass(frozen=True, slots=True)
+class _Tables:
+    """`danger`: by group, term → (how rare it is, what it says). `kinds`: group and term → hazard → what it says."""
+
+    base: float
+    danger: dict[str, dict[str, tuple[float, float]]]
+    bases: dict[str, float]
+    kinds: dict[str, dict[str, float]]
 
 
-@lru_cache(maxsize=1)
-def _for_danger() -> dict[str, dict[str, int]]:
-    from selfcheck.interview.hazard_weights import FOR_DANGER
-
-    return _read(FOR_DANGER)
-
-
-@lru_cache(maxsize=1)
-def _for_hazard() -> dict[str, dict[str, int]]:
-    from selfcheck.interview.hazard_weights import FOR_HAZARD
-
-    return _read(FOR_HAZARD)
+@cache
+def _tables() -> _Tables:
+    base = 0.0
+    danger: dict[str, dict[str, tuple[float, float]]] = {group: {} for group in GROUPS}
+    bases: dict[str, float] = {}
+    by_kind: dict[str, dict[str, float]] = {}
+    for line in TABLES.read_text(encoding="utf-8").splitlines():
+        what, term, *figures = line.split("\t")
+        if what in danger:
+            danger[what][term] = int(figures[0]) / 100, int(figures[1]) / 100
+        elif what == "base":
+            base = int(term) / 100
+        elif what == "hazard":
+            bases[term] = int(figures[0]) / 100
+        else:
+            by_kind[term] = {hazard: int(points) / 100 for hazard, points in (one.split("=") for one in figures)}
+    return _Tables(base, danger, bases, by_kind)

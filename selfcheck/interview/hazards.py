@@ -13,8 +13,8 @@ from typing import Literal
 from selfcheck.interview import hazard_people, hazard_places
 from selfcheck.interview.hazard_sentences import Rule, Sentence
 from selfcheck.interview.hazard_telling import is_doubtful, is_question, is_told, told_as_so
-from selfcheck.interview.hazard_telling_words import QUESTION
-from selfcheck.interview.hazard_weighing import kinds, weight
+from selfcheck.interview.hazard_telling_words import ANSWERED_NO, QUESTION
+from selfcheck.interview.hazard_weighing import kinds, terms, weight
 from selfcheck.interview.hazard_words import normal
 
 HazardVerdict = Literal["danger", "call_now"]
@@ -43,10 +43,14 @@ RULES: tuple[Rule, ...] = (
 _MOST = 4
 #: sentences that are read one by one; the rest is read as one
 _SENTENCES = 16
-#: from this weight on a sentence is asked about (our own choice, by lines that were left out of learning)
-_LIKELY = 20
-#: from this weight on, when it is understood in no other way
-_POSSIBLE = -4
+_CLAUSES = 32
+#: natural logarithms of the odds that a line tells of danger (our own choices, by lines left out of learning): from
+#: the first on it is asked about though no rule knows it, from the second on when it is understood in no other way;
+#: under the others it is not taken for danger though a rule does, one that is not sure and one that is
+_LIKELY, _POSSIBLE = 0.75, 0.5
+_UNLIKELY, _HARDLY = -1.0, -2.5
+#: a question has to weigh this much more
+_ASKS = 2.0
 #: concepts that a line seldom holds without telling of a danger, once nothing else in it is understood
 _CUES: dict[str, tuple[str, ...]] = {
     **dict.fromkeys(("plain_fall", "drown", "splash"), ("fell_in",)),
@@ -79,15 +83,39 @@ class Hazard:
 def find(text: str) -> Hazard | None:
     """The worst danger a line tells of as present; None when it tells of none. Safe on any text; bounded work."""
     line = normal(text)
+    sentences = _sentences(line)
+    told = _by_rules(line, sentences)
+    if told is None:
+        return next(iter(_weighed(line, sentences, _LIKELY)), None)
+    return None if _is_unlikely(told, line, sentences) else _or_worse(told, sentences)
+
+
+def perhaps(text: str) -> tuple[Hazard, ...]:
+    """What a line may tell of that `find` leaves alone and nothing else understands, the likeliest first."""
+    if find(text) is not None:
+        return ()
+    line = normal(text)
+    sentences = _sentences(line)
+    found = {concept for one in sentences if told_as_so(one, line) for concept in one.found}
+    named = dict.fromkeys(hazard for concept, hazards in _CUES.items() if concept in found for hazard in hazards)
+    cued = (Hazard(hazard, VERDICTS[hazard], sure=False) for hazard in named)
+    return tuple(dict.fromkeys((*cued, *_weighed(line, sentences, _POSSIBLE))))[:_MOST_NAMED]
+
+
+def _sentences(line: str) -> list[Sentence]:
+    return [Sentence(part) for part in line.split("||", _SENTENCES) if part.strip()]
+
+
+def _by_rules(line: str, sentences: list[Sentence]) -> Hazard | None:
+    """The worst danger that a rule knows, and beside it what is told more plainly."""
     best: Hazard | None = None
     plain: Hazard | None = None
     later = line
-    for part in line.split("||", _SENTENCES):
-        later = later[len(part) :]
-        sentence = Sentence(part)
+    for sentence in sentences:
+        later = later[later.index(sentence.text) + len(sentence.text) :]
         if not sentence.found:
             continue
-        doubtful = is_doubtful(part)
+        doubtful = is_doubtful(sentence.text)
         for rule in RULES:
             sure = rule.sure and not doubtful
             if rule.asked or not (_outranks(rule, best) or (sure and _outranks(rule, plain))):
@@ -98,33 +126,36 @@ def find(text: str) -> Hazard | None:
                 told = Hazard(rule.hazard, VERDICTS[rule.hazard], sure)
                 best = told if _outranks(rule, best) else best
                 plain = told if sure and _outranks(rule, plain) else plain
-    if best is None:
-        return next(iter(_weighed(line, _LIKELY)), None)
-    if best.sure or plain is None:
-        return best
-    return replace(best, also=plain.id)
+    return replace(best, also=plain.id) if best is not None and not best.sure and plain is not None else best
 
 
-def perhaps(text: str) -> tuple[Hazard, ...]:
-    """What a line may tell of that `find` leaves alone and nothing else understands, the likeliest first."""
-    if find(text) is not None:
+def _is_unlikely(told: Hazard, line: str, sentences: list[Sentence]) -> bool:
+    """Whether neither the line nor a clause of it weighs as danger, so that a rule took it for one by mistake."""
+    least = _HARDLY if told.sure else _UNLIKELY
+    if weight(terms(sentences)) >= least:
+        return False
+    clauses = [part for part in line.split("|", _CLAUSES) if part.strip()]
+    return len(clauses) < 2 or all(weight(terms([Sentence(part)])) < least for part in clauses)
+
+
+def _or_worse(told: Hazard, sentences: list[Sentence]) -> Hazard:
+    """What a rule knows, or a worse hazard that the whole line speaks for: then that is asked first."""
+    if told.verdict == "danger":
+        return told
+    likeliest, *near = kinds(terms(sentences))
+    if VERDICTS[likeliest] != "danger" or told.id in near:
+        return told
+    return Hazard(likeliest, "danger", sure=False, also=told.id if told.sure else told.also)
+
+
+def _weighed(line: str, sentences: list[Sentence], least: float) -> tuple[Hazard, ...]:
+    """The hazards that a line or a sentence of it speaks for, when it weighs enough; what a no answers is left out."""
+    told = [sentence for sentence in sentences if not ANSWERED_NO.match(line.partition(sentence.text)[2])]
+    if not any(sentence.found for sentence in told):
         return ()
-    line = normal(text)
-    sentences = [Sentence(part) for part in line.split("||", _SENTENCES)]
-    found = {concept for one in sentences if told_as_so(one, line) for concept in one.found}
-    named = dict.fromkeys(hazard for concept, hazards in _CUES.items() if concept in found for hazard in hazards)
-    cued = (Hazard(hazard, VERDICTS[hazard], sure=False) for hazard in named)
-    return tuple(dict.fromkeys((*cued, *_weighed(line, _POSSIBLE))))[:_MOST_NAMED]
-
-
-def _weighed(line: str, least: int) -> tuple[Hazard, ...]:
-    """The hazards that the heaviest sentence of a line speaks for, when it weighs enough."""
-    sentences = [Sentence(part) for part in line.split("||", _SENTENCES)]
-    told = [sentence for sentence in sentences if sentence.found and told_as_so(sentence, line)]
-    heaviest = max(told, key=weight, default=None)
-    if heaviest is None or weight(heaviest) < least:
-        return ()
-    return tuple(Hazard(kind, VERDICTS[kind], sure=False) for kind in kinds(heaviest))
+    least += _ASKS if "??" in line or QUESTION.match(line) else 0
+    found = max((terms(told), *(terms([one]) for one in told if one.found and len(told) > 1)), key=weight)
+    return tuple(Hazard(kind, VERDICTS[kind], sure=False) for kind in kinds(found)) if weight(found) >= least else ()
 
 
 def asked(text: str) -> str | None:
@@ -132,7 +163,7 @@ def asked(text: str) -> str | None:
     line = normal(text)
     if not is_question(line):
         return None
-    sentences = [Sentence(part) for part in line.split("||", _SENTENCES)]
+    sentences = _sentences(line)
     for rule in RULES:
         if any(next(rule.matches(sentence), None) is not None for sentence in sentences):
             return rule.hazard
@@ -142,9 +173,9 @@ def asked(text: str) -> str | None:
 def denied(text: str) -> str | None:
     """The danger that a line speaks of only to say that it is not so; None when it speaks of none, or asks."""
     line = normal(text)
-    if "??" in line or QUESTION.match(line) or find(text) is not None:
+    sentences = _sentences(line)
+    if "??" in line or QUESTION.match(line) or find(text) is not None or _by_rules(line, sentences) is not None:
         return None
-    sentences = [Sentence(part) for part in line.split("||", _SENTENCES)]
     told = (rule for rule in RULES if not rule.asked)
     return next((rule.hazard for rule in told if any(any(rule.matches(one)) for one in sentences)), None)
 

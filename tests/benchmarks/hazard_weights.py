@@ -1,147 +1,142 @@
-"""Write the tables of `selfcheck/interview/hazard_weights.py` anew from the lines of the tests.
+"""Write `selfcheck/interview/hazard_weights.tsv` anew from the lines of the tests.
 
-python -m tests.benchmarks.hazard_weights [--hold-out PART]
+python -m tests.benchmarks.hazard_weights [--without PART PART …]
 
-Two logistic regressions with a quadratic penalty: whether a line tells of a danger, by pairs of concepts; and of which,
-by single concepts. The pairs that say most are kept. With --hold-out, nothing is written: one part of the lines is left
-out, and what is found of it is printed.
+Two logistic regressions: whether a line tells of a danger, by pairs of concepts and of words, each weighed by how rare
+it is (tf-idf); and of which, by single concepts and words. The terms that say most are kept. With --without, nothing is
+written: each of these parts of the lines is read by what all others teach, and what comes out is printed. Needs
+scikit-learn, which neither the assistant nor its tests do.
 """
 
 from __future__ import annotations
 
 import argparse
-import textwrap
 import tomllib
-from collections import Counter
-from functools import partial
 from pathlib import Path
+from tempfile import TemporaryDirectory
 
 import numpy as np
-from numpy.typing import NDArray
-from scipy.optimize import minimize  # type: ignore[import-untyped]
-from scipy.sparse import csr_matrix  # type: ignore[import-untyped]
+from scipy.sparse import hstack
+from sklearn.feature_extraction.text import TfidfVectorizer
+from sklearn.linear_model import LogisticRegression
+from sklearn.preprocessing import normalize
 
 from selfcheck.interview import hazard_weighing
 from selfcheck.interview.hazard_sentences import Sentence
-from selfcheck.interview.hazard_telling import told_as_so
-from selfcheck.interview.hazard_weighing import ALONE, Feature, features
+from selfcheck.interview.hazard_weighing import GROUPS, TABLES, Terms, terms
 from selfcheck.interview.hazard_words import normal
 from selfcheck.interview.hazards import VERDICTS, find
 
 _LINES = Path(__file__).parents[1] / "interview" / "hazard_lines.toml"
-_TABLES = Path(hazard_weighing.__file__).with_name("hazard_weights.py")
-_LEAST_LINES = 3  # a pair in fewer lines says nothing
-_PENALTY = 2.0
-_PAIRS = 2600
-_SINGLES = 700
+_LEAST_LINES = 2  # a term in fewer lines says nothing
+_FREE, _FREE_KINDS = (
+    30.0,
+    1.0,
+)  # how little the weights are held back (the inverse of the penalty), chosen with --without
+_KEPT = {"concepts": 12000, "words": 12000}
+_KINDS_KEPT = 2000
 _HARMLESS = "harmless"
-_TENTHS = 10
 
-Line = tuple[str, str]
-Numbers = NDArray[np.float64]
+Line = tuple[str, str, str]
 
 
 def main() -> None:
     """Read the lines, learn, and write or print."""
     parser = argparse.ArgumentParser()
-    parser.add_argument("--hold-out", default="")
-    left_out = parser.parse_args().hold_out
+    parser.add_argument("--without", nargs="+", default=[], metavar="PART")
+    without = parser.parse_args().without
     parts = tomllib.loads(_LINES.read_text(encoding="utf-8"))
-    learned = [line for name, part in parts.items() if name != left_out for line in _lines(part)]
-    danger, hazard = _learn(learned)
-    if not left_out:
-        _TABLES.write_text(_module(danger, hazard), encoding="utf-8")
-        return
-    hazard_weighing._for_danger = partial(hazard_weighing._read, danger)  # type: ignore[assignment]
-    hazard_weighing._for_hazard = partial(hazard_weighing._read, hazard)  # type: ignore[assignment]
-    held = _lines(parts[left_out])
-    told = [text for text, kind in held if kind != _HARMLESS]
-    fired = [text for text, kind in held if kind == _HARMLESS and find(text) is not None]
-    missed = [text for text in told if find(text) is None]
-    print(f"missed {len(missed)} of {len(told)}, wrongly asked {len(fired)} of {len(held) - len(told)}")
-    print("\n".join((*missed, "", *fired)))
+    lines = [(name, text, hazard) for name, part in parts.items() for text, hazard in _lines(part)]
+    found = [_terms(text) for _, text, _ in lines]
+    told = np.array([hazard != _HARMLESS for *_, hazard in lines])
+    if not without:
+        TABLES.write_text(_tables(lines, found, told), encoding="utf-8")
+    with TemporaryDirectory() as place:
+        for name in without:
+            _print_across(name, lines, found, told, Path(place, "weights.tsv"))
 
 
-def _lines(part: dict) -> list[Line]:  # type: ignore[type-arg]
+def _tables(lines: list[Line], found: list[Terms], told: np.ndarray) -> str:
+    dangers = [one for one, yes in zip(found, told, strict=True) if yes]
+    hazards = [hazard for *_, hazard in lines if hazard != _HARMLESS]
+    rows = [*_danger_rows(found, told), *_kind_rows(dangers, hazards)]
+    return "".join("\t".join(map(str, row)) + "\n" for row in rows)
+
+
+def _lines(part: dict) -> list[tuple[str, str]]:
     told = [(text, hazard) for hazard, lines in part["told"].items() for text in lines]
     return [*told, *((text, _HARMLESS) for text in part["harmless"])]
 
 
-def _learn(lines: list[Line]) -> tuple[str, str]:
-    """What each pair says of danger, and each concept of which danger."""
-    rows, meant = [], []
-    for text, hazard in dict(lines).items():
-        line = normal(text)
-        sentences = [sentence for part in line.split("||") if told_as_so(sentence := Sentence(part), line)]
-        found = set().union(*(features(sentence) for sentence in sentences))
-        if found:
-            rows.append(found)
-            meant.append(hazard)
-    many = Counter(feature for row in rows for feature in row)
-    known = [feature for feature, lines_with in many.items() if lines_with >= _LEAST_LINES]
-    is_told = np.array([[hazard != _HARMLESS] for hazard in meant], dtype=float)
-    first, _ = _fit(rows, known, is_told)
-    said = np.abs(first[:, 0]) * np.sqrt([many[feature] for feature in known])
-    kept = [known[place] for place in np.argsort(-said)[:_PAIRS]]
-    pairs, base = _fit(rows, kept, is_told)
-
-    told = [place for place, hazard in enumerate(meant) if hazard != _HARMLESS]
-    singles = [feature for feature in known if feature[1] == ALONE]
-    each = np.array([[meant[place] == hazard for hazard in VERDICTS] for place in told], dtype=float)
-    by_hazard, bases = _fit([rows[place] for place in told], singles, each)
-    least = np.sort(np.abs(by_hazard).ravel())[-_SINGLES]
-    danger = _table([(ALONE, ALONE, base[0]), *((*kept[at], pairs[at, 0]) for at in range(len(kept)))])
-    which = [(ALONE, hazard, bases[at]) for at, hazard in enumerate(VERDICTS)]
-    for at, (concept, _) in enumerate(singles):
-        which += [(concept, hazard, by_hazard[at, of]) for of, hazard in enumerate(VERDICTS)
-                  if abs(by_hazard[at, of]) >= least]  # fmt: skip
-    return danger, _table(which)
+def _terms(text: str) -> Terms:
+    return terms([Sentence(part) for part in normal(text).split("||") if part.strip()])
 
 
-def _fit(rows: list[set[Feature]], known: list[Feature], meant: Numbers) -> tuple[Numbers, Numbers]:
-    """Weights by feature and column of `meant`, and what is added to each column; each column is taken by itself."""
-    place = {feature: at for at, feature in enumerate(known)}
-    inside = [[place[feature] for feature in row if feature in place] for row in rows]
-    ends = np.cumsum([0, *(len(row) for row in inside)])
-    held = csr_matrix((np.ones(ends[-1]), [at for row in inside for at in row], ends), (len(rows), len(known)))
-    turned = held.T.tocsr()
-    sign = 2 * meant - 1
-    shape = (len(known) + 1, meant.shape[1])
-
-    def loss(flat: Numbers) -> tuple[float, Numbers]:
-        weights = flat.reshape(shape)
-        margin = sign * (held @ weights[:-1] + weights[-1])
-        pull = -sign / (1 + np.exp(np.clip(margin, -50, 50)))
-        slope = np.vstack([turned @ pull + _PENALTY * weights[:-1], pull.sum(axis=0)])
-        return float(np.logaddexp(0, -margin).sum() + _PENALTY / 2 * (weights[:-1] ** 2).sum()), slope.ravel()
-
-    fitted = minimize(loss, np.zeros(shape).ravel(), jac=True, method="L-BFGS-B", options={"maxiter": 300})
-    weights = fitted.x.reshape(shape)
-    return weights[:-1], weights[-1]
+def _vectors(found: list[Terms], group: str) -> tuple[TfidfVectorizer, object]:
+    vectorizer = TfidfVectorizer(analyzer=sorted, min_df=_LEAST_LINES)
+    return vectorizer, vectorizer.fit_transform([one[group] for one in found])
 
 
-def _table(entries: list[tuple[str, str, float]]) -> str:
-    table: dict[str, list[str]] = {}
-    for concept, other, weight in sorted(entries):
-        if tenths := round(_TENTHS * weight):
-            table.setdefault(concept, []).append(f"{other} {tenths}")
-    return "; ".join(f"{concept} {' '.join(listed)}" for concept, listed in table.items())
+def _fitted(matrices: list, told: np.ndarray) -> LogisticRegression:
+    return LogisticRegression(C=_FREE, max_iter=1000).fit(hstack(matrices).tocsr(), told)
 
 
-def _module(danger: str, hazard: str) -> str:
-    head = (
-        '"""What pairs of concepts say of danger, and single ones of which: tenths of a natural logarithm of odds.\n\n'
-        "Written by `python -m tests.benchmarks.hazard_weights`; not to be edited by hand. How they are read\n"
-        'stands in `hazard_weighing.py`.\n"""\n\nfrom __future__ import annotations\n'
-    )
-    return "\n".join((head, _written("FOR_DANGER", danger), _written("FOR_HAZARD", hazard)))
+def _danger_rows(found: list[Terms], told: np.ndarray) -> list[list[object]]:
+    """The terms that say most, learned once more by themselves."""
+    held = {group: _vectors(found, group) for group in GROUPS}
+    first = _fitted([matrix for _, matrix in held.values()], told).coef_[0]
+    kept, matrices, at = {}, [], 0
+    for group, (_, matrix) in held.items():
+        many = np.asarray((matrix > 0).sum(axis=0)).ravel()
+        said = np.abs(first[at : at + len(many)]) * np.sqrt(many)
+        at += len(many)
+        kept[group] = np.sort(np.argsort(-said)[: _KEPT[group]])
+        matrices.append(normalize(matrix[:, kept[group]]))
+    model = _fitted(matrices, told)
+    rows: list[list[object]] = [["base", round(100 * model.intercept_[0])]]
+    at = 0
+    for group, (vectorizer, _) in held.items():
+        names = vectorizer.get_feature_names_out()
+        for place in kept[group]:
+            rows.append([group, names[place], round(100 * vectorizer.idf_[place]), round(100 * model.coef_[0][at])])
+            at += 1
+    return rows
 
 
-def _written(name: str, table: str) -> str:
-    lines = textwrap.wrap(table, 112, break_long_words=False, break_on_hyphens=False)
-    ends = [" "] * (len(lines) - 1) + [""]
-    body = "\n".join(f'    "{line}{end}"' for line, end in zip(lines, ends, strict=True))
-    return f"{name} = (\n{body}\n)\n"
+def _kind_rows(found: list[Terms], hazards: list[str]) -> list[list[object]]:
+    """What single concepts and words say of which danger it is."""
+    singles = [
+        {f"{group} {term}" for group in GROUPS for term in one[group] if not set(term) & {"+", " "}} for one in found
+    ]
+    vectorizer = TfidfVectorizer(analyzer=sorted, min_df=3, use_idf=False, norm=None)
+    matrix = vectorizer.fit_transform(singles)
+    order = list(VERDICTS)
+    model = LogisticRegression(C=_FREE_KINDS, max_iter=1000).fit(matrix, [order.index(hazard) for hazard in hazards])
+    rows: list[list[object]] = [["hazard", name, round(100 * model.intercept_[at])] for at, name in enumerate(order)]
+    names = vectorizer.get_feature_names_out()
+    for place in np.sort(np.argsort(-np.abs(model.coef_).max(axis=0))[:_KINDS_KEPT]):
+        says = [f"{name}={round(100 * model.coef_[at, place])}" for at, name in enumerate(order)]
+        rows.append(["kind", names[place], *(one for one in says if abs(int(one.split("=")[1])) >= 20)])
+    return rows
+
+
+def _print_across(name: str, lines: list[Line], found: list[Terms], told: np.ndarray, place: Path) -> None:
+    """What comes of one part's lines when only the others have taught."""
+    here = np.array([part == name for part, *_ in lines])
+    rest = np.flatnonzero(~here)
+    place.write_text(_tables([lines[at] for at in rest], [found[at] for at in rest], told[rest]), encoding="utf-8")
+    hazard_weighing.TABLES = place
+    hazard_weighing._tables.cache_clear()
+    own = [line for line, yes in zip(lines, here, strict=True) if yes]
+    heard = {text: find(text) for _, text, _ in own}
+    dangers = [(text, hazard) for _, text, hazard in own if hazard != _HARMLESS]
+    missed = [text for text, _ in dangers if heard[text] is None]
+    milder = [text for text, hazard in dangers if (one := heard[text]) and VERDICTS[hazard] == "danger" != one.verdict]
+    wrongly = [text for _, text, hazard in own if hazard == _HARMLESS and heard[text]]
+    print(f"{name}: missed {len(missed)} and milder {len(milder)} of {len(dangers)}, "
+          f"wrongly {len(wrongly)} of {len(own) - len(dangers)}", flush=True)  # fmt: skip
+    for kind, texts in (("missed", missed), ("milder", milder), ("wrongly", wrongly)):
+        print("".join(f"  {kind}: {text}\n" for text in texts), end="")
 
 
 if __name__ == "__main__":

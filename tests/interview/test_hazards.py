@@ -8,42 +8,55 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from selfcheck.interview.hazard_words import normal
 from selfcheck.interview.hazards import VERDICTS, asked, denied, find
 
 LINES = tomllib.loads((Path(__file__).parent / "hazard_lines.toml").read_text(encoding="utf-8"))
 TOLD = [(hazard, line) for part in LINES.values() for hazard, lines in part["told"].items() for line in lines]
 HARMLESS = [line for part in LINES.values() for line in part["harmless"]]
-HARMLESS_SHARE = 0.02
+#: of the lines that the assistant has learned from; what it makes of others is measured by a command
+MISSED_SHARE = 0.005
+HARMLESS_SHARE = 0.01
+
+
+#: every line is read once for all tests
+FOUND = {line: find(line) for line in (*(line for _, line in TOLD), *HARMLESS)}
 
 
 def test_the_corpus_is_large_enough() -> None:
-    assert len(TOLD) >= 2200
-    assert len(HARMLESS) >= 2800
+    assert len(TOLD) >= 7000
+    assert len(HARMLESS) >= 8000
     assert {hazard for hazard, _ in TOLD} == set(VERDICTS)
 
 
-def test_every_told_danger_is_heard() -> None:
-    assert [line for _, line in TOLD if find(line) is None] == []
+def test_nearly_every_told_danger_is_heard() -> None:
+    missed = [line for _, line in TOLD if FOUND[line] is None]
+    assert len(missed) <= MISSED_SHARE * len(TOLD), missed
 
 
-def test_it_is_never_taken_for_something_milder() -> None:
-    milder = []
-    for hazard, line in TOLD:
-        found = find(line)
-        if VERDICTS[hazard] == "danger" and found is not None and found.verdict != "danger":
-            milder.append(line)
-    assert milder == []
+def test_it_is_seldom_taken_for_something_milder() -> None:
+    dangers = [line for hazard, line in TOLD if VERDICTS[hazard] == "danger"]
+    milder = [line for line in dangers if (found := FOUND[line]) and found.verdict != "danger"]
+    assert len(milder) <= MISSED_SHARE * len(dangers), milder
 
 
 def test_capitals_and_missing_punctuation_change_nothing() -> None:
     for _, line in TOLD:
-        assert find(line.upper()) is not None, line
-        assert find(line.rstrip("!?. ")) is not None, line
+        assert normal(line.upper()) == normal(line), line
+        bare = line.rstrip("!?. ")
+        assert bare == line or FOUND[line] is None or find(bare) is not None, line
 
 
 def test_harmless_lines_seldom_fire() -> None:
-    fired = [line for line in HARMLESS if find(line) is not None]
+    fired = [line for line in HARMLESS if FOUND[line] is not None]
     assert len(fired) <= HARMLESS_SHARE * len(HARMLESS), fired
+
+
+def test_a_danger_is_heard_beside_much_harmless_talk() -> None:
+    for number, (hazard, line) in enumerate(TOLD[::40]):
+        talk = ". ".join(HARMLESS[10 * number : 10 * number + 4])
+        if FOUND[line] is not None and not any(FOUND[one] for one in HARMLESS[10 * number : 10 * number + 4]):
+            assert find(f"{talk}. {line}") is not None, (hazard, talk, line)
 
 
 @pytest.mark.parametrize(
