@@ -31,8 +31,9 @@ def echo(talk: Conversation, answer: Answer, before: State, *, alone: bool) -> l
     elif alone:
         line = _noted(talk, node, answer)
     after = talk.script.words_of(node.id).after
-    told = [Message("say", talk.words(after[option])) for option in choices_of(answer) if option in after]
-    return [Message("echo", line), *told] if line else told
+    told = [talk.words(after[option]) for option in choices_of(answer) if option in after]
+    said = [Message("say", text) for text in told if text]
+    return [Message("echo", line), *said] if line else said
 
 
 def _changed(talk: Conversation, node: Node, answer: Answer, old: Answer) -> str:

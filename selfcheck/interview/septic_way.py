@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from selfcheck.interview.context import Answered, Context
+from selfcheck.interview.phrases import fill
 from selfcheck.interview.predicates import predicate
 
 BEFORE_GOING_OUT = ("way_in", "house_signs", "yard_signs", "alarm")
@@ -74,6 +75,18 @@ def one_drain_only(answered: Answered, context: Context) -> bool:
     """One slow drain is all there is."""
     elsewhere = answered.chosen("trouble_where", "yard", "alarm")
     return answered.value("trouble_house") == ("slow_one_drain",) and not elsewhere
+
+
+@fill("at_the_tank")
+def at_the_tank(answered: Answered, context: Context) -> str | None:
+    """Nothing, for a sentence that is for who stands outside; left out for who copies a sheet."""
+    return None if on_paper(answered, context) else ""
+
+
+@fill("from_paper")
+def from_paper(answered: Answered, context: Context) -> str | None:
+    """Nothing, for a sentence that is for who copies a sheet; left out for everybody else."""
+    return "" if on_paper(answered, context) else None
 
 
 def _wants_a_call_today(answered: Answered) -> bool:

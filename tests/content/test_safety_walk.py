@@ -3,19 +3,21 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Iterator
 
 import pytest
 
 from selfcheck.interview.answers import BREAK, Answer
-from selfcheck.interview.context import choices_of
+from selfcheck.interview.context import Context, choices_of
+from selfcheck.interview.dialogue import Conversation
 from selfcheck.interview.hazard_fitting import ALL
 from selfcheck.interview.hazards import VERDICTS
 from selfcheck.interview.nodes import Condition
 from selfcheck.interview.replay import follow
-from selfcheck.interview.routes import Graph
+from selfcheck.interview.routes import Graph, answers_to
 from selfcheck.interview.routing import is_danger
 from selfcheck.interview.state import State
-from tests.content.texts import headed, section_files
+from tests.content.texts import headed, section_files, sentences
 from tests.content.walking import WALKS, graph, household, talk
 
 ORDINARY = [("way", "new"), ("way", "known"), ("readings", "new"), ("trouble", "new"), ("learn", "new")]
@@ -30,6 +32,9 @@ OPENING = re.compile(
     re.IGNORECASE,
 )
 REFUSED = re.compile(r"\b(not|never|nobody|no one)\b", re.IGNORECASE)
+#: sentences between an answer and the one that asks the next question or bids the next step; those of cautions count
+#: apart: of the one ahead of a safety item, and of each that an answer raises, which tells all there is to do
+MOST_SAID, MOST_AHEAD, MOST_RAISED = 3, 3, 9
 
 
 @pytest.fixture(scope="module", params=ORDINARY, ids="-".join)
@@ -116,6 +121,44 @@ def test_every_question_is_reached() -> None:
             # nothing is opened there, and what is a danger or calls for a call today is told in words
             wanted -= {"danger_lid", "danger", "call_today", "left_open"} - met
         assert not sorted(wanted - met), flow
+
+
+def test_little_is_said_between_an_answer_and_the_next_question(walked: Graph, request: pytest.FixtureRequest) -> None:
+    context = household(request.node.callspec.params["walked"][1])
+    wrong = []
+    for state, answer in _turns(walked, context):
+        talking = Conversation(walked.script, context)
+        talking._state, talking._section = state, walked.script.section_of[answer.question].id
+        messages = talking.accept(answer)
+        if talking.prompt is None:
+            continue
+        raised = set(talking.state.answered.hazards) - set(state.answered.hazards)
+        said = sum(_length(one.text) for one in messages if one.kind != "caution")
+        warned = sum(len(sentences(one.text)) for one in messages if one.kind == "caution")
+        if said > MOST_SAID + 1 or warned > MOST_AHEAD + MOST_RAISED * len(raised):
+            wrong.append(f"{answer.question} {answer.value} → {talking.prompt.question}: {said}, cautions {warned}")
+    assert not wrong, "\n".join(wrong)
+
+
+def _turns(graph: Graph, context: Context) -> Iterator[tuple[State, Answer]]:
+    """Each question with every answer there is to it, and each way from a question to the next."""
+    met: set[tuple[object, ...]] = set()
+    for edge in graph.all_edges():
+        node = edge.before.node
+        if node is None or edge.kind != "answer":
+            continue
+        if (node.id,) not in met:
+            met.add((node.id,))
+            yield from ((edge.before, one) for one in answers_to(graph.script, node, context, {}, skipping=False))
+        way = node.id, edge.answer.state, edge.answer.value, edge.after.node.id if edge.after.node else ""
+        if way not in met:
+            met.add(way)
+            yield edge.before, edge.answer
+
+
+def _length(text: str) -> int:
+    """Its sentences. The lines of a list, as of what is read back, are none."""
+    return 0 if "\n" in text else len([one for one in sentences(text) if one.endswith((".", "?", ":"))])
 
 
 def test_danger_is_answered_in_the_next_message(walked: Graph) -> None:
