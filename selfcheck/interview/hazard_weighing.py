@@ -50,53 +50,67 @@ def terms(sentences: Iterable[Sentence]) -> Terms:
     return {"concepts": concepts, "words": {*words, *pairs}}
 
 
-def weight(found: Terms) -> float:
-    """How much the terms of a line speak for danger: the natural logarithm of the odds."""
+@dataclass(frozen=True, slots=True)
+class Weight:
+    """Natural logarithms of odds: `danger`, that a line tells of any; `life`, that it is one to life, if any."""
+
+    danger: float
+    life: float
+
+
+def weight(found: Terms) -> Weight:
+    """How much the terms of a line speak for danger."""
     tables = _tables()
-    total = tables.base
-    for group, counts in tables.danger.items():
+    danger, life = tables.bases
+    for group, counts in tables.terms.items():
         known = [counts[term] for term in found[group] if term in counts]
-        length = sqrt(sum(rarity * rarity for rarity, _ in known))
-        total += sum(rarity * points for rarity, points in known) / length if known else 0
-    return total
+        length = sqrt(sum(rarity * rarity for rarity, _, _ in known)) or 1
+        danger += sum(rarity * points for rarity, points, _ in known) / length
+        life += sum(rarity * points for rarity, _, points in known) / length
+    return Weight(danger, life)
 
 
-def kinds(found: Terms) -> list[str]:
-    """The hazards that the terms of a line speak for, the likeliest first; at most three."""
+def likely(found: Terms, among: Iterable[str]) -> list[str]:
+    """Those of the hazards that the terms of a line speak for, the likeliest first; at most three."""
     tables = _tables()
-    fits = dict(tables.bases)
+    fits = {hazard: tables.hazards[hazard] for hazard in among}
     for group in GROUPS:
         for term in found[group]:
             for hazard, points in tables.kinds.get(f"{group} {term}", {}).items():
-                fits[hazard] += points
+                if hazard in fits:
+                    fits[hazard] += points
     best = max(fits.values())
     return [hazard for hazard in sorted(fits, key=lambda one: -fits[one]) if fits[hazard] > best - _CLOSE][:_KINDS]
 
 
 @dataclass(frozen=True, slots=True)
 class _Tables:
-    """`danger`: by group, term → (how rare it is, what it says). `kinds`: group and term → hazard → what it says."""
+    """`bases`: of danger and of one to life. `terms`: by group, term → how rare it is, and what it says of both.
 
-    base: float
-    danger: dict[str, dict[str, tuple[float, float]]]
-    bases: dict[str, float]
+    `hazards`: how common each is. `kinds`: group and term → hazard → what it says.
+    """
+
+    bases: tuple[float, float]
+    terms: dict[str, dict[str, tuple[float, float, float]]]
+    hazards: dict[str, float]
     kinds: dict[str, dict[str, float]]
 
 
 @cache
 def _tables() -> _Tables:
-    base = 0.0
-    danger: dict[str, dict[str, tuple[float, float]]] = {group: {} for group in GROUPS}
-    bases: dict[str, float] = {}
+    bases = (0.0, 0.0)
+    found: dict[str, dict[str, tuple[float, float, float]]] = {group: {} for group in GROUPS}
+    hazards: dict[str, float] = {}
     by_kind: dict[str, dict[str, float]] = {}
     for line in TABLES.read_text(encoding="utf-8").splitlines():
         what, term, *figures = line.split("\t")
-        if what in danger:
-            danger[what][term] = int(figures[0]) / 100, int(figures[1]) / 100
-        elif what == "base":
-            base = int(term) / 100
+        if what in found:
+            rarity, danger, life = map(int, figures)
+            found[what][term] = rarity / 100, danger / 100, life / 100
+        elif what == "bases":
+            bases = int(term) / 100, int(figures[0]) / 100
         elif what == "hazard":
-            bases[term] = int(figures[0]) / 100
+            hazards[term] = int(figures[0]) / 100
         else:
             by_kind[term] = {hazard: int(points) / 100 for hazard, points in (one.split("=") for one in figures)}
-    return _Tables(base, danger, bases, by_kind)
+    return _Tables(bases, found, hazards, by_kind)

@@ -14,7 +14,7 @@ from selfcheck.interview import hazard_people, hazard_places
 from selfcheck.interview.hazard_sentences import Rule, Sentence
 from selfcheck.interview.hazard_telling import is_doubtful, is_question, is_told, told_as_so
 from selfcheck.interview.hazard_telling_words import ANSWERED_NO, QUESTION
-from selfcheck.interview.hazard_weighing import kinds, terms, weight
+from selfcheck.interview.hazard_weighing import Terms, likely, terms, weight
 from selfcheck.interview.hazard_words import normal
 
 HazardVerdict = Literal["danger", "call_now"]
@@ -49,6 +49,8 @@ _CLAUSES = 32
 #: under the others it is not taken for danger though a rule does, one that is not sure and one that is
 _LIKELY, _POSSIBLE = 0.75, 0.5
 _UNLIKELY, _HARDLY = -1.0, -2.5
+#: from here on a line speaks plainly for a danger to life, and under the same with a minus for none
+_LIFE = 1.5
 #: a question has to weigh this much more
 _ASKS = 2.0
 #: concepts that a line seldom holds without telling of a danger, once nothing else in it is understood
@@ -132,20 +134,26 @@ def _by_rules(line: str, sentences: list[Sentence]) -> Hazard | None:
 def _is_unlikely(told: Hazard, line: str, sentences: list[Sentence]) -> bool:
     """Whether neither the line nor a clause of it weighs as danger, so that a rule took it for one by mistake."""
     least = _HARDLY if told.sure else _UNLIKELY
-    if weight(terms(sentences)) >= least:
+    if weight(terms(sentences)).danger >= least:
         return False
     clauses = [part for part in line.split("|", _CLAUSES) if part.strip()]
-    return len(clauses) < 2 or all(weight(terms([Sentence(part)])) < least for part in clauses)
+    return len(clauses) < 2 or all(weight(terms([Sentence(part)])).danger < least for part in clauses)
 
 
 def _or_worse(told: Hazard, sentences: list[Sentence]) -> Hazard:
-    """What a rule knows, or a worse hazard that the whole line speaks for: then that is asked first."""
-    if told.verdict == "danger":
+    """What a rule knows; where the whole line speaks for a danger to life, that is asked first."""
+    found = terms(sentences)
+    if told.verdict == "danger" or weight(found).life < _LIFE:
         return told
-    likeliest, *near = kinds(terms(sentences))
-    if VERDICTS[likeliest] != "danger" or told.id in near:
-        return told
-    return Hazard(likeliest, "danger", sure=False, also=told.id if told.sure else told.also)
+    return Hazard(_kinds(found)[0], "danger", sure=False, also=told.id if told.sure else told.also)
+
+
+def _kinds(found: Terms) -> list[str]:
+    """The likeliest hazards; where the line speaks plainly for one to life, or for none, just of those."""
+    life = weight(found).life
+    plainly = {"danger": life > _LIFE, "call_now": life < -_LIFE}
+    among = [hazard for hazard, verdict in VERDICTS.items() if plainly[verdict]]
+    return likely(found, among or VERDICTS)
 
 
 def _weighed(line: str, sentences: list[Sentence], least: float) -> tuple[Hazard, ...]:
@@ -154,8 +162,11 @@ def _weighed(line: str, sentences: list[Sentence], least: float) -> tuple[Hazard
     if not any(sentence.found for sentence in told):
         return ()
     least += _ASKS if "??" in line or QUESTION.match(line) else 0
-    found = max((terms(told), *(terms([one]) for one in told if one.found and len(told) > 1)), key=weight)
-    return tuple(Hazard(kind, VERDICTS[kind], sure=False) for kind in kinds(found)) if weight(found) >= least else ()
+    parts = [terms(told), *(terms([one]) for one in told if one.found and len(told) > 1)]
+    found = max(parts, key=lambda part: weight(part).danger)
+    if weight(found).danger < least:
+        return ()
+    return tuple(Hazard(kind, VERDICTS[kind], sure=False) for kind in _kinds(found))
 
 
 def asked(text: str) -> str | None:

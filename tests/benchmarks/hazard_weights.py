@@ -2,10 +2,10 @@
 
 python -m tests.benchmarks.hazard_weights [--without PART PART …]
 
-Two logistic regressions: whether a line tells of a danger, by pairs of concepts and of words, each weighed by how rare
-it is (tf-idf); and of which, by single concepts and words. The terms that say most are kept. With --without, nothing is
-written: each of these parts of the lines is read by what all others teach, and what comes out is printed. Needs
-scikit-learn, which neither the assistant nor its tests do.
+Three logistic regressions: whether a line tells of a danger, and whether of one to life, by pairs of concepts and of
+words, each weighed by how rare it is (tf-idf); and of which, by single concepts and words. The terms that say most are
+kept. With --without, nothing is written: each of these parts of the lines is read by what all others teach, and what
+comes out is printed. Needs scikit-learn, which neither the assistant nor its tests do.
 """
 
 from __future__ import annotations
@@ -57,9 +57,11 @@ def main() -> None:
 
 
 def _tables(lines: list[Line], found: list[Terms], told: np.ndarray) -> str:
+    hazards = [hazard for *_, hazard in lines]
     dangers = [one for one, yes in zip(found, told, strict=True) if yes]
-    hazards = [hazard for *_, hazard in lines if hazard != _HARMLESS]
-    rows = [*_danger_rows(found, told), *_kind_rows(dangers, hazards)]
+    kinds = [hazard for hazard in hazards if hazard != _HARMLESS]
+    life = np.array([VERDICTS.get(hazard) == "danger" for hazard in hazards])
+    rows = [*_danger_rows(found, told, life), *_kind_rows(dangers, kinds)]
     return "".join("\t".join(map(str, row)) + "\n" for row in rows)
 
 
@@ -81,8 +83,8 @@ def _fitted(matrices: list, told: np.ndarray) -> LogisticRegression:
     return LogisticRegression(C=_FREE, max_iter=1000).fit(hstack(matrices).tocsr(), told)
 
 
-def _danger_rows(found: list[Terms], told: np.ndarray) -> list[list[object]]:
-    """The terms that say most, learned once more by themselves."""
+def _danger_rows(found: list[Terms], told: np.ndarray, life: np.ndarray) -> list[list[object]]:
+    """The terms that say most of danger, learned once more by themselves; and what they say of a danger to life."""
     held = {group: _vectors(found, group) for group in GROUPS}
     first = _fitted([matrix for _, matrix in held.values()], told).coef_[0]
     kept, matrices, at = {}, [], 0
@@ -92,13 +94,14 @@ def _danger_rows(found: list[Terms], told: np.ndarray) -> list[list[object]]:
         at += len(many)
         kept[group] = np.sort(np.argsort(-said)[: _KEPT[group]])
         matrices.append(normalize(matrix[:, kept[group]]))
-    model = _fitted(matrices, told)
-    rows: list[list[object]] = [["base", round(100 * model.intercept_[0])]]
+    models = [_fitted(matrices, told), _fitted([matrix[told] for matrix in matrices], life[told])]
+    rows: list[list[object]] = [["bases", *(round(100 * model.intercept_[0]) for model in models)]]
     at = 0
     for group, (vectorizer, _) in held.items():
         names = vectorizer.get_feature_names_out()
         for place in kept[group]:
-            rows.append([group, names[place], round(100 * vectorizer.idf_[place]), round(100 * model.coef_[0][at])])
+            says = (vectorizer.idf_[place], *(model.coef_[0][at] for model in models))
+            rows.append([group, names[place], *(round(100 * figure) for figure in says)])
             at += 1
     return rows
 
