@@ -98,10 +98,13 @@ def perhaps(text: str) -> tuple[Hazard, ...]:
         return ()
     line = normal(text)
     sentences = _sentences(line)
-    found = {concept for one in sentences if told_as_so(one, line) for concept in one.found}
+    plain = [sentence for sentence in sentences if told_as_so(sentence, line)]
+    found = {concept for sentence in plain for concept in sentence.found}
     named = dict.fromkeys(hazard for concept, hazards in _CUES.items() if concept in found for hazard in hazards)
     cued = (Hazard(hazard, VERDICTS[hazard], sure=False) for hazard in named)
-    return tuple(dict.fromkeys((*cued, *_weighed(line, sentences, _POSSIBLE))))[:_MOST_NAMED]
+    doubted = _by_rules(line, plain)
+    ruled = (Hazard(doubted.id, doubted.verdict, sure=False),) if doubted is not None else ()
+    return tuple(dict.fromkeys((*ruled, *cued, *_weighed(line, sentences, _POSSIBLE))))[:_MOST_NAMED]
 
 
 def _sentences(line: str) -> list[Sentence]:
