@@ -43,6 +43,11 @@ class Lines:
         """The single words."""
         return self._words
 
+    def of(self, group: int) -> Sequence[Terms]:
+        """The lines of one group."""
+        first = sum(self.sizes[:group])
+        return self.lines[first : first + self.sizes[group]]
+
     def holding(self, one: str) -> Sequence[int]:
         """The places of the lines that hold a word or a pair, in order."""
         first, _, second = one.partition(" ")

@@ -10,13 +10,13 @@ from __future__ import annotations
 
 import gc
 import math
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Sequence, Set
 from contextlib import contextmanager
 from dataclasses import dataclass
 from functools import lru_cache
 
 from selfcheck.interview.guide_index import Heard, Index, Match
-from selfcheck.interview.guide_lines import Lines
+from selfcheck.interview.guide_lines import Lines, Terms
 from selfcheck.interview.guide_scope import Scope
 from selfcheck.interview.guide_words import Vocabulary
 from selfcheck.interview.nodes import STRICT
@@ -24,6 +24,8 @@ from selfcheck.interview.showing import at_start
 
 _NEARLY_LISTED = 0.92  # likeness from which a line counts as one that a topic lists
 _LISTED = 0.98  # the same after a word of danger: its words must be those that the topic lists
+_AKIN = 0.5  # the same after a word of danger that is mostly harmless, for a topic that lists that word
+_FAR_AHEAD = 3.0  # lead that such a topic must have before each one that keeps people from harm
 _ALIKE = 0.7  # likeness from which a close second casts no doubt on the best
 _ENOUGH = 3.3  # evidence from which a line is answered
 _PERHAPS = 1.4  # evidence from which what it may have asked for is offered
@@ -53,13 +55,15 @@ class Listening:
     """How the guide listens.
 
     `same`: groups of words, or phrases, that mean the same; the first stands for all. `danger`: words and short phrases
-    after which only a safety topic may answer. `ignore`: words that say nothing; `shape`: words that tell what kind of
-    question it is; `everyday`: words of other worlds; `common`: plain words that are never taken for a slip (each a
+    after which only a safety topic may answer. `mild`: those of them that are mostly harmless ("kid"): a topic that
+    lists them too may answer when it is far ahead. `ignore`: words that say nothing; `shape`: words that tell what kind
+    of question it is; `everyday`: words of other worlds; `common`: plain words that are never taken for a slip (each a
     list in one text, parted by spaces). `elsewhere`: groups of lines about other things.
     """
 
     same: tuple[tuple[str, ...], ...] = ()
     danger: tuple[str, ...] = ()
+    mild: tuple[str, ...] = ()
     ignore: str = ""
     shape: str = ""
     everyday: str = ""
@@ -101,6 +105,10 @@ def _nothing_dropped() -> Iterator[None]:
             gc.enable()
 
 
+def _holds(line: Terms, phrase: str) -> bool:
+    return f" {phrase} " in f" {' '.join(line)} "
+
+
 class Guide:
     """All topics, ready to be asked. `titles`: source id → what is shown for it."""
 
@@ -113,7 +121,8 @@ class Guide:
         self._common = known.terms(common)
         ignored = known.terms(listening.ignore.split())
         shape = known.terms(listening.shape.split()) - ignored
-        self._danger = [" ".join(map(known.term, known.words(phrase))) for phrase in listening.danger]
+        self._danger = {" ".join(map(known.term, known.words(phrase))) for phrase in listening.danger}
+        self._mild = {" ".join(map(known.term, known.words(phrase))) for phrase in listening.mild}
         asked = [known.learn(topic.asked) for topic in topics]
         others = list(map(known.learn, listening.elsewhere))
         told = known.learn([topic.body for topic in topics])
@@ -159,8 +168,10 @@ class Guide:
         """The line as heard, and what fits it best; after danger only what may answer to it."""
         heard = self._index.hear(self._vocabulary.heard(text, self._lines.together), self._common)
         matches = self._index.rank(heard)
-        if any(f" {phrase} " in f" {' '.join(heard.line)} " for phrase in self._danger):
-            matches = [match for match in matches if self._may_answer_danger(match, matches[0])]
+        told = {phrase for phrase in self._danger if _holds(heard.line, phrase)}
+        if told:
+            best = matches[0] if matches and self._answers_danger(told, matches) else None
+            matches = [match for match in matches if match is best or self._keeps_from_harm(match)]
         return heard, matches
 
     def _elsewhere(self, match: Match) -> bool:
@@ -174,9 +185,29 @@ class Guide:
         close = (match for match in others[:2] if best.score - match.score < _CLOSE)
         return next((match for match in close if self._topics[match.topic].safety), None)
 
-    def _may_answer_danger(self, match: Match, best: Match) -> bool:
-        listed = match is best and match.likeness >= _LISTED
-        return listed or self._elsewhere(match) or self._topics[match.topic].safety
+    def _keeps_from_harm(self, match: Match) -> bool:
+        return self._elsewhere(match) or self._topics[match.topic].safety
+
+    def _answers_danger(self, told: Set[str], matches: Sequence[Match]) -> bool:
+        """Whether the best topic answers to words of danger though it is about other things.
+
+        It lists the very line; or all those words are mostly harmless, it lists each of them, and it is far ahead.
+        """
+        best, *others = matches
+        if best.likeness >= _LISTED:
+            return True
+        harm = max((match.score for match in others if self._keeps_from_harm(match)), default=-math.inf)
+        return (
+            told <= self._mild
+            and best.likeness >= _AKIN
+            and best.score - harm >= _FAR_AHEAD
+            and not self._elsewhere(best)
+            and told <= self._listed_by(best.topic)
+        )
+
+    def _listed_by(self, topic: int) -> set[str]:
+        """The mostly harmless words of danger that a topic's ways of asking hold."""
+        return {phrase for phrase in self._mild if any(_holds(line, phrase) for line in self._lines.of(topic))}
 
     def _reply(self, match: Match, *, sure: bool = False) -> Reply:
         topic = self._topics[match.topic]

@@ -31,6 +31,7 @@ class _Ear:
 
     same: tuple[tuple[str, ...], ...] = ()
     danger: tuple[str, ...] = ()
+    mild: tuple[str, ...] = ()
     ignore: str = ""
     shape: str = ""
     everyday: str = ""
@@ -64,7 +65,7 @@ def guide_parts(place: Place, language: str = "en") -> tuple[list[Topic], Listen
             raise ContentProblem(place.shown(f"{folder}/{topic.id}.md"), topic.id, "source", what)
     ear = read_toml(place, f"{language}/guide.toml", _Ear)
     others = tuple(_lines(group) for group in ear.elsewhere)
-    return topics, Listening(ear.same, ear.danger, ear.ignore, ear.shape, ear.everyday, ear.common, others)
+    return topics, Listening(ear.same, ear.danger, ear.mild, ear.ignore, ear.shape, ear.everyday, ear.common, others)
 
 
 def shown(source: Source) -> str:

@@ -198,6 +198,25 @@ def test_a_small_guide_of_other_things() -> None:
     assert small.answer("") is None
 
 
+def test_a_mild_word_of_danger_leaves_the_answer_to_a_topic_that_lists_it() -> None:
+    topics = [
+        Topic("share", ("does a kid eat less bread", "how much bread for each kid"), "Half a loaf."),
+        Topic("crust", ("how do I get a hard crust", "crust is soft"), "Steam it."),
+        Topic("away", ("can my kid stand near the oven", "kid at the oven"), "No, keep back.", safety=True),
+    ]
+    mild = Guide(topics, Listening(danger=("kid", "burn"), mild=("kid",), ignore="the a is my", shape="how can i"))
+    strict = Guide(topics, Listening(danger=("kid", "burn"), ignore="the a is my", shape="how can i"))
+
+    def first(book: Guide, line: str) -> str:
+        return book.nearest(line)[0].topic
+
+    assert first(mild, "how much bread does each kid eat") == "share"
+    assert first(strict, "how much bread does each kid eat") == "away"
+    assert first(mild, "hard crust, kid") == "away"  # that topic does not list the word
+    assert first(mild, "how much bread does each kid burn") == "away"  # another word of danger, not a mild one
+    assert first(mild, "kid eats bread at the oven") == "away"  # not far ahead
+
+
 @pytest.mark.parametrize(
     ("slip", "meant"),
     [("sluge", "sludge"), ("lids", "lid"), ("pmup", "pump"), ("baffel", "baffle"), ("septtic", "septic")],
