@@ -170,7 +170,8 @@ _FILL = (
 )
 _NOT_KNOWN = re.compile(
     rf"(?:{_FILL} )*(?:(?:i )?(?:honestly |really |just |still )?(?:don'?t|do not|dont|didn'?t|did not|"
-    rf"couldn'?t|could not|can'?t|cannot|can not|wasn'?t able to|was not able to|unable to)(?: really| quite| honestly| rightly| even)? "
+    rf"couldn'?t|could not|can'?t|cannot|can not|wasn'?t able to|was not able to|unable to)"
+    r"(?: really| quite| honestly| rightly| even)? "
     r"(?:know|no|tell|say|see|remember|recall|read|measure|get|find|check|make it out|be sure|look|"
     r"have (?:a|any) (?:clue|idea|reading|measurement)|understand)(?: .{0,40})?|"
     r"idk|dunno|i ?dunno|dont kno|unknown|unsure|not (?:too |very |really |at all |quite |100% "
@@ -182,7 +183,8 @@ _NOT_KNOWN = re.compile(
     r"(?:your|my) guess is as good as (?:mine|yours)|"
     r"\?+|\? ?\? ?\?*|na(?: [a-z0-9³]+)?|no se|ni idea|no lo se|no estoy segur[oa]|quien sabe|no reading(?: "
     r".{0,20})?|no measurement|not measured|not known|not read|"
-    r"never (?:measured|checked|looked|read)(?: .{0,20})?|(?:i |we )?(?:have |totally |completely )?(?:forgot|forgotten)(?: .{0,30})?|(?:it'?s |its |"
+    r"never (?:measured|checked|looked|read)(?: .{0,20})?|(?:i |we )?(?:have |totally |completely )?(?:forgot|forgotten)(?: .{0,30})?|"
+    r"(?:it'?s |its |"
     r"too )?(?:unreadable|smeared|blurry|too dark(?: .{0,20})?)|huh|haven'?t (?:measured|checked|"
     r"looked|read)(?: .{0,20})?|cant say|couldnt say)"
     r"(?: (?:really|sorry|honestly|yet|at all|exactly|anymore|right now|tbh))*"

@@ -73,6 +73,8 @@ def _still_true(talk: Conversation, node: Node, text: str) -> list[Message] | No
 def _by_kind(talk: Conversation, node: Node, text: str) -> list[Message]:
     interface = talk.script.interface
     asks = missing.asks(talk, text)
+    if node.kind in CHOICES and is_one_of(interface, "yes", text):
+        return [Message("trouble", talk.phrases.say("yes_to_which")), *talk.question()]
     if node.kind == "note":
         if asks and (said := missing.side_question(talk, text)):
             return said

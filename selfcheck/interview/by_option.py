@@ -13,7 +13,7 @@ from selfcheck.interview.script import Script
 from selfcheck.interview.standing import raised
 from selfcheck.interview.state import State
 from selfcheck.interview.typed_line import normal, words_in
-from selfcheck.interview.understanding import CHOICES, Reading, exact
+from selfcheck.interview.understanding import CHOICES, Reading, exact, loose
 
 
 def told_too_early(script: Script, state: State, context: Context, ident: str) -> bool:
@@ -28,8 +28,11 @@ def told_too_early(script: Script, state: State, context: Context, ident: str) -
 
 
 def _about_safety(node: Node, *, sure: bool) -> bool:
-    """Whether a question leads on to opening something, so that no line of another question answers it."""
-    return "safety" in node.tags and not (sure and {"verdict", "record"} & {*node.tags})
+    """Whether a question leads on to opening something, so that no line of another question answers it.
+
+    Signs that may be told at any time do not: each one told only makes things worse.
+    """
+    return "safety" in node.tags and not ((sure or node.told_when) and {"verdict", "record"} & {*node.tags})
 
 
 def of_another_way(script: Script, state: State, text: str) -> Answer | None:
@@ -47,10 +50,24 @@ def of_another_way(script: Script, state: State, text: str) -> Answer | None:
     return found[0] if len(found) == 1 else None
 
 
+def adds_on(node: Node) -> bool:
+    """Whether what is told in passing is added to what was told before: signs that may be told at any time."""
+    return node.kind == "choose_several" and bool(node.told_when)
+
+
+def of_a_sign(script: Script, state: State, text: str, context: Context) -> Answer | None:
+    """A line that holds some words of a sign that may be told at any time."""
+    answer = of_an_option(script, state, text, context, loose)
+    return answer if answer is not None and adds_on(script.nodes[answer.question]) else None
+
+
 def of_an_option(
     script: Script, state: State, part: str, context: Context, read: Callable[[Script, Node, str], Reading] = exact
 ) -> Answer | None:
-    """The part as the words of an option that only one of the questions not answered yet has."""
+    """The part as the words of an option that only one question has: not answered yet, or of signs that may be more.
+
+    Of several, one that may be told at any time counts.
+    """
     found: list[Answer] = []
     if any(
         normal(part) in script.interface.listen.get(name, ()) for name in ("none", "all", "yes", "no", "go_on", "same")
@@ -59,7 +76,7 @@ def of_an_option(
     now = script.order[state.node.id] if state.node is not None else -1
     for ident, node in script.nodes.items():
         if (
-            ident in state.given
+            (ident in state.given and not adds_on(node))
             or (script.order[ident] < now and not node.told_when)
             or not answerable(node)
             or node.kind not in CHOICES
@@ -72,4 +89,6 @@ def of_an_option(
         reading = read(script, node, part)
         if reading.answer is not None and reading.answer.value:
             found.append(reading.answer)
+    at_any_time = [one for one in found if script.nodes[one.question].told_when]
+    found = at_any_time or found
     return found[0] if len(found) == 1 else None

@@ -44,6 +44,8 @@ def hear(talk: Conversation, text: str) -> list[Message]:
         return _perhaps(talk, hazard, text)
     if is_one_of(talk.script.interface, "what_now", text) and (said := _what_now(talk)):
         return said
+    if _calls_for_help(talk, text):
+        return [*_whom_to_call(talk), Message("help", talk.phrases.say("help")), *talk.question()]
     if talk.pending is not None:
         return _to_pending(talk, talk.pending, text)
     return standing.misheard(talk, text) or ordinary(talk, text)
@@ -62,6 +64,14 @@ def _what_now(talk: Conversation) -> list[Message]:
     if talk.prompt.kind == "say":
         return talk.question()
     return [Message("help", talk.phrases.say("what_now_tell")), *talk.question()]
+
+
+def _calls_for_help(talk: Conversation, text: str) -> bool:
+    return is_one_of(talk.script.interface, "calls_for_help", text)
+
+
+def _whom_to_call(talk: Conversation) -> list[Message]:
+    return [Message("help", talk.phrases.say("what_now_tell"))]
 
 
 def _mind_the_lost(talk: Conversation, text: str) -> list[Message] | None:
@@ -136,7 +146,9 @@ def _perhaps(talk: Conversation, hazard: Hazard, line: str) -> list[Message]:
 
     choices = (("yes", talk.phrases.say("hazard_yes")), ("no", talk.phrases.say("hazard_no")))
     asked = talk.phrases.say("hazard_check", told=inline(told))
-    return talk.ask(Pending(asked, choices, choose, firm=True, parting=(closing.caution_of(talk, hazard.id),)))
+    parting = (closing.caution_of(talk, hazard.id),)
+    lead = tuple(_whom_to_call(talk)) if _calls_for_help(talk, line) else ()
+    return talk.ask(Pending(asked, choices, choose, lead=lead, firm=True, parting=parting, in_need=True))
 
 
 def _to_pending(talk: Conversation, pending: Pending, text: str) -> list[Message]:
@@ -153,6 +165,8 @@ def _to_pending(talk: Conversation, pending: Pending, text: str) -> list[Message
         return [Message("trouble", talk.phrases.say("empty")), *talk.question()]
     if missing.asks(talk, text) and (said := missing.side_question(talk, text)):
         return said
+    if is_one_of(talk.script.interface, "yes", text) and len(pending.choices) > 2:
+        return [Message("trouble", talk.phrases.say("yes_to_which")), *talk.question()]
     if pending.firm:
         talk.record(Answer(NOTE, "value", text, said=text))
         return [Message("trouble", talk.phrases.say("no_match_options")), *talk.question()]

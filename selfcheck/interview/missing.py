@@ -124,14 +124,13 @@ def _perhaps_danger(talk: Conversation, dangers: Sequence[str], text: str) -> Pe
         interface = talk.script.interface
         if is_one_of(interface, "no", line) or is_one_of(interface, "none", line):
             return choose("")
-        if is_one_of(interface, "yes", line):
-            if len(cautions) == 1:
-                return choose(next(iter(cautions)))
-            return [Message("trouble", talk.phrases.say("no_match_options")), *talk.question()]
+        if is_one_of(interface, "yes", line) and len(cautions) == 1:
+            return choose(next(iter(cautions)))
         return None
 
     choices = tuple((danger, inline(caution.told or caution.hazard)) for danger, caution in cautions.items())
-    return Pending(talk.phrases.say("danger_ask"), (*choices, ("", talk.phrases.say("near_none"))), choose, other)
+    listed = (*choices, ("", talk.phrases.say("near_none")))
+    return Pending(talk.phrases.say("danger_ask"), listed, choose, other, in_need=True)
 
 
 def _not_in_guide(talk: Conversation) -> Message:

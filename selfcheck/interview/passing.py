@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from selfcheck.interview.answers import NOTE, Answer
+from selfcheck.interview.by_option import adds_on
 from selfcheck.interview.measuring import measure
 from selfcheck.interview.messages import Message
 from selfcheck.interview.naming import named_alone
@@ -14,7 +15,7 @@ from selfcheck.interview.pending import Pending
 from selfcheck.interview.recorded import known
 from selfcheck.interview.replay import follow
 from selfcheck.interview.routing import true_of
-from selfcheck.interview.several import Several, several, united
+from selfcheck.interview.several import Several, elsewhere, several, united
 from selfcheck.interview.showing import at_start, inline, show_within
 from selfcheck.interview.typed_line import after_opening, normal
 from selfcheck.interview.understanding import CHOICES, MEASURES, exact, loose
@@ -100,6 +101,8 @@ def read_back(talk: Conversation, found: Several, text: str) -> Pending:
     lead_in, ask, left = _OWN if own else _SEVERAL if len(found.answers) > 1 else _ELSEWHERE
     lines = [talk.phrases.say(lead_in), *(_line(talk, answer) for answer in found.answers)]
     lead = [Message("echo", "\n".join(lines)), *_beside_what_is_offered(talk, found, text)]
+    if any(adds_on(talk.script.nodes[one.question]) for one in found.answers):
+        lead.append(Message("note", talk.phrases.say("more_signs")))
     lead += [Message("say", doubt) for doubt in _doubts(talk, found)]
     choices = (("yes", talk.phrases.say("yes")), ("no", talk.phrases.say("no")))
     return Pending(talk.phrases.say(ask), choices, choose, lead=tuple(lead), offered=found.answers)
@@ -160,6 +163,8 @@ def _more(talk: Conversation, offered: tuple[Answer, ...], text: str) -> tuple[A
     if normal(text).isdecimal() or any(normal(text) in listen.get(name, ()) for name in ("none", "go_on", "all")):
         return ()
     found = several(talk.script, talk.state, text, talk.context)
+    if not found.answers and not found.later:
+        found = elsewhere(talk.script, talk.state, text, talk.context)
     if found.answers and not (found.rest or found.later):
         return found.answers
     asked = talk.node

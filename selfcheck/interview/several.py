@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from selfcheck.interview.answers import Answer
-from selfcheck.interview.by_option import of_an_option, of_another_way, told_too_early
+from selfcheck.interview.by_option import adds_on, of_a_sign, of_an_option, of_another_way, told_too_early
 from selfcheck.interview.context import Context
 from selfcheck.interview.measuring import names_unit
 from selfcheck.interview.naming import answerable, by_names, measured, named_answer
@@ -64,12 +64,17 @@ def elsewhere(script: Script, state: State, text: str, context: Context) -> Seve
     """
     if state.node is not None and state.node.gate:
         return Several()
+    found = _Found(script, state, context)
     answer = of_an_option(script, state, text, context) or of_another_way(script, state, text)
-    return Several(_leading_to(script, state, answer)) if answer else Several()
+    answer = answer or of_a_sign(script, state, text, context)
+    return Several(_leading_to(script, state, found.with_more(answer))) if answer else Several()
 
 
 def _leading_to(script: Script, state: State, answer: Answer) -> tuple[Answer, ...]:
-    """An answer, behind that to the open question by which one comes to it: "the tee is gone" tells which part too."""
+    """An answer, behind that to the open question by which one comes to it: "the tee is gone" tells which part too.
+
+    A list of signs that comes right behind is asked for whole.
+    """
     node = state.node
     if node is None or node.kind not in CHOICES or not answerable(node) or answer.question == node.id:
         return (answer,)
@@ -77,7 +82,8 @@ def _leading_to(script: Script, state: State, answer: Answer) -> tuple[Answer, .
         options = [option for option in condition.is_ if option in node.options]
         if condition.question == node.id and len(options) == 1:
             value = options[0] if node.kind == "choose" else tuple(options)
-            return Answer(node.id, "value", value, said=answer.said), answer
+            led = Answer(node.id, "value", value, said=answer.said)
+            return (led,) if adds_on(script.nodes[answer.question]) else (led, answer)
     return (answer,)
 
 
@@ -122,6 +128,7 @@ class _Found:
         if answer is None and not alone:
             answer = self._once_more(part) or self._nearest(part)
         answer = answer or self._only_volume(part)
+        answer = self.with_more(answer) if answer is not None else None
         if answer is None and named_answer(self.script, part, self.context, self._early) is not None:
             self.later.append(part)
         elif answer is not None and self._stands(answer):
@@ -138,6 +145,13 @@ class _Found:
             self._last = self.script.nodes[answer.question]
             self.state = follow(self.script, self.context, self.state, answer)
             self._look()
+
+    def with_more(self, answer: Answer) -> Answer:
+        """An answer with the signs that were told before it."""
+        old = self.state.given.get(answer.question)
+        if old is None or answer.question in self.answers or not adds_on(self.script.nodes[answer.question]):
+            return answer
+        return united(self.script, old, answer)
 
     def _stands(self, answer: Answer) -> bool:
         """Whether a fact that nothing asks for here is on record just so."""

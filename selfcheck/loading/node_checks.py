@@ -32,7 +32,7 @@ def check_node(file: str, node: Node) -> None:
         raise ContentProblem(file, node.id, "passes", "only a gate has passes.", "Add gate = true, or take it out.")
     if node.kind == "stop" and (node.gate or node.opens or node.closes or node.writes):
         raise ContentProblem(file, node.id, "kind", "a stop asks nothing, so it can't open, close, pass or write.")
-    if node.told_when and (node.gate or node.opens or node.closes or node.hazard or "safety" in node.tags):
+    if node.told_when and (node.gate or node.opens or node.closes or node.on_leaving):
         what = "what keeps people safe is answered when it is asked."
         raise ContentProblem(file, node.id, "told_when", what, "Take it out.")
     if node.carries and not node.writes:

@@ -148,8 +148,8 @@ class Desk:
     """Where one is among pages. The words are those of `words/record.toml`, table "desk".
 
     `ask_back` answers questions; `ask_near` gives the answers that may be meant where it has none that is sure;
-    `command_in` tells which command of a conversation a line is, "answer" for a bare yes, no or none, else "".
-    Whoever drives it calls `pick` or `hear`, and does what the step that comes back asks for: a conversation to hold,
+    `command_in` tells which command of a conversation a line is, "call_for_help", "answer" for a bare yes, no or none, else
+    "". Whoever drives it calls `pick` or `hear`, and does what the step that comes back asks for: a conversation to hold,
     after which `ended` is called, or a danger to take up. `over`: the first page was left.
     """
 
@@ -189,7 +189,8 @@ class Desk:
 
         line = clean(line).strip()
         hazard, command = find(line), self.command_in(line) if line else ""
-        if hazard is not None and (hazard.sure or command not in _ANYWHERE):  # "help" alone may ask for the ways on
+        urgent = hazard is not None and (hazard.sure or command not in _ANYWHERE)  # "help" may ask for the ways on
+        if urgent or command == "call_for_help":
             return Danger(line)
         page = self.page
         bare = line.rstrip(".").casefold()

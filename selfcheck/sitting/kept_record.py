@@ -147,11 +147,13 @@ class KeptRecord:
         return self._opened_guide().perhaps(text)
 
     def command_in(self, text: str) -> str:
-        """The command that a line is, as in a conversation; "answer" for a bare yes, no or none; "" for neither."""
+        """The command that a line is, or "call_for_help", or "answer" for a bare yes, no or none; "" for neither."""
         from selfcheck.interview.typed_line import command_of, is_one_of
         from selfcheck.loading.conversations import interface
 
         known = interface(self.place)
+        if is_one_of(known, "calls_for_help", text):
+            return "call_for_help"
         bare = any(is_one_of(known, name, text) for name in ("yes", "no", "none", "go_on"))
         return command_of(known, text) or ("answer" if bare else "")
 

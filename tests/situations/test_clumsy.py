@@ -83,3 +83,71 @@ def test_the_second_one_is_the_open_question_where_that_is_open() -> None:
     if talk.pending is not None:
         talk.hear("yes")
     assert talk.state.given["sludge_2"].value == pytest.approx(9 * 0.0254)
+
+
+SINK = "My sink drains slow and the toilet gurgles"
+
+
+@pytest.mark.parametrize(("flow", "question"), [("trouble", "trouble_hurt"), ("yearly", "way_in"), ("yearly", "smell")])
+def test_signs_told_at_another_question_are_kept_and_not_asked_again(flow: str, question: str) -> None:
+    talk = at(question, flow)
+    said = text_of(talk.hear(SINK))
+    assert "one drain is slow" in said
+    assert "drains gurgle" in said
+    talk.hear("all drains are slow")
+    talk.hear("yes")
+    signs = {"slow_all_drains", "slow_one_drain", "gurgling"}
+    name = "trouble_house" if flow == "trouble" else "house_signs"
+    assert set(talk.state.given[name].value) == signs  # type: ignore[arg-type]
+    asked: list[str] = []
+    usual = {"trouble_hurt": ("no",), "trouble_where": ("yard",), "wrong_now": ("none",), "trouble_yard": ("none",)}
+    while talk.ending is None and talk.node is not None and talk.node.id != "gate_helper":
+        asked.append(talk.node.id)
+        reach(talk, talk.node.id, says_of("teacher"))
+        talk.hear({**says_of("teacher"), **usual}.get(talk.node.id, ("I don't know",))[0])
+        if talk.pending is not None:
+            talk.hear("1")
+    assert name not in asked
+    assert set(talk.draft()["check"]["seen"]["house"]) == signs
+
+
+def test_signs_told_where_their_list_comes_next_lead_to_the_whole_list() -> None:
+    talk = at("wrong_now")
+    talk.hear(SINK)
+    if talk.pending is not None:
+        talk.hear("yes")
+    assert talk.state.given["wrong_now"].value == ("house",)
+    assert talk.node is not None
+    assert talk.node.id == "house_signs"
+
+
+@pytest.mark.parametrize("line", ["help me", "please help", "I need help", "please help me", "help us"])
+@pytest.mark.parametrize("before", [(), ("something is wrong",), ("the sink gurgles oddly near the hole",)])
+@pytest.mark.parametrize(
+    ("flow", "question"), [("trouble", "trouble_hurt"), ("yearly", "wrong_now"), ("home", "what_now")]
+)
+def test_who_calls_for_help_is_told_whom_to_call(flow: str, question: str, before: tuple[str, ...], line: str) -> None:
+    talk = at(question, flow)
+    for one in before:
+        talk.hear(one)
+    said = text_of(talk.hear(line))
+    assert "911" in said
+    assert "stay out" in said.casefold()
+
+
+@pytest.mark.parametrize("line", ["yes", "y", "sure", "ok", "yeah"])
+@pytest.mark.parametrize("question", ["parts", "smell", "level"])
+def test_a_bare_yes_to_a_list_is_asked_which_in_fresh_words(question: str, line: str) -> None:
+    talk = at(question)
+    first, second = (text_of(talk.hear(line)) for _ in range(2))
+    assert "which" in first.casefold()
+    assert first != second
+    assert "understand" not in first + second
+    assert question not in talk.state.given
+
+
+def test_a_bare_yes_to_the_list_of_what_is_wrong_is_asked_which() -> None:
+    talk = at("smell")
+    talk.hear("something is wrong")
+    assert "which" in text_of(talk.hear("yes")).casefold()
+    assert talk.pending is not None
