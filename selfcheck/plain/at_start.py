@@ -4,31 +4,38 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from datetime import date
+from functools import partial
 
 from selfcheck.errors import RecordProblem
 from selfcheck.loading.conversations import script
 from selfcheck.plain import pages
+from selfcheck.plain.desks import DeskFace
 from selfcheck.plain.phrases import Words
 from selfcheck.plain.speaking import Speaker
 from selfcheck.plain.talking import Gone
 from selfcheck.plain.waiting import patience
 from selfcheck.sitting import HomeFacts, Sitting, Unfinished
+from selfcheck.sitting.desk import Back, Desk, Page, Step, Talk, Way
 
 HOME = "home"
 WHAT_NOW = "what_now"
 GO_ON, ANEW, LATER = "unfinished_on", "unfinished_anew", "unfinished_later"
 #: so many damaged files are named at the start. Our choice: more would push the question off the screen.
 MOST_NAMED = 8
+_LEAVING = ("quit", "leave", "exit", "save and leave")
 
 
 class AtStart:
-    """Says what belongs before the question what to do. `line` gives one typed line."""
+    """Says what belongs before the question what to do. `line` gives one typed line, `danger` takes up one of danger."""
 
-    def __init__(self, sitting: Sitting, out: Speaker, words: Words, line: Callable[[], str]) -> None:
+    def __init__(
+        self, sitting: Sitting, out: Speaker, words: Words, line: Callable[[], str], danger: Callable[[str], None]
+    ) -> None:
         self._sitting = sitting
         self._out = out
         self._words = words
         self._line = line
+        self._danger = danger
 
     def say(self) -> HomeFacts:
         """Whose record it is, the last check, when to look again, and which files cannot be used."""
@@ -56,11 +63,40 @@ class AtStart:
     def offer(self, unfinished: Unfinished) -> str:
         """What to do about what was left half done: `GO_ON`, `ANEW` or `LATER`. Raises Gone when they leave."""
         self._name(unfinished.problems)
-        return self._pick(unfinished, LATER)
+        return self.go_on_or_anew(unfinished)
 
     def go_on_or_anew(self, unfinished: Unfinished) -> str:
-        """The same where its kind of conversation has just been picked: `GO_ON` or `ANEW`."""
-        return self._pick(unfinished)
+        """The same where its kind of conversation has just been picked."""
+        from selfcheck.sitting.endings import page_words
+        from selfcheck.sitting.record_pages import desk_of
+
+        picked = [LATER]
+
+        def pick(name: str) -> Step:
+            picked.append(name)
+            return Back()
+
+        def answered(line: str) -> Step | None:
+            listen = script(self._sitting.place, HOME).interface.listen
+            yes, no = (line in listen.get(name, ()) for name in ("yes", "no"))
+            return pick(GO_ON) if yes else Back() if no else None
+
+        def page() -> Page:
+            # with a lid off nothing begins anew: going on begins with where the lid is
+            options = (GO_ON,) if unfinished.lid_off else (GO_ON, ANEW)
+            ways = tuple(Way(self._words("menu", name), partial(pick, name)) for name in options)
+            return Page(self._told(unfinished), ways=ways, ask=self._words("menu", "unfinished_ask"), finds=answered)
+
+        desk = desk_of(self._sitting, page, page_words(self._sitting, "record"))
+        DeskFace(self._out, self._words, self._line_or_gone, _no_talk, self._danger).run(desk)
+        return picked[-1]
+
+    def _line_or_gone(self) -> str:
+        line = self._line()
+        if line.strip().rstrip(".").casefold() in _LEAVING:
+            self._out.say(self._words("menu", "bye"))
+            raise Gone(0)
+        return line
 
     def _name(self, problems: Sequence[RecordProblem]) -> None:
         """Each file that cannot be used; after some, only how many more there are."""
@@ -71,22 +107,6 @@ class AtStart:
                 self._words("menu", "more_problems", count=len(problems) - MOST_NAMED), indent="  ", first="- "
             )
 
-    def _pick(self, unfinished: Unfinished, *others: str) -> str:
-        """One of the choices. With a lid off nothing begins anew: going on begins with where the lid is."""
-        options: tuple[str, ...] = (GO_ON, *(() if unfinished.lid_off else (ANEW,)), *others)
-        self._out.say(self._told(unfinished))
-        self._out.say(self._words("menu", "unfinished_ask"))
-        for number, name in enumerate(options, 1):
-            self._out.choice(number, self._words("menu", name))
-        while True:
-            line = self._line().strip().rstrip(".")
-            if line.isdecimal() and 1 <= int(line) <= len(options):
-                return options[int(line) - 1]
-            if line.lower() in ("quit", "leave", "exit", "save and leave"):
-                self._out.say(self._words("menu", "bye"))
-                raise Gone(0)
-            self._out.say(self._words("menu", "pick", most=len(options)))
-
     def _told(self, unfinished: Unfinished) -> str:
         labels = script(self._sitting.place, HOME).words_of(WHAT_NOW).options
         flow = labels.get(unfinished.flow, unfinished.flow)
@@ -96,3 +116,7 @@ class AtStart:
             began = "?"
         line = self._words("menu", "unfinished", flow=flow.rstrip("?."), day=began)
         return f"{line} {self._words('menu', 'unfinished_lid')}" if unfinished.lid_off else line
+
+
+def _no_talk(desk: Desk, talk: Talk) -> None:
+    """No way of this page holds a conversation."""

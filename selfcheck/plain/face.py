@@ -11,7 +11,7 @@ from selfcheck.interview import hazards
 from selfcheck.loading.conversations import flow_ids
 from selfcheck.loading.place import Place, content_place
 from selfcheck.plain import pages
-from selfcheck.plain.at_start import ANEW, GO_ON, WHAT_NOW, AtStart
+from selfcheck.plain.at_start import ANEW, GO_ON, LATER, WHAT_NOW, AtStart
 from selfcheck.plain.desks import DeskFace
 from selfcheck.plain.listening import Interrupted, Listener
 from selfcheck.plain.phrases import Words
@@ -67,7 +67,7 @@ class Face:
         self._in = listener
         self._words = Words(sitting.place)
         self._asked_if_over = False
-        self._start = AtStart(sitting, speaker, self._words, self._line)
+        self._start = AtStart(sitting, speaker, self._words, self._line, _in_danger)
         self._talk = Talk(sitting, speaker, listener, self._words)
         self._desks = DeskFace(speaker, self._words, self._line, self._at_desk, _in_danger)
 
@@ -94,8 +94,10 @@ class Face:
         """Do what was picked at the start: a conversation, or a page to read."""
         if wish in flow_ids(self._place):
             unfinished = self._sitting.unfinished()
-            if unfinished is not None and unfinished.flow == wish and self._start.go_on_or_anew(unfinished) == GO_ON:
-                self._converse(self._sitting.resume())
+            if unfinished is not None and unfinished.flow == wish:
+                picked = self._start.go_on_or_anew(unfinished)
+                if picked != LATER:
+                    self._converse(self._sitting.resume() if picked == GO_ON else self._sitting.begin(wish))
                 return
             self._converse(self._sitting.begin(wish))
             return

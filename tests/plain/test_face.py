@@ -82,6 +82,23 @@ def test_end_of_input_leaves_the_answers_and_the_next_start_goes_on(home: Path) 
     assert "You stopped" not in typed(home)[0]
 
 
+@pytest.mark.parametrize(
+    ("line", "said"),
+    [
+        ("something is wrong", "Is anyone hurt or ill"),
+        ("my son fell in", "Do not go in"),
+        ("what is sludge", "settles on the bottom"),
+        ("help", "ask about the job"),
+        ("no", "What do you want to do?"),
+        ("yes", "go on from where you left"),
+        ("quit", "All is saved"),
+    ],
+)
+def test_words_are_met_where_half_done_is_offered(home: Path, line: str, said: str) -> None:
+    typed(home, "1", "2", "none")
+    assert said in typed(home, line)[0].rpartition(f"> {line}\n")[2]
+
+
 def test_end_of_input_with_the_lid_off_says_that_it_must_be_shut(home: Path) -> None:
     folder = Path(shutil.copytree(home, home.parent / "walk"))
     choices = {"way_in": "guided", "gate_teach": "call_stay_out", "gate_lid": "firm_heavy"}
