@@ -26,7 +26,7 @@ _LEAVING = ("quit", "leave", "exit", "save and leave")
 
 
 class AtStart:
-    """Says what belongs before the question what to do. `line` gives one typed line, `danger` takes up one of danger."""
+    """Says what belongs before the question what to do. `line` gives a typed line, `danger` takes up one of danger."""
 
     def __init__(
         self, sitting: Sitting, out: Speaker, words: Words, line: Callable[[], str], danger: Callable[[str], None]
