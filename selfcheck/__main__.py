@@ -26,8 +26,6 @@ if TYPE_CHECKING:
 DONE, CALL, WRONG, INTERRUPTED = 0, 1, 2, 130
 #: Days that can be taken for today. Our choice: longer than any tank lasts, and no slip of a digit.
 FIRST_YEAR, LAST_YEAR = 1900, 2200
-#: How often yes or no is asked for before anything is open. Our choice.
-MOST_ASKED = 3
 
 
 def main(argv: Sequence[str] | None = None) -> int:
@@ -123,27 +121,11 @@ def _may_begin(folder: Path, content: Path | None) -> bool:
     if folder.exists() and not folder.is_dir():
         raise UsageProblem(f"{_plain(folder)} is a file, not a folder.", "Name the folder of a household.")
     # only here: none of it is needed on the way to the first question
-    from selfcheck.domain.yes_no import read_yes_no
     from selfcheck.loading.place import content_place
-    from selfcheck.plain.arguments import meant
-    from selfcheck.plain.phrases import Words
+    from selfcheck.plain.beginning import ask_to_begin
 
-    words = Words(content_place(content))
-    print(words("begin", "nothing_in" if folder.is_dir() else "not_there", folder=_plain(folder)))
-    if not folder.is_dir() and (command := meant([str(folder)])):
-        print(words("begin", "command_like", command=_plain(command)))
-    for _ in range(MOST_ASKED):
-        print(words("begin", "ask"))
-        print("> ", end="", flush=True)
-        answer = sys.stdin.readline()
-        if not sys.stdin.isatty():
-            print(_plain(answer.strip()))
-        heard = read_yes_no(answer)
-        if heard == "yes":
-            return True
-        if heard == "no" or not answer:
-            break
-    raise UsageProblem(words("begin", "not_made"), words("begin", "again"))
+    ask_to_begin(folder, content_place(content))
+    return True
 
 
 def _wants_plain(asked: bool) -> bool:

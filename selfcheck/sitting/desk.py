@@ -148,9 +148,9 @@ class Desk:
     """Where one is among pages. The words are those of `words/record.toml`, table "desk".
 
     `ask_back` answers questions; `ask_near` gives the answers that may be meant where it has none that is sure;
-    `command_in` tells which command of a conversation a line is, "call_for_help", "answer" for a bare yes, no or none, else
-    "". Whoever drives it calls `pick` or `hear`, and does what the step that comes back asks for: a conversation to hold,
-    after which `ended` is called, or a danger to take up. `over`: the first page was left.
+    `command_in` tells which command of a conversation a line is, or "call_for_help", or "answer" for a bare yes, no or
+    none; "" for neither. Whoever drives it calls `pick` or `hear`, and does what the step that comes back asks for: a
+    conversation to hold, after which `ended` is called, or a danger to take up. `over`: the first page was left.
     """
 
     first: Callable[[], Page]

@@ -122,6 +122,39 @@ def test_whether_to_begin_is_asked_again_and_never_guessed(
     assert not (tmp_path / "new").exists()
 
 
+@pytest.mark.parametrize(
+    ("line", "said"),
+    [
+        ("why", "keeps your checks"),
+        ("what is that", "keeps your checks"),
+        ("help", "keeps your checks"),
+        ("I don't know", "if you are not sure"),
+        ("i forgot", "if you are not sure"),
+        ("hm", "leaves all as it is"),
+        ("please help", "911"),
+        ("my son fell in", "Do not go in, not even to help"),
+    ],
+)
+def test_any_line_is_met_where_a_household_is_begun(
+    line: str, said: str, tmp_path: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    monkeypatch.setattr(sys, "stdin", io.StringIO(f"{line}\nleave\nyes\n"))
+    assert main([str(tmp_path / "new")]) == 2
+    shown = " ".join(capsys.readouterr().out.split())
+    assert said in shown
+    assert shown.count("Begin a new household there?") == 2
+    assert not (tmp_path / "new").exists()
+
+
+@pytest.mark.parametrize("line", ["y", "sure", "yes please", "OK"])
+def test_a_household_is_begun_by_any_yes(
+    line: str, tmp_path: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    monkeypatch.setattr(sys, "stdin", io.StringIO(f"why\n{line}\nleave\n"))
+    assert main([str(tmp_path / "new"), "--plain"]) == 0
+    assert "What do you want to do?" in capsys.readouterr().out
+
+
 def test_schema_prints_json(capsys: pytest.CaptureFixture[str]) -> None:
     assert main(["schema", "check"]) == 0
     assert "seen" in json.loads(capsys.readouterr().out)["properties"]
