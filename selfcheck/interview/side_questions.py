@@ -109,6 +109,10 @@ def _holds(line: Terms, phrase: str) -> bool:
     return f" {phrase} " in f" {' '.join(line)} "
 
 
+def _all_in(line: Terms, phrases: Set[str]) -> bool:
+    return all(_holds(line, phrase) for phrase in phrases)
+
+
 class Guide:
     """All topics, ready to be asked. `titles`: source id → what is shown for it."""
 
@@ -170,7 +174,7 @@ class Guide:
         matches = self._index.rank(heard)
         told = {phrase for phrase in self._danger if _holds(heard.line, phrase)}
         if told:
-            best = matches[0] if matches and self._answers_danger(told, matches) else None
+            best = matches[0] if matches and self._answers_danger(heard, told, matches) else None
             matches = [match for match in matches if match is best or self._keeps_from_harm(match)]
         return heard, matches
 
@@ -188,26 +192,26 @@ class Guide:
     def _keeps_from_harm(self, match: Match) -> bool:
         return self._elsewhere(match) or self._topics[match.topic].safety
 
-    def _answers_danger(self, told: Set[str], matches: Sequence[Match]) -> bool:
+    def _answers_danger(self, heard: Heard, told: Set[str], matches: Sequence[Match]) -> bool:
         """Whether the best topic answers to words of danger though it is about other things.
 
         It lists the very line; or all those words are mostly harmless, it lists each of them, and it is far ahead.
         """
         best, *others = matches
-        if best.likeness >= _LISTED:
+        if self._elsewhere(best):
+            return False
+        lines = self._lines.of(best.topic)
+        if best.likeness >= _LISTED and any(
+            heard.subjects.keys() <= set(line) and _all_in(line, told) for line in lines
+        ):
             return True
         harm = max((match.score for match in others if self._keeps_from_harm(match)), default=-math.inf)
         return (
             told <= self._mild
             and best.likeness >= _AKIN
             and best.score - harm >= _FAR_AHEAD
-            and not self._elsewhere(best)
-            and told <= self._listed_by(best.topic)
+            and all(any(_holds(line, phrase) for line in lines) for phrase in told)
         )
-
-    def _listed_by(self, topic: int) -> set[str]:
-        """The mostly harmless words of danger that a topic's ways of asking hold."""
-        return {phrase for phrase in self._mild if any(_holds(line, phrase) for line in self._lines.of(topic))}
 
     def _reply(self, match: Match, *, sure: bool = False) -> Reply:
         topic = self._topics[match.topic]
