@@ -9,11 +9,11 @@ from pathlib import PurePath
 from typing import TYPE_CHECKING, Any, ClassVar
 
 from textual import work
-from textual.app import App
 from textual.binding import Binding, BindingType
 from textual.screen import Screen
 
 from selfcheck.app import themes
+from selfcheck.app.after_number import NumberThenEnter
 from selfcheck.app.at_home import TROUBLE, AtHome
 from selfcheck.app.screens.home import HomeScreen
 from selfcheck.app.words import FaceWords, waiting
@@ -36,7 +36,7 @@ if TYPE_CHECKING:
 PATIENCE = 0.5
 
 
-class SelfcheckApp(App[int]):
+class SelfcheckApp(NumberThenEnter):
     """Opens with the page of the start; the record is read behind it."""
 
     CSS_PATH: ClassVar[list[str | PurePath]] = ["app.tcss", "screens/home.tcss"]

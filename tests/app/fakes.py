@@ -12,6 +12,7 @@ from typing import Any
 
 from textual.events import Paste
 
+from selfcheck.app.after_number import NumberThenEnter
 from selfcheck.app.app import SelfcheckApp
 from selfcheck.app.screens.conversation import ConversationScreen
 from selfcheck.app.widgets.answer import AnswerInput
@@ -310,7 +311,7 @@ def app_of(sitting: Any, **more: Any) -> SelfcheckApp:
 async def running(app: SelfcheckApp, size: tuple[int, int]) -> Iterator[Any]:  # type: ignore[misc]
     """The app under a pilot that can `settle`: all work done, all painted."""
     app.animation_level = "none"
-    ConversationScreen.BREATH = 0.0  # a test reads as fast as it types
+    ConversationScreen.BREATH = NumberThenEnter.SOON = 0.0  # a test reads as fast as it types
     async with app.run_test(size=size, notifications=True, tooltips=True) as pilot:
 
         async def settle() -> None:

@@ -10,6 +10,7 @@ from unittest.mock import patch
 import pytest
 from textual import events
 
+from selfcheck.app.after_number import NumberThenEnter
 from selfcheck.app.screens.conversation import ConversationScreen
 from selfcheck.app.widgets.choices import Choices
 from selfcheck.errors import FolderProblem, SelfcheckError
@@ -328,6 +329,42 @@ async def test_a_key_hit_twice_does_not_answer_what_nobody_has_read() -> None:
         await pilot.press("1")
         await pilot.settle()
         assert sitting.talks[0].heard == ["1"]
+
+
+async def test_the_enter_behind_a_number_closes_no_page() -> None:
+    sitting = FakeSitting(facts=replace(FACTS, unfinished=HALF_DONE))
+    app = app_of(sitting)
+    async with running(app, (80, 24)) as pilot:
+        with patch.object(NumberThenEnter, "SOON", 1000.0):
+            await pilot.press("1", "enter")
+            await pilot.settle()
+            assert app.screen is not app.home
+            opened = app.screen
+            await pilot.press("1", "enter")  # goes on with what is half done; there the enter answers nothing
+            await pilot.settle()
+            assert isinstance(app.screen, ConversationScreen)
+            assert app.screen is not opened
+            assert sitting.talks[0].heard == []
+            await pilot.press("1", "enter", *"all well", "enter")
+            await pilot.settle()
+            assert sitting.talks[0].heard[0] == "1"
+        await pilot.press("ctrl+c", "escape")
+
+
+async def test_an_enter_with_no_number_before_it_or_long_after_one_goes_a_page_back() -> None:
+    for before in ((), ("1",), ("x", "1", "ctrl+u")):
+        app = app_of(FakeSitting(facts=replace(FACTS, unfinished=HALF_DONE)))
+        async with running(app, (80, 24)) as pilot:
+            await pilot.press("1")
+            await pilot.settle()
+            assert app.screen is not app.home
+            if before != ("1",):
+                with patch.object(NumberThenEnter, "SOON", 1000.0):
+                    await pilot.press("left", *before, "enter")
+            else:
+                await pilot.press("enter")
+            await pilot.settle()
+            assert app.screen is app.home
 
 
 async def test_keys_typed_ahead_belong_to_the_next_answer() -> None:

@@ -35,6 +35,12 @@ class ChoosingScreen(Screen[None]):
         """Whether a number key may pick by itself at this moment."""
         return True
 
+    def picks_at_once(self, number: int) -> bool:
+        """Whether that number key would pick a choice with no Enter behind it."""
+        answer, choices = self.query_one(AnswerInput), self.query_one(Choices)
+        free = answer.has_focus and answer.picks and not answer.value
+        return free and choices.has(number) and not choices.several
+
     @on(AnswerInput.Number)
     def _number(self, event: AnswerInput.Number) -> None:
         if self.heeds(event):
