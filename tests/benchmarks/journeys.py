@@ -1,4 +1,7 @@
-"""`python -m tests.benchmarks.journeys [HOW MANY]`: every prepared journey and situation, and slips drawn at random, 500 or as many; with 0 none."""
+"""`python -m tests.benchmarks.journeys [HOW MANY]`: every prepared journey and situation, and slips drawn at random.
+
+So many slips are drawn, 500 where it is not said; with 0 none.
+"""
 
 from __future__ import annotations
 
