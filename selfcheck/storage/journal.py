@@ -14,7 +14,7 @@ from pathlib import Path
 from typing import Any
 
 from selfcheck.errors import RecordProblem
-from selfcheck.interview.answers import BREAK, LEAVING, Answer
+from selfcheck.interview.answers import BREAK, HAZARD, LEAVING, NOTE, TAKEN_BACK, Answer
 from selfcheck.storage.journal_lines import (
     UNREADABLE,
     Header,
@@ -154,8 +154,16 @@ class Opened:
 
     @property
     def told_something(self) -> bool:
-        """Whether anything was said in it but that the person leaves."""
-        return any(answer.question not in (BREAK, LEAVING) for answer in self.answers)
+        """Whether there is something to go on from: an answer or a danger told that was not taken back."""
+        standing: list[str] = []
+        for answer in self.answers:
+            if answer.question == TAKEN_BACK and answer.value == HAZARD and HAZARD in standing:
+                standing.remove(HAZARD)  # of several dangers, the one told last
+            elif answer.question == TAKEN_BACK:
+                standing = [one for one in standing if one != answer.value]
+            elif answer.question not in (BREAK, LEAVING, NOTE):
+                standing.append(answer.question)
+        return bool(standing)
 
 
 def find(folder: Path) -> tuple[list[Opened], list[RecordProblem]]:

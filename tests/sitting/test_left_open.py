@@ -26,3 +26,24 @@ def test_the_start_knows_whether_the_lid_may_be_off(tmp_path: Path, last: str, l
         left = sitting.unfinished()
         assert left is not None
         assert left.lid_off is lid_off
+
+
+@pytest.mark.parametrize(
+    ("lines", "half_done"),
+    [
+        ((), False),
+        (("back", "something else", "skip"), False),
+        (("no", "back"), False),
+        (("no",), True),
+        (("the ground has sunk",), True),
+        (("no", "back", "no"), True),
+    ],
+)
+def test_only_what_can_be_gone_on_with_is_half_done(tmp_path: Path, lines: tuple[str, ...], half_done: bool) -> None:
+    with at(house(tmp_path / "home")) as sitting:
+        conversation = sitting.begin("trouble")
+        conversation.start()
+        for line in (*lines, "leave"):
+            conversation.hear(line)
+        assert conversation.ending is not None
+        assert (sitting.unfinished() is not None) is half_done
