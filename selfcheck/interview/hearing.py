@@ -17,7 +17,7 @@ from selfcheck.interview.passing import beside_offer, offer_first
 from selfcheck.interview.pending import Pending
 from selfcheck.interview.prompting import caution_message
 from selfcheck.interview.showing import inline
-from selfcheck.interview.typed_line import command_of, is_one_of, normal, words_in
+from selfcheck.interview.typed_line import asks_in_passing, command_of, is_one_of, normal, words_in
 from selfcheck.interview.understanding import CHOICES, exact, loose
 
 if TYPE_CHECKING:
@@ -168,6 +168,8 @@ def _to_pending(talk: Conversation, pending: Pending, text: str) -> list[Message
     if is_one_of(talk.script.interface, "yes", text) and len(pending.choices) > 2:
         return [Message("trouble", talk.phrases.say("yes_to_which")), *talk.question()]
     if pending.firm:
+        if asks_in_passing(talk.script.interface, text) and (said := missing.side_question(talk, text)):
+            return said
         talk.record(Answer(NOTE, "value", text, said=text))
         return [Message("trouble", talk.phrases.say("no_match_options")), *talk.question()]
     said = pending.other(text)

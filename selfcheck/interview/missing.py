@@ -14,7 +14,7 @@ from selfcheck.interview.nodes import Node, Term
 from selfcheck.interview.pending import Pending
 from selfcheck.interview.prompting import caution_message
 from selfcheck.interview.showing import inline
-from selfcheck.interview.typed_line import after_opening, is_one_of, is_question, normal, words_in
+from selfcheck.interview.typed_line import after_opening, asks_in_passing, is_one_of, is_question, normal, words_in
 from selfcheck.interview.understanding import CHOICES, MEASURES, unable
 
 if TYPE_CHECKING:
@@ -40,7 +40,8 @@ def side_question(talk: Conversation, text: str) -> list[Message] | None:
     term = find_term(talk, asked_for) if asked_for else None
     if term is not None:
         return [Message("help", term.means, source=term.source), *talk.question()]
-    danger = talk.script.cautions.get(fitting(hazards.asked(text) or "", text)) if asks(talk, text) else None
+    asked = asks(talk, text) or asks_in_passing(talk.script.interface, text)
+    danger = talk.script.cautions.get(fitting(hazards.asked(text) or "", text)) if asked else None
     supposing = talk.script.interface.listen.get("supposing", ())
     if danger is not None and normal(text).startswith(supposing):
         return [caution_message(danger, talk.phrases, whole=True), *talk.question()]
@@ -68,6 +69,10 @@ def not_understood(talk: Conversation, text: str) -> list[Message]:
     asked = asks(talk, text)
     talk.record(Answer(NOTE, "value", text, said=text))
     kept = Message("note", talk.phrases.say("note_kept"))
+    if not asked and asks_in_passing(talk.script.interface, text):
+        asked = True
+        if said := side_question(talk, text):
+            return said
     if asked:
         perhaps = talk.ask_near(text) if talk.ask_near is not None else ()
         if perhaps:

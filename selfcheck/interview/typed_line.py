@@ -74,3 +74,14 @@ def is_question(interface: Interface, text: str) -> bool:
         return True
     plain = normal(text)
     return any(plain.startswith(word + " ") for word in interface.listen.get("questions", ()))
+
+
+def asks_in_passing(interface: Interface, text: str) -> bool:
+    """Whether a line may ask: behind its beginning, as "the water is low, is that bad", or with no more than "is".
+
+    Such a line may be an answer first: ask this only of one that answers nothing.
+    """
+    plain = f" {normal(text)} "
+    if plain.startswith(tuple(f" {word} " for word in interface.listen.get("questions_faint", ()))):
+        return True
+    return any(f" {words} " in plain for words in interface.listen.get("questions_within", ()))

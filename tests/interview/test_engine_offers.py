@@ -81,6 +81,29 @@ def test_the_guide_answers_only_what_is_asked(line: str) -> None:
     assert len(asked) == 2
 
 
+@pytest.mark.parametrize(
+    ("line", "asks"),
+    [
+        ("my dough is flat, what now", True),
+        ("the dough grew a skin is that bad", True),
+        ("is dough freezing ok", True),
+        ("4 in, is that bad", False),
+        ("my dough is resting well", False),
+    ],
+)
+def test_a_line_that_answers_nothing_may_ask_behind_its_beginning(line: str, asks: bool) -> None:
+    asked: list[str] = []
+
+    def answer(text: str) -> Told:
+        asked.append(text)
+        return Told("Freeze it.")
+
+    conversation = talk(["white"], ask_back=answer)
+    said = conversation.hear(line)
+    assert asked == ([line] if asks else [])
+    assert ("Freeze it." in words(said, "help")) is asks
+
+
 def test_a_word_of_the_glossary_comes_before_the_guide() -> None:
     conversation = talk(["white"], ask_back=lambda text: Told("Freeze it."))
     for line in ("what is a leaven", "what's a starter?", "what does leaven mean"):
