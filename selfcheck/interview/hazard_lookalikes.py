@@ -208,4 +208,6 @@ LOOKALIKES = words(
     "wives woke wooding woody worded wording wore workday workings worrying wounded wounding wounds wracking wrap "
     "wrapped wrapping wraps wrecking wrestler wrestlers wring wringing wrung yankees yap yards yarn yelled yellowing "
     "yellows yesterdays zipped zombies zooming"
+    " charles walter carl harold brenda brittany rick stan len les stuart cal lea leah chet fanny gene homer leon "
+    "mitch monty owen stacy tara tyrone wilbur anil carlos marek pierre"
 )
