@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 import time
 import tomllib
+from itertools import product
 from pathlib import Path
 
 import pytest
@@ -84,6 +85,18 @@ def test_words_of_danger_get_a_safety_answer_or_none(book: Guide, topics: dict[s
         reply = book.answer(line)
         assert reply is None or topics[reply.topic].safety, (line, reply)
         assert all(topics[near_by.topic].safety for near_by in book.nearest(line, 3)), line
+
+
+@pytest.mark.parametrize(("who", "doing"), [("children", "work"), ("anyone", "peril")])
+def test_who_wants_to_be_where_it_harms_gets_a_safety_answer_or_none(
+    book: Guide, topics: dict[str, Topic], who: str, doing: str
+) -> None:
+    """One in thirteen of all that can be put together is asked, to be quick."""
+    parts = DANGER["put_together"]
+    every = [form.format(*pair) for form, *pair in product(parts["asked"], parts[who], parts[doing])]
+    wrong = [line for line in every[::13] if (reply := book.answer(line)) and not topics[reply.topic].safety]
+    assert len(every) > 1500
+    assert wrong == []
 
 
 def test_what_must_be_answered_with_a_plain_no(book: Guide) -> None:
