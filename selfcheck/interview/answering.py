@@ -16,7 +16,7 @@ from selfcheck.interview.picking import offer
 from selfcheck.interview.prompting import CHANGED, RIGHT, STILL, introduce
 from selfcheck.interview.replay import follow
 from selfcheck.interview.several import elsewhere
-from selfcheck.interview.typed_line import after_opening, command_of, is_one_of, normal
+from selfcheck.interview.typed_line import after_opening, command_of, is_one_of, normal, without_small_talk
 from selfcheck.interview.understanding import CHOICES, MEASURES, exact, loose
 
 if TYPE_CHECKING:
@@ -110,6 +110,9 @@ def _by_kind(talk: Conversation, node: Node, text: str) -> list[Message]:
         return offer_back(talk, found, text)
     if not asks and (said := in_part(talk, text)) is not None:
         return said
+    shorter = without_small_talk(interface, text)
+    if shorter and not (node.kind == "choose" and "safety" in node.tags):  # there, "I think" is said for a reason
+        return ordinary(talk, shorter)
     return missing.not_understood(talk, text)
 
 

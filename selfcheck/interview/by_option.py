@@ -13,7 +13,7 @@ from selfcheck.interview.script import Script
 from selfcheck.interview.standing import raised
 from selfcheck.interview.state import State
 from selfcheck.interview.typed_line import normal, words_in
-from selfcheck.interview.understanding import CHOICES, Reading, exact, loose
+from selfcheck.interview.understanding import CHOICES, Reading, exact, loose, whole
 
 
 def told_too_early(script: Script, state: State, context: Context, ident: str) -> bool:
@@ -74,9 +74,11 @@ def of_an_option(
     ):
         return None
     now = script.order[state.node.id] if state.node is not None else -1
+    lone = len(words_in(normal(part))) < 2  # a word by itself may have been said of anything
     for ident, node in script.nodes.items():
         if (
             (ident in state.given and not adds_on(node))
+            or (script.order[ident] < now and lone)
             or (script.order[ident] < now and not node.told_when)
             or not answerable(node)
             or node.kind not in CHOICES
@@ -86,9 +88,10 @@ def of_an_option(
             continue
         if not section_holds(script, context, state, node):
             continue
-        reading = read(script, node, part)
-        if reading.answer is not None and reading.answer.value:
-            found.append(reading.answer)
+        answer = read(script, node, part).answer
+        if answer is None or not answer.value or (read is loose and adds_on(node) and not whole(script, node, answer)):
+            continue
+        found.append(answer)
     at_any_time = [one for one in found if script.nodes[one.question].told_when]
     found = at_any_time or found
     return found[0] if len(found) == 1 else None

@@ -33,7 +33,7 @@ def named_node(script: Script, text: str, among: list[str] | None = None) -> lis
 
 def named_alone(script: Script, text: str) -> Node | None:
     """The fact that a line says is there, with no more than small words around its name: "we have a crust"."""
-    small = {*script.interface.listen.get("fillers", ()), "have", "got", "now", "new"}
+    small = _small(script)
     plain = normal(text)
     for node in script.nodes.values():
         for name in _names(script, node.id) if node.told_when and node.kind in CHOICES else ():
@@ -84,10 +84,14 @@ def answerable(node: Node) -> bool:
 def _beside(script: Script, node: Node, name: str, part: str, context: Context) -> Answer | None:
     """The answer that stands behind a name, or before it; words such as "is" and "about" may stand between."""
     low = part.strip().casefold()
-    match = re.match(rf"(?:the |my |our |a |we use |we have )*{re.escape(name)}\b[\s:=,]*(.+)", low) or re.match(
-        rf"(.*?)\b(?:of )?(?:the )?{re.escape(name)}\W*$", low
-    )
-    for value in _without_fillers(script, match[1].strip(" :=,")) if match is not None else ():
+    behind = re.match(rf"((?:[\w']+ ){{0,6}}?){re.escape(name)}\b[\s:=,]*(.+)", low)
+    before = re.match(rf"(.*?)\b(?:of )?(?:the )?{re.escape(name)}\W*$", low)
+    told = ""
+    if behind is not None and set(words_in(behind[1])) <= _small(script):
+        told = behind[2]
+    elif before is not None:
+        told = before[1]
+    for value in _without_fillers(script, told.strip(" :=,")):
         chosen = exact(script, node, value).answer or loose(script, node, value).answer
         answer = measured(node, value, context) if node.kind in MEASURES else chosen
         if answer is None and node.kind == "volume":  # the name stands behind the amount and its unit
@@ -97,9 +101,14 @@ def _beside(script: Script, node: Node, name: str, part: str, context: Context) 
     return None
 
 
+def _small(script: Script) -> set[str]:
+    """Words that may stand around a name and tell nothing by themselves."""
+    return {*script.interface.listen.get("fillers", ()), *script.interface.listen.get("around_names", ())}
+
+
 def _without_fillers(script: Script, value: str) -> Iterator[str]:
     """The words as they are, and with fewer and fewer of the small words in front of them."""
-    fillers = {*script.interface.listen.get("fillers", ()), "have", "any", "got"}
+    fillers = _small(script)
     whole = set(words_in(normal(value))) - fillers
     if whole and whole <= set(script.interface.listen.get("negations", ())):
         yield "no"  # "we don't have a ..."

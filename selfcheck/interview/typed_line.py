@@ -68,6 +68,16 @@ def after_opening(interface: Interface, name: str, text: str) -> str:
     return ""
 
 
+def without_small_talk(interface: Interface, text: str) -> str:
+    """A line without what stands before or behind what is told, "well, 1 please"; "" where there is none of that."""
+    plain = normal(text)
+    shorter = plain
+    for name, form in (("behind_it", r"[\s,.]+(?:{words})$"), ("before_it", r"^(?:{words})[\s,.]+")):
+        words = "|".join(map(re.escape, sorted(interface.listen.get(name, ()), key=len, reverse=True)))
+        shorter = re.sub(form.format(words=words), "", shorter) if words else shorter
+    return shorter if shorter != plain else ""
+
+
 def is_question(interface: Interface, text: str) -> bool:
     """Whether a line asks something back."""
     if text.rstrip().endswith("?"):

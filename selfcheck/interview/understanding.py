@@ -11,8 +11,8 @@ from selfcheck.interview.script import Script
 from selfcheck.interview.typed_line import normal, parts_of, words_in
 
 _NUMBERS = re.compile(r"\d{1,2}(?:(?:\s*,\s*|\s+|\s*and\s*)\d{1,2})*")
-#: words that turn up beside any other
-_PARTICLES = frozenset({"on", "off", "out", "up", "down"})
+#: words that turn up beside any other, and those that ask
+_PARTICLES = frozenset({"on", "off", "out", "up", "down", "where", "when", "what", "who", "how", "why", "which"})
 _UNABLE = frozenset({"can't", "cannot", "cant", "couldn't", "couldnt", "unable"})
 CHOICES = ("choose", "choose_several")
 MEASURES = ("length", "volume", "number", "date")
@@ -72,9 +72,13 @@ def _exact_option(script: Script, node: Node, plain: str) -> str | None:
     for option in node.options:
         if plain and plain in wordings(script, node, option):
             return option
+    keeps_safe = node.gate or "safety" in node.tags  # there, a "sure" or an "ok" says nothing of what was seen
     for answer in ("yes", "no"):
-        if answer in node.options and plain in script.interface.listen.get(answer, ()):
-            return answer
+        meant = [
+            one for one in node.options if answer == one or (answer in wordings(script, node, one) and not keeps_safe)
+        ]
+        if len(meant) == 1 and plain in script.interface.listen.get(answer, ()):
+            return meant[0]
     return None
 
 
@@ -114,10 +118,18 @@ def _fits(script: Script, node: Node, option: str, plain: str) -> bool:
     common = script.common_words
     if not telling or any(word.isdecimal() for word in telling):
         return False
+    well = typed & set(listen.get("well", ())) if node.kind == "choose_several" else set()
+    good = node.kind == "choose" and "safety" in node.tags and option not in node.hazard
+    doubtful = good and bool(typed & set(listen.get("doubts", ())))
+    but = typed & set(listen.get("but", ())) if good else set()
     for place, wording in enumerate(wordings(script, node, option)):
         known = set(words_in(wording))
         if bool(typed & negations) != bool(known & negations) or unable(typed) != unable(known):
             continue
+        if doubtful or (but - known and not telling - but <= known):
+            continue  # "it is shut, but one screw is gone" is not just "it is shut"
+        if not well <= known:
+            continue  # "the first is fine" does not name it among what is wrong
         if place == 0 and telling <= known and telling - common and not (node.gate and len(telling) < 2):
             return True
         core = known - fillers - negations

@@ -151,3 +151,79 @@ def test_a_bare_yes_to_the_list_of_what_is_wrong_is_asked_which() -> None:
     talk.hear("something is wrong")
     assert "which" in text_of(talk.hear("yes")).casefold()
     assert talk.pending is not None
+
+
+@pytest.mark.parametrize(
+    ("question", "line", "value"),
+    [
+        ("wrong_now", "nope all good here", ()),
+        ("wrong_now", "n", ()),
+        ("wrong_now", "smells funny in the basement", ("house",)),
+        ("way_in", "with my wife", "guided"),
+        ("last_pump_out", "never i think", None),
+        ("parts", "all fine thanks", ()),
+        ("parts", "outlet tee is rusty", ("outlet_tee",)),
+        ("sheet_lid", "its back on and fastened", "whole"),
+    ],
+)
+def test_small_talk_around_an_answer_is_passed_over(question: str, line: str, value: object) -> None:
+    talk = at(question)
+    talk.hear(line)
+    assert talk.state.given[question].value == value
+
+
+@pytest.mark.parametrize(
+    ("question", "line"),
+    [
+        ("sheet_lid", "its fine"),
+        ("sheet_lid", "almost back on"),
+        ("sheet_lid", "back on i think"),
+        ("sheet_lid", "back on but a screw is gone"),
+        ("sheet_gate", "sure"),
+        ("smell", "stinks"),
+        ("parts", "the inlet is ok"),
+    ],
+)
+def test_what_is_doubtful_or_said_of_something_else_is_no_answer(question: str, line: str) -> None:
+    talk = at(question)
+    talk.hear(line)
+    assert question not in talk.state.given
+    assert talk.pending is None or not talk.pending.offered
+
+
+def test_a_word_that_asks_is_no_option_by_itself() -> None:
+    talk = at("what_now", "home")
+    talk.hear("idk where to start")
+    assert "what_now" not in talk.state.given
+
+
+def test_a_doubt_passes_no_safety_item() -> None:
+    for question, line in (
+        ("gate_helper", "my wife is here i think"),
+        ("gate_helper", "my wife is here but she leaves"),
+    ):
+        talk = at(question, person="homeowner")
+        talk.hear(line)
+        assert question not in talk.state.given
+
+
+def test_a_part_that_is_said_to_be_in_order_is_not_named_as_wrong() -> None:
+    talk = at("parts")
+    said = text_of(talk.hear("inlet ok, outlet broken off"))
+    assert "side of the outlet" in said
+    assert "house side" not in said
+
+
+@pytest.mark.parametrize(
+    ("line", "question"),
+    [
+        ("yes but the date was may 3", "observed_on"),
+        ("we got it pumped in march", "last_pump_out"),
+        ("now 5 ppl", "people"),
+    ],
+)
+def test_a_name_in_the_middle_of_a_line_is_found(line: str, question: str) -> None:
+    talk = at("read_back")
+    talk.hear(line)
+    assert talk.pending is not None
+    assert [one.question for one in talk.pending.offered] == [question]
