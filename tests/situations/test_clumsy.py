@@ -164,6 +164,7 @@ def test_a_bare_yes_to_the_list_of_what_is_wrong_is_asked_which() -> None:
         ("parts", "all fine thanks", ()),
         ("parts", "outlet tee is rusty", ("outlet_tee",)),
         ("sheet_lid", "its back on and fastened", "whole"),
+        ("smell", "well um so, like earthy i think, thanks", "earthy"),
     ],
 )
 def test_small_talk_around_an_answer_is_passed_over(question: str, line: str, value: object) -> None:
@@ -189,6 +190,13 @@ def test_what_is_doubtful_or_said_of_something_else_is_no_answer(question: str, 
     talk.hear(line)
     assert question not in talk.state.given
     assert talk.pending is None or not talk.pending.offered
+
+
+@pytest.mark.parametrize("line", ["well " * 400, "please " * 300 + "x", "i think " * 250, "so, " * 500 + "? "])
+def test_any_amount_of_small_talk_is_met(line: str) -> None:
+    talk = at("smell")
+    assert text_of(talk.hear(line))
+    assert "smell" not in talk.state.given
 
 
 def test_a_word_that_asks_is_no_option_by_itself() -> None:
