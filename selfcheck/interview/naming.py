@@ -84,6 +84,8 @@ def answerable(node: Node) -> bool:
 def _beside(script: Script, node: Node, name: str, part: str, context: Context) -> Answer | None:
     """The answer that stands behind a name, or before it; words such as "is" and "about" may stand between."""
     low = part.strip().casefold()
+    if name not in low:
+        return None
     behind = re.match(rf"((?:[\w']+ ){{0,6}}?){re.escape(name)}\b[\s:=,]*(.+)", low)
     before = re.match(rf"(.*?)\b(?:of )?(?:the )?{re.escape(name)}\W*$", low)
     told = ""
