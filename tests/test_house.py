@@ -32,8 +32,11 @@ STOREYS = {
     "app": 6,
     "__main__": 7,
 }
-#: the door takes text only, so with no guide given it asks `loading` for the one on disk, when it is called
-EXCEPTIONS = {("selfcheck/interview/side_questions.py", "loading")}
+#: these doors take text only, so they ask `loading` for the guide and the tables on disk when they are first needed
+EXCEPTIONS = {
+    ("selfcheck/interview/side_questions.py", "loading"),
+    ("selfcheck/interview/hazard_weighing.py", "loading"),
+}
 
 
 def _modules() -> list[Path]:

@@ -2,8 +2,8 @@
 against it. It finds what no rule knows, and stays what a rule takes for danger by mistake.
 
 How much each counts is learned from lines whose meaning is known: `python -m tests.benchmarks.hazard_weights` writes
-`hazard_weights.tsv` anew from `tests/interview/hazard_lines.toml`. The method is a logistic regression on the terms of
-a line, the rarer the heavier (tf-idf), as general textbooks of information retrieval give it.
+`selfcheck/loading/hazard_weights.tsv` anew from `tests/interview/hazard_lines.toml`. The method is a logistic
+regression on the terms of a line, the rarer the heavier (tf-idf), as general textbooks of information retrieval give it.
 """
 
 from __future__ import annotations
@@ -14,11 +14,9 @@ from dataclasses import dataclass
 from functools import cache
 from itertools import pairwise
 from math import sqrt
-from pathlib import Path
 
 from selfcheck.interview.hazard_sentences import Sentence
 
-TABLES = Path(__file__).with_name("hazard_weights.tsv")
 #: what the terms of a line are; each group counts alike, however many terms it has
 GROUPS = ("concepts", "words")
 #: concepts farther apart, fillers left out, are not taken together (our own choice)
@@ -98,11 +96,14 @@ class _Tables:
 
 @cache
 def _tables() -> _Tables:
+    # against the stream: the door to hazards takes text only, so the tables on disk are asked for when first needed
+    from selfcheck.loading.hazard_weights import hazard_weights
+
     bases = (0.0, 0.0)
     found: dict[str, dict[str, tuple[float, float, float]]] = {group: {} for group in GROUPS}
     hazards: dict[str, float] = {}
     by_kind: dict[str, dict[str, float]] = {}
-    for line in TABLES.read_text(encoding="utf-8").splitlines():
+    for line in hazard_weights().splitlines():
         what, term, *figures = line.split("\t")
         if what in found:
             rarity, danger, life = map(int, figures)

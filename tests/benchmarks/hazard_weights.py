@@ -1,4 +1,4 @@
-"""Write `selfcheck/interview/hazard_weights.tsv` anew from the lines of the tests.
+"""Write `selfcheck/loading/hazard_weights.tsv` anew from the lines of the tests.
 
 python -m tests.benchmarks.hazard_weights [--without PART PART …]
 
@@ -23,9 +23,10 @@ from sklearn.preprocessing import normalize
 
 from selfcheck.interview import hazard_weighing
 from selfcheck.interview.hazard_sentences import Sentence
-from selfcheck.interview.hazard_weighing import GROUPS, TABLES, Terms, terms
+from selfcheck.interview.hazard_weighing import GROUPS, Terms, terms
 from selfcheck.interview.hazard_words import normal
 from selfcheck.interview.hazards import VERDICTS, find
+from selfcheck.loading import hazard_weights
 
 _LINES = Path(__file__).parents[1] / "interview" / "hazard_lines.toml"
 _LEAST_LINES = 2  # a term in fewer lines says nothing
@@ -50,7 +51,7 @@ def main() -> None:
     found = [_terms(text) for _, text, _ in lines]
     told = np.array([hazard != _HARMLESS for *_, hazard in lines])
     if not without:
-        TABLES.write_text(_tables(lines, found, told), encoding="utf-8")
+        hazard_weights.TABLES.write_text(_tables(lines, found, told), encoding="utf-8")
     with TemporaryDirectory() as place:
         for name in without:
             _print_across(name, lines, found, told, Path(place, "weights.tsv"))
@@ -128,7 +129,7 @@ def _print_across(name: str, lines: list[Line], found: list[Terms], told: np.nda
     here = np.array([part == name for part, *_ in lines])
     rest = np.flatnonzero(~here)
     place.write_text(_tables([lines[at] for at in rest], [found[at] for at in rest], told[rest]), encoding="utf-8")
-    hazard_weighing.TABLES = place
+    hazard_weights.TABLES = place
     hazard_weighing._tables.cache_clear()
     own = [line for line, yes in zip(lines, here, strict=True) if yes]
     heard = {text: find(text) for _, text, _ in own}
