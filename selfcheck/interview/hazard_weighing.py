@@ -3,7 +3,7 @@ against it. It finds what no rule knows, and stays what a rule takes for danger 
 
 How much each counts is learned from lines whose meaning is known: `python -m tests.benchmarks.hazard_weights` writes
 `selfcheck/loading/hazard_weights.tsv` anew from `tests/interview/hazard_lines.toml`. The method is a logistic
-regression on the terms of a line, the rarer the heavier (tf-idf), as general textbooks of information retrieval give it.
+regression on the terms of a line, the rarer the heavier (tf-idf), as textbooks of information retrieval give it.
 """
 
 from __future__ import annotations
