@@ -16,7 +16,7 @@ from selfcheck.interview.picking import offer
 from selfcheck.interview.prompting import CHANGED, RIGHT, STILL, introduce
 from selfcheck.interview.replay import follow
 from selfcheck.interview.several import elsewhere
-from selfcheck.interview.typed_line import after_opening, command_of, is_one_of, normal, without_small_talk
+from selfcheck.interview.typed_line import after_opening, command_of, is_one_of, is_question, normal, without_small_talk
 from selfcheck.interview.understanding import CHOICES, MEASURES, exact, loose
 
 if TYPE_CHECKING:
@@ -72,8 +72,8 @@ def _still_true(talk: Conversation, node: Node, text: str) -> list[Message] | No
 
 def _by_kind(talk: Conversation, node: Node, text: str) -> list[Message]:
     interface = talk.script.interface
-    asks = missing.asks(talk, text)
-    if node.kind in CHOICES and is_one_of(interface, "yes", text):
+    asks = missing.asks(talk, text) and not _is_a_guess(talk, node, text)
+    if node.kind in CHOICES and any(is_one_of(interface, name, text) for name in ("yes", "both")):
         return [Message("trouble", talk.phrases.say("yes_to_which")), *talk.question()]
     if node.kind == "note":
         if asks and (said := missing.side_question(talk, text)):
@@ -114,6 +114,13 @@ def _by_kind(talk: Conversation, node: Node, text: str) -> list[Message]:
     if shorter and not (node.kind == "choose" and "safety" in node.tags):  # there, "I think" is said for a reason
         return ordinary(talk, shorter)
     return missing.not_understood(talk, text)
+
+
+def _is_a_guess(talk: Conversation, node: Node, text: str) -> bool:
+    """Whether a line is an amount with a question mark behind it: "10 in?"."""
+    if node.kind not in MEASURES or is_question(talk.script.interface, text.rstrip(" ?")):
+        return False
+    return any(sign.isdecimal() for sign in text) and measure(node, text, talk.context).answer is not None
 
 
 def _same_again(talk: Conversation, node: Node, text: str) -> list[Message] | None:

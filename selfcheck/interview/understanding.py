@@ -89,7 +89,8 @@ def _exact_several(script: Script, node: Node, text: str) -> Reading:
         return Reading(_answer(node, (whole,), text))
     if plain in script.interface.listen.get("none", ()):
         return Reading(_answer(node, (), text))
-    if plain in script.interface.listen.get("all", ()):
+    two = len(node.options) == 2 and plain in script.interface.listen.get("both", ())
+    if two or plain in script.interface.listen.get("all", ()):
         return Reading(_answer(node, node.options, text))
     parts = re.split(r"[\s,]+(?:and\s+)?", plain) if _NUMBERS.fullmatch(plain) else parts_of(script.interface, plain)
     chosen = [_exact_option(script, node, normal(part)) for part in parts if normal(part)]

@@ -10,9 +10,11 @@ from tests.situations.playing import begin, says_of
 from tests.situations.reaching import reach
 
 
-def at(question: str, flow: str = "yearly", person: str = "teacher") -> Conversation:
+def at(
+    question: str, flow: str = "yearly", person: str = "teacher", special: dict[str, str] | None = None
+) -> Conversation:
     talk = begin(person, flow)
-    reach(talk, question, says_of(person))
+    reach(talk, question, says_of(person), special)
     return talk
 
 
@@ -235,3 +237,25 @@ def test_a_name_in_the_middle_of_a_line_is_found(line: str, question: str) -> No
     talk.hear(line)
     assert talk.pending is not None
     assert [one.question for one in talk.pending.offered] == [question]
+
+
+def test_both_is_all_of_two_and_of_more_it_is_asked_which() -> None:
+    talk = at("trouble_where", "trouble", special={"trouble_hurt": "no", "trouble_lid": "on"})
+    assert "which" in text_of(talk.hear("both")).casefold()
+    assert "trouble_where" not in talk.state.given
+    talk.hear("house")
+    talk.hear("toilet won't flush")
+    assert talk.state.given["trouble_house"].value == ("slow_one_drain",)
+
+
+@pytest.mark.parametrize(
+    ("question", "line", "value"),
+    [("sludge_1", "10 in?", 0.254), ("people", "4?", 4), ("size", "1000 gallons ?", 3.785)],
+)
+def test_an_amount_with_a_question_mark_is_one(question: str, line: str, value: float) -> None:
+    talk = at(question)
+    talk.hear(line)
+    assert talk.state.given[question].value == pytest.approx(value, abs=0.001)
+    asked = at(question)
+    asked.hear("is 10 in too much?")
+    assert question not in asked.state.given
