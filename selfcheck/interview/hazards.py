@@ -49,6 +49,8 @@ _CLAUSES = 32
 #: under the others it is not taken for danger though a rule does, one that is not sure and one that is
 _LIKELY, _POSSIBLE = 0.75, 0.5
 _UNLIKELY, _HARDLY = -1.0, -2.5
+#: under this a cue is not asked about, though nothing else in its line is understood
+_HARDLY_A_CUE = -3.5
 #: from here on a line speaks plainly for a danger to life, and under the same with a minus for none
 _LIFE = 1.5
 #: a question has to weigh this much more
@@ -100,6 +102,8 @@ def perhaps(text: str) -> tuple[Hazard, ...]:
     sentences = _sentences(line)
     plain = [sentence for sentence in sentences if told_as_so(sentence, line)]
     found = {concept for sentence in plain for concept in sentence.found}
+    if weight(terms(sentences)).danger < _HARDLY_A_CUE:
+        found = set()
     named = dict.fromkeys(hazard for concept, hazards in _CUES.items() if concept in found for hazard in hazards)
     cued = (Hazard(hazard, VERDICTS[hazard], sure=False) for hazard in named)
     doubted = _by_rules(line, plain)
@@ -164,12 +168,17 @@ def _weighed(line: str, sentences: list[Sentence], least: float) -> tuple[Hazard
     told = [sentence for sentence in sentences if not ANSWERED_NO.match(line.partition(sentence.text)[2])]
     if not any(sentence.found for sentence in told):
         return ()
-    least += _ASKS if "??" in line or QUESTION.match(line) else 0
-    parts = [terms(told), *(terms([one]) for one in told if one.found and len(told) > 1)]
-    found = max(parts, key=lambda part: weight(part).danger)
-    if weight(found).danger < least:
+    each = [[sentence] for sentence in told if sentence.found and len(told) > 1]
+    found, heaviest = max(((terms(part), _speaks(part)) for part in (told, *each)), key=lambda one: one[1])
+    if heaviest < least:
         return ()
     return tuple(Hazard(kind, VERDICTS[kind], sure=False) for kind in _kinds(found))
+
+
+def _speaks(sentences: list[Sentence]) -> float:
+    """How much sentences speak for danger; one that asks has to say more."""
+    asks = any("??" in sentence.text or QUESTION.match(sentence.text) for sentence in sentences)
+    return weight(terms(sentences)).danger - _ASKS * asks
 
 
 def asked(text: str) -> str | None:
