@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from selfcheck.interview.hazard_sentences import Rule, Sentence
+from selfcheck.interview.hazard_sentences import Rule, sentences_in
 from selfcheck.interview.hazard_telling import is_question, is_told
 from selfcheck.interview.hazard_words import normal
 from selfcheck.interview.hazards import VERDICTS
@@ -35,8 +35,6 @@ LOST = (
     Rule("thing_lost", "stuck_word <3:carried !>3:else"),
     Rule("thing_lost", "carried >2:in_deep"),
 )
-#: sentences that are read; what comes behind them is left unread
-_SENTENCES = 16
 
 
 def fitting(hazard: str, text: str) -> str:
@@ -47,9 +45,9 @@ def fitting(hazard: str, text: str) -> str:
     """
     if hazard not in (NEAR, WEAK):
         return hazard
-    sentences = [Sentence(part) for part in normal(text).split("||", _SENTENCES)]
+    sentences = sentences_in(normal(text))
     if hazard == WEAK:
-        fits = (rule for rule in (*GONE, *ON_IT) if any(True for one in sentences for _ in rule.matches(one)))
+        fits = (rule for rule in (*GONE, *ON_IT) if any(any(rule.matches(one)) for one in sentences))
         return next((rule.hazard for rule in fits), WEAK)
     return NEAR if any("child" in one.found or "pet" in one.found for one in sentences) else NEAR_ALL
 
@@ -59,12 +57,5 @@ def lost(text: str) -> bool:
     line = normal(text)
     if is_question(line) or any(sign.isdecimal() for sign in line):
         return False
-    later = line
-    for part in line.split("||", _SENTENCES)[:_SENTENCES]:
-        later = later[len(part) :]
-        sentence = Sentence(part)
-        for rule in LOST:
-            match = next(rule.matches(sentence), None)
-            if match is not None and is_told(rule, match, sentence, line, later, False):
-                return True
-    return False
+    firsts = ((rule, next(rule.matches(one), None), one) for one in sentences_in(line) for rule in LOST)
+    return any(match is not None and is_told(rule, match, one, line, danger=False) for rule, match, one in firsts)

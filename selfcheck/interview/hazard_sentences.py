@@ -20,13 +20,19 @@ _NO_NAMES = words("what who which that where there all none nothing everything a
 _PARTS = words("couple pair bunch group one some lot part half all both most two three few piece corner side")
 _JOINTS = frozenset(("and", "then", "y"))
 _DETERMINERS = words("the my our his her their your a an this that")
+#: sentences of a line that are read one by one; the rest is read as one (our own choice)
+_ONE_BY_ONE = 16
 
 
 class Sentence:
-    """The words of a sentence, where its concepts stand, and how far they are apart without counting fillers."""
+    """The words of a sentence, where its concepts stand, and how far they are apart without counting fillers.
 
-    def __init__(self, text: str) -> None:
+    `later`: what follows it in its line.
+    """
+
+    def __init__(self, text: str, later: str = "") -> None:
         self.text = text
+        self.later = later
         self.words = text.split()
         self.rank: list[int] = []
         core: list[int] = []
@@ -159,6 +165,18 @@ class Sentence:
                 before = end <= head[0] and self.rank[head[0]] - self.rank[end - 1] <= most
                 if (after and way != "<") or (before and way != ">"):
                     yield start, end
+
+
+def sentences_in(line: str) -> list[Sentence]:
+    """The sentences of a line that is as `hazard_words.normal` gives it."""
+    found: list[Sentence] = []
+    later = line
+    for part in line.split("||", _ONE_BY_ONE):
+        later = later[len(part) :]
+        if part.strip():
+            found.append(Sentence(part, later))
+        later = later.removeprefix("||")
+    return found
 
 
 @dataclass(frozen=True, slots=True)

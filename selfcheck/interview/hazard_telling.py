@@ -52,9 +52,10 @@ from selfcheck.interview.hazard_telling_words import (
 _FAR = 30
 
 
-def is_told(rule: Rule, match: Match, sentence: Sentence, line: str, later: str, danger: bool) -> bool:
-    """Whether this match tells of something that is so now. `later`: what follows the sentence; `danger`: of the worst
-    kind, where doubt counts as a telling.
+def is_told(rule: Rule, match: Match, sentence: Sentence, line: str, *, danger: bool) -> bool:
+    """Whether this match tells of something that is so now.
+
+    `danger`: of something of the worst kind, where doubt counts as a telling.
     """
     start, end = match.head
     before = "".join(f"{word} " for word in sentence.words[max(0, start - _FAR) : start])
@@ -64,9 +65,9 @@ def is_told(rule: Rule, match: Match, sentence: Sentence, line: str, later: str,
     after = " ".join(sentence.words[last:])
     if _denied(clause, head.split()[0]) or _denied_between(sentence, match):
         return False
-    if ANSWERED_NO.match(f"{after} {later.replace('||', '|', 1)}"):
+    if ANSWERED_NO.match(f"{after} {sentence.later.replace('||', '|', 1)}"):
         return False
-    if _is_over(rule.hazard, head, before, sentence.text, line, f"{head} {after} {later}"):
+    if _is_over(rule.hazard, head, before, sentence.text, line, f"{head} {after} {sentence.later}"):
         return False
     if _holds(FICTION, sentence.text) or (not danger and _holds(ELSEWHERE, line)):
         return False
@@ -101,7 +102,7 @@ def told_as_so(sentence: Sentence, line: str) -> bool:
         return False
     if any(pattern.search(line) for pattern in (LONG_PAST, DAY_PAST, MENDED)):
         return False
-    if text and ANSWERED_NO.match(line.partition(text)[2]):
+    if ANSWERED_NO.match(sentence.later):
         return False
     return all(
         marker.group() in EMPHATIC or PLAINLY & set(text[marker.end() :].split()[:1])

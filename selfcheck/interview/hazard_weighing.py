@@ -49,15 +49,33 @@ def terms(sentences: Iterable[Sentence]) -> Terms:
 
 
 @dataclass(frozen=True, slots=True)
-class Weight:
-    """Natural logarithms of odds: `danger`, that a line tells of any; `life`, that it is one to life, if any."""
+class Weighed:
+    """A line and what its terms say, in natural logarithms of odds.
 
+    `danger`: that it tells of any. `life`: that it is one to life, if any.
+    """
+
+    found: Terms
     danger: float
     life: float
 
+    def likely(self, among: Iterable[str]) -> list[str]:
+        """Those of the hazards that the line speaks for, the likeliest first; at most three."""
+        tables = _tables()
+        fits = {hazard: tables.hazards[hazard] for hazard in among}
+        for group in GROUPS:
+            for term in self.found[group]:
+                for hazard, points in tables.kinds.get(f"{group} {term}", {}).items():
+                    if hazard in fits:
+                        fits[hazard] += points
+        best = max(fits.values())
+        close = [hazard for hazard in fits if fits[hazard] > best - _CLOSE]
+        return sorted(close, key=lambda hazard: -fits[hazard])[:_KINDS]
 
-def weight(found: Terms) -> Weight:
-    """How much the terms of a line speak for danger."""
+
+def weigh(sentences: Iterable[Sentence]) -> Weighed:
+    """How much sentences, taken together, speak for danger."""
+    found = terms(sentences)
     tables = _tables()
     danger, life = tables.bases
     for group, counts in tables.terms.items():
@@ -65,20 +83,7 @@ def weight(found: Terms) -> Weight:
         length = sqrt(sum(rarity * rarity for rarity, _, _ in known)) or 1
         danger += sum(rarity * points for rarity, points, _ in known) / length
         life += sum(rarity * points for rarity, _, points in known) / length
-    return Weight(danger, life)
-
-
-def likely(found: Terms, among: Iterable[str]) -> list[str]:
-    """Those of the hazards that the terms of a line speak for, the likeliest first; at most three."""
-    tables = _tables()
-    fits = {hazard: tables.hazards[hazard] for hazard in among}
-    for group in GROUPS:
-        for term in found[group]:
-            for hazard, points in tables.kinds.get(f"{group} {term}", {}).items():
-                if hazard in fits:
-                    fits[hazard] += points
-    best = max(fits.values())
-    return [hazard for hazard in sorted(fits, key=lambda one: -fits[one]) if fits[hazard] > best - _CLOSE][:_KINDS]
+    return Weighed(found, danger, life)
 
 
 @dataclass(frozen=True, slots=True)

@@ -6,15 +6,17 @@ is not.
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass, replace
+from functools import cached_property
 from itertools import islice
 from typing import Literal
 
 from selfcheck.interview import hazard_people, hazard_places
-from selfcheck.interview.hazard_sentences import Rule, Sentence
+from selfcheck.interview.hazard_sentences import Rule, Sentence, sentences_in
 from selfcheck.interview.hazard_telling import is_doubtful, is_question, is_told, told_as_so
 from selfcheck.interview.hazard_telling_words import ANSWERED_NO, QUESTION
-from selfcheck.interview.hazard_weighing import Terms, likely, terms, weight
+from selfcheck.interview.hazard_weighing import Weighed, weigh
 from selfcheck.interview.hazard_words import normal
 
 HazardVerdict = Literal["danger", "call_now"]
@@ -41,8 +43,7 @@ RULES: tuple[Rule, ...] = (
 )  # fmt: skip
 #: a rule that matches more often in a sentence is not followed further
 _MOST = 4
-#: sentences that are read one by one; the rest is read as one
-_SENTENCES = 16
+#: clauses that are weighed one by one; the rest is weighed as one
 _CLAUSES = 32
 #: natural logarithms of the odds that a line tells of danger (our own choices, by lines left out of learning): from
 #: the first on it is asked about though no rule knows it, from the second on when it is understood in no other way;
@@ -67,7 +68,9 @@ _CUES: dict[str, tuple[str, ...]] = {
     "filth": ("sewage_in_house", "sewage_outside"),
     "alarm": ("alarm_sounding",),
 }
+#: so many hazards are named at the most, where a line may tell of several
 _MOST_NAMED = 3
+#: place of each hazard, the worst first
 _ORDER = {hazard: place for place, hazard in enumerate(VERDICTS)}
 
 
@@ -84,44 +87,72 @@ class Hazard:
     also: str = ""
 
 
+class _Line:
+    """A line as it is read: its sentences, and what it weighs as a whole."""
+
+    def __init__(self, text: str) -> None:
+        self.text = normal(text)
+        self.sentences = sentences_in(self.text)
+
+    @cached_property
+    def weighed(self) -> Weighed:
+        return weigh(self.sentences)
+
+
 def find(text: str) -> Hazard | None:
     """The worst danger a line tells of as present; None when it tells of none. Safe on any text; bounded work."""
-    line = normal(text)
-    sentences = _sentences(line)
-    told = _by_rules(line, sentences)
-    if told is None:
-        return next(iter(_weighed(line, sentences, _LIKELY)), None)
-    return None if _is_unlikely(told, line, sentences) else _or_worse(told, sentences)
+    return _found(_Line(text))
 
 
 def perhaps(text: str) -> tuple[Hazard, ...]:
     """What a line may tell of that `find` leaves alone and nothing else understands, the likeliest first."""
-    if find(text) is not None:
+    line = _Line(text)
+    if _found(line) is not None:
         return ()
-    line = normal(text)
-    sentences = _sentences(line)
-    plain = [sentence for sentence in sentences if told_as_so(sentence, line)]
-    found = {concept for sentence in plain for concept in sentence.found}
-    if weight(terms(sentences)).danger < _HARDLY_A_CUE:
-        found = set()
-    named = dict.fromkeys(hazard for concept, hazards in _CUES.items() if concept in found for hazard in hazards)
-    cued = (Hazard(hazard, VERDICTS[hazard], sure=False) for hazard in named)
+    plain = [sentence for sentence in line.sentences if told_as_so(sentence, line.text)]
     doubted = _by_rules(line, plain)
-    ruled = (Hazard(doubted.id, doubted.verdict, sure=False),) if doubted is not None else ()
-    return tuple(dict.fromkeys((*ruled, *cued, *_weighed(line, sentences, _POSSIBLE))))[:_MOST_NAMED]
+    ruled = (doubted.id,) if doubted is not None else ()
+    named = dict.fromkeys((*ruled, *_cued(line, plain), *_spoken_for(line, _POSSIBLE)))
+    return tuple(map(_in_doubt, islice(named, _MOST_NAMED)))
 
 
-def _sentences(line: str) -> list[Sentence]:
-    return [Sentence(part) for part in line.split("||", _SENTENCES) if part.strip()]
+def asked(text: str) -> str | None:
+    """The danger that a question or a "what if" is about, so that its caution can be given; None when there is none."""
+    line = _Line(text)
+    return _first_of(RULES, line) if is_question(line.text) else None
 
 
-def _by_rules(line: str, sentences: list[Sentence]) -> Hazard | None:
-    """The worst danger that a rule knows, and beside it what is told more plainly."""
+def denied(text: str) -> str | None:
+    """The danger that a line speaks of only to say that it is not so; None when it speaks of none, or asks."""
+    line = _Line(text)
+    asks = "??" in line.text or QUESTION.match(line.text)
+    if asks or _found(line) is not None or _by_rules(line, line.sentences) is not None:
+        return None
+    return _first_of([rule for rule in RULES if not rule.asked], line)
+
+
+def _found(line: _Line) -> Hazard | None:
+    told = _by_rules(line, line.sentences)
+    if told is None:
+        return next(map(_in_doubt, _spoken_for(line, _LIKELY)), None)
+    return None if _is_unlikely(told, line) else _or_worse(told, line.weighed)
+
+
+def _in_doubt(hazard: str) -> Hazard:
+    """A hazard that is asked about first."""
+    return Hazard(hazard, VERDICTS[hazard], sure=False)
+
+
+def _first_of(rules: Iterable[Rule], line: _Line) -> str | None:
+    """The hazard of the first of these rules that a line matches, told as so or not."""
+    return next((rule.hazard for rule in rules if any(any(rule.matches(one)) for one in line.sentences)), None)
+
+
+def _by_rules(line: _Line, sentences: Iterable[Sentence]) -> Hazard | None:
+    """The worst danger that a rule knows in these sentences of a line, and beside it what is told more plainly."""
     best: Hazard | None = None
     plain: Hazard | None = None
-    later = line
     for sentence in sentences:
-        later = later[later.index(sentence.text) + len(sentence.text) :]
         if not sentence.found:
             continue
         doubtful = is_doubtful(sentence.text)
@@ -131,76 +162,58 @@ def _by_rules(line: str, sentences: list[Sentence]) -> Hazard | None:
                 continue
             danger = VERDICTS[rule.hazard] == "danger"
             matches = islice(rule.matches(sentence), _MOST)
-            if any(is_told(rule, match, sentence, line, later, danger) for match in matches):
+            if any(is_told(rule, match, sentence, line.text, danger=danger) for match in matches):
                 told = Hazard(rule.hazard, VERDICTS[rule.hazard], sure)
                 best = told if _outranks(rule, best) else best
                 plain = told if sure and _outranks(rule, plain) else plain
     return replace(best, also=plain.id) if best is not None and not best.sure and plain is not None else best
 
 
-def _is_unlikely(told: Hazard, line: str, sentences: list[Sentence]) -> bool:
+def _is_unlikely(told: Hazard, line: _Line) -> bool:
     """Whether neither the line nor a clause of it weighs as danger, so that a rule took it for one by mistake."""
     least = _HARDLY if told.sure else _UNLIKELY
-    if weight(terms(sentences)).danger >= least:
+    if line.weighed.danger >= least:
         return False
-    clauses = [part for part in line.split("|", _CLAUSES) if part.strip()]
-    return len(clauses) < 2 or all(weight(terms([Sentence(part)])).danger < least for part in clauses)
+    clauses = [part for part in line.text.split("|", _CLAUSES) if part.strip()]
+    return len(clauses) < 2 or all(weigh([Sentence(part)]).danger < least for part in clauses)
 
 
-def _or_worse(told: Hazard, sentences: list[Sentence]) -> Hazard:
+def _or_worse(told: Hazard, weighed: Weighed) -> Hazard:
     """What a rule knows; where the whole line speaks for a danger to life, that is asked first."""
-    found = terms(sentences)
-    if told.verdict == "danger" or weight(found).life < _LIFE:
+    if told.verdict == "danger" or weighed.life < _LIFE:
         return told
-    return Hazard(_kinds(found)[0], "danger", sure=False, also=told.id if told.sure else told.also)
+    return replace(_in_doubt(_kinds(weighed)[0]), also=told.id if told.sure else told.also)
 
 
-def _kinds(found: Terms) -> list[str]:
-    """The likeliest hazards; where the line speaks plainly for one to life, or for none, just of those."""
-    life = weight(found).life
-    plainly = {"danger": life > _LIFE, "call_now": life < -_LIFE}
-    among = [hazard for hazard, verdict in VERDICTS.items() if plainly[verdict]]
-    return likely(found, among or VERDICTS)
+def _cued(line: _Line, plain: Iterable[Sentence]) -> list[str]:
+    """The hazards that a concept in these sentences may tell of, unless the line speaks against any danger."""
+    if line.weighed.danger < _HARDLY_A_CUE:
+        return []
+    held = {concept for sentence in plain for concept in sentence.found}
+    return [hazard for concept, hazards in _CUES.items() if concept in held for hazard in hazards]
 
 
-def _weighed(line: str, sentences: list[Sentence], least: float) -> tuple[Hazard, ...]:
+def _spoken_for(line: _Line, least: float) -> list[str]:
     """The hazards that a line or a sentence of it speaks for, when it weighs enough; what a no answers is left out."""
-    told = [sentence for sentence in sentences if not ANSWERED_NO.match(line.partition(sentence.text)[2])]
+    told = [sentence for sentence in line.sentences if not ANSWERED_NO.match(sentence.later)]
     if not any(sentence.found for sentence in told):
-        return ()
-    each = [[sentence] for sentence in told if sentence.found and len(told) > 1]
-    found, heaviest = max(((terms(part), _speaks(part)) for part in (told, *each)), key=lambda one: one[1])
-    if heaviest < least:
-        return ()
-    return tuple(Hazard(kind, VERDICTS[kind], sure=False) for kind in _kinds(found))
+        return []
+    whole = line.weighed if len(told) == len(line.sentences) else weigh(told)
+    each = [([sentence], weigh([sentence])) for sentence in told if sentence.found and len(told) > 1]
+    parts = [(weighed, weighed.danger - _ASKS * _any_asks(part)) for part, weighed in ((told, whole), *each)]
+    heaviest, speaks = max(parts, key=lambda part: part[1])
+    return _kinds(heaviest) if speaks >= least else []
 
 
-def _speaks(sentences: list[Sentence]) -> float:
-    """How much sentences speak for danger; one that asks has to say more."""
-    asks = any("??" in sentence.text or QUESTION.match(sentence.text) for sentence in sentences)
-    return weight(terms(sentences)).danger - _ASKS * asks
+def _any_asks(sentences: Iterable[Sentence]) -> bool:
+    return any("??" in sentence.text or QUESTION.match(sentence.text) for sentence in sentences)
 
 
-def asked(text: str) -> str | None:
-    """The danger that a question or a "what if" is about, so that its caution can be given; None when there is none."""
-    line = normal(text)
-    if not is_question(line):
-        return None
-    sentences = _sentences(line)
-    for rule in RULES:
-        if any(next(rule.matches(sentence), None) is not None for sentence in sentences):
-            return rule.hazard
-    return None
-
-
-def denied(text: str) -> str | None:
-    """The danger that a line speaks of only to say that it is not so; None when it speaks of none, or asks."""
-    line = normal(text)
-    sentences = _sentences(line)
-    if "??" in line or QUESTION.match(line) or find(text) is not None or _by_rules(line, sentences) is not None:
-        return None
-    told = (rule for rule in RULES if not rule.asked)
-    return next((rule.hazard for rule in told if any(any(rule.matches(one)) for one in sentences)), None)
+def _kinds(weighed: Weighed) -> list[str]:
+    """The likeliest hazards; where the line speaks plainly for one to life, or for none, just of those."""
+    plainly = {"danger": weighed.life > _LIFE, "call_now": weighed.life < -_LIFE}
+    among = [hazard for hazard, verdict in VERDICTS.items() if plainly[verdict]]
+    return weighed.likely(among or VERDICTS)
 
 
 def _outranks(rule: Rule, best: Hazard | None) -> bool:

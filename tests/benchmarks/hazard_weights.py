@@ -22,7 +22,7 @@ from sklearn.linear_model import LogisticRegression
 from sklearn.preprocessing import normalize
 
 from selfcheck.interview import hazard_weighing
-from selfcheck.interview.hazard_sentences import Sentence
+from selfcheck.interview.hazard_sentences import sentences_in
 from selfcheck.interview.hazard_weighing import GROUPS, Terms, terms
 from selfcheck.interview.hazard_words import normal
 from selfcheck.interview.hazards import VERDICTS, find
@@ -30,10 +30,8 @@ from selfcheck.loading import hazard_weights
 
 _LINES = Path(__file__).parents[1] / "interview" / "hazard_lines.toml"
 _LEAST_LINES = 2  # a term in fewer lines says nothing
-_FREE, _FREE_KINDS = (
-    30.0,
-    1.0,
-)  # how little the weights are held back (the inverse of the penalty), chosen with --without
+#: how little the weights are held back (the inverse of the penalty), chosen with --without
+_FREE, _FREE_KINDS = 30.0, 1.0
 _KEPT = {"concepts": 12000, "words": 12000}
 _KINDS_KEPT = 2000
 _HARMLESS = "harmless"
@@ -72,7 +70,7 @@ def _lines(part: dict) -> list[tuple[str, str]]:
 
 
 def _terms(text: str) -> Terms:
-    return terms([Sentence(part) for part in normal(text).split("||") if part.strip()])
+    return terms(sentences_in(normal(text)))
 
 
 def _vectors(found: list[Terms], group: str) -> tuple[TfidfVectorizer, object]:
