@@ -9,7 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from selfcheck.interview.hazard_words import normal
-from selfcheck.interview.hazards import VERDICTS, asked, denied, find
+from selfcheck.interview.hazards import VERDICTS, Hazard, asked, denied, find
 
 LINES = tomllib.loads((Path(__file__).parent / "hazard_lines.toml").read_text(encoding="utf-8"))
 TOLD = [(hazard, line) for part in LINES.values() for hazard, lines in part["told"].items() for line in lines]
@@ -19,8 +19,10 @@ MISSED_SHARE = 0.005
 HARMLESS_SHARE = 0.01
 
 
-#: every line is read once for all tests
-FOUND = {line: find(line) for line in (*(line for _, line in TOLD), *HARMLESS)}
+@pytest.fixture(scope="module")
+def found() -> dict[str, Hazard | None]:
+    """What each line is taken for, read once for all tests."""
+    return {line: find(line) for line in (*(line for _, line in TOLD), *HARMLESS)}
 
 
 def test_the_corpus_is_large_enough() -> None:
@@ -29,34 +31,34 @@ def test_the_corpus_is_large_enough() -> None:
     assert {hazard for hazard, _ in TOLD} == set(VERDICTS)
 
 
-def test_nearly_every_told_danger_is_heard() -> None:
-    missed = [line for _, line in TOLD if FOUND[line] is None]
+def test_nearly_every_told_danger_is_heard(found: dict[str, Hazard | None]) -> None:
+    missed = [line for _, line in TOLD if found[line] is None]
     assert len(missed) <= MISSED_SHARE * len(TOLD), missed
 
 
-def test_it_is_seldom_taken_for_something_milder() -> None:
+def test_it_is_seldom_taken_for_something_milder(found: dict[str, Hazard | None]) -> None:
     dangers = [line for hazard, line in TOLD if VERDICTS[hazard] == "danger"]
-    milder = [line for line in dangers if (found := FOUND[line]) and found.verdict != "danger"]
+    milder = [line for line in dangers if (told := found[line]) and told.verdict != "danger"]
     assert len(milder) <= MISSED_SHARE * len(dangers), milder
 
 
-def test_capitals_and_missing_punctuation_change_nothing() -> None:
+def test_capitals_and_missing_punctuation_change_nothing(found: dict[str, Hazard | None]) -> None:
     for _, line in TOLD:
         assert normal(line.upper()) == normal(line), line
         bare = line.rstrip("!?. ")
-        assert bare == line or FOUND[line] is None or find(bare) is not None, line
+        assert bare == line or found[line] is None or find(bare) is not None, line
 
 
-def test_harmless_lines_seldom_fire() -> None:
-    fired = [line for line in HARMLESS if FOUND[line] is not None]
+def test_harmless_lines_seldom_fire(found: dict[str, Hazard | None]) -> None:
+    fired = [line for line in HARMLESS if found[line] is not None]
     assert len(fired) <= HARMLESS_SHARE * len(HARMLESS), fired
 
 
-def test_a_danger_is_heard_beside_much_harmless_talk() -> None:
+def test_a_danger_is_heard_beside_much_harmless_talk(found: dict[str, Hazard | None]) -> None:
     for number, (hazard, line) in enumerate(TOLD[::40]):
-        talk = ". ".join(HARMLESS[10 * number : 10 * number + 4])
-        if FOUND[line] is not None and not any(FOUND[one] for one in HARMLESS[10 * number : 10 * number + 4]):
-            assert find(f"{talk}. {line}") is not None, (hazard, talk, line)
+        talk = HARMLESS[10 * number : 10 * number + 4]
+        if found[line] is not None and not any(found[one] for one in talk):
+            assert find(". ".join([*talk, line])) is not None, (hazard, talk, line)
 
 
 @pytest.mark.parametrize(
