@@ -20,12 +20,6 @@ def shown(text: str) -> str:
     return clean(text, _CAP).replace("\n", " ").replace("\t", " ")
 
 
-def as_content(text: str, style: str = "") -> Content:
-    """Text for a textual widget. Square brackets stay brackets; line breaks stay."""
-    safe = "\n".join(shown(line) for line in clean(text, _CAP).split("\n"))
-    return Content(safe).stylize(style) if style else Content(safe)
-
-
 @lru_cache(maxsize=4096)
 def wrapped(text: str, width: int) -> tuple[str, ...]:
     """Text in lines of at most `width` cells, broken at spaces where it can be, but never ahead of a percent sign."""

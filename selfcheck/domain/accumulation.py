@@ -13,7 +13,6 @@ inside the 95 % band; the split (median 27 % scum, 95 % band 9 to 59 %) is our c
 
 from __future__ import annotations
 
-import math
 from bisect import bisect_right
 from collections.abc import Sequence
 from typing import NamedTuple
@@ -32,14 +31,6 @@ SPLIT_SPREAD = 0.7  #: (our choice)
 #: A floating crust hangs two thirds below the water line (common practice).
 HANGING = 2.0 / 3.0
 _NODES = 64
-
-
-def solids_m3(rate_m3: float, people: float, years: float, power: float) -> float:
-    """Solids gathered [m³]: `r · N̄ · t^b` for a rate [m³ a person in the first year], mean people, years (≥ 0) and
-    power.
-    """
-    grown: float = rate_m3 * people * years**power
-    return grown
 
 
 class Packing(NamedTuple):
@@ -109,14 +100,3 @@ def _along(xs: tuple[float, ...], ys: tuple[float, ...], x: float) -> float:
         return ys[-1]
     at = bisect_right(xs, x) - 1
     return ys[at] + (ys[at + 1] - ys[at]) * (x - xs[at]) / (xs[at + 1] - xs[at])
-
-
-def prior_band(years: float, z: float = 1.96) -> tuple[float, float]:
-    """Band of solids a person [m³] after so many years before anything is read, `z` standard deviations either way.
-
-    Fitted to the sources named above, by our choice.
-    Takes `ln V = ln r + b ln t` as normal, which leaves out that `b` is cut; exact enough for `years` from 0.3 to 10.
-    """
-    middle = math.log(RATE_MEDIAN_M3) + POWER_MEAN * math.log(years)
-    spread = math.hypot(RATE_SPREAD, POWER_SPREAD * math.log(years))
-    return math.exp(middle - z * spread), math.exp(middle + z * spread)

@@ -79,10 +79,6 @@ class Course(NamedTuple):
         totals = (0.0, *(one - self.person_years(t) for one in self.totals[at + 1 :]))
         return Course(start, times, totals, self.people[at:])
 
-    def mean_people(self, t: float) -> float:
-        """`N̄(t)`: mean people from the start to `t` years later; the first household's count at the start itself."""
-        return self.person_years(t) / t if t > 0.0 else self.people[0]
-
 
 def course(occupancy: Sequence[Occupancy], start: date, *, people: float = PEOPLE_ASSUMED) -> Course:
     """Person-years from `start` on. The last household goes on for ever; the first one is taken to have been there

@@ -30,8 +30,3 @@ def one_line(text: str, cap: int = 200) -> str:
 def month(day: date) -> str:
     """`May 2028`: as near as a forecast or a mark on a time line can be read."""
     return f"{MONTHS[day.month - 1]} {day.year}"
-
-
-def short_month(day: date) -> str:
-    """`May 2028`, the month cut to three letters where it is longer."""
-    return f"{MONTHS[day.month - 1][:3]} {day.year}"

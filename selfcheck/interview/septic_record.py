@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from datetime import date
 from typing import TYPE_CHECKING
 
 from selfcheck.interview.context import Answered, Context
@@ -60,14 +59,6 @@ def tank_of(context: Context, answered: Answered | None = None) -> Tank:
 def tanks_on_record(answered: Answered, context: Context) -> str | None:
     """The tanks in their order, by the names they have in the record."""
     return ", ".join(one.id for one in tanks_in_order(household_of(context))) or None
-
-
-def pumped_last(answered: Answered, context: Context) -> date | None:
-    """The day of this tank's last pump-out on record, or of the one told now; None where neither is known."""
-    tank, told = tank_of(context, answered).id, answered.value("last_pump_out")
-    days = [one.on for one in context.pump_outs if one.tank == tank]
-    days += [told] if isinstance(told, date) else []
-    return max((one for one in days if one <= context.today), default=None)
 
 
 def occupancy_of(context: Context) -> list[Occupancy]:

@@ -24,8 +24,6 @@ if TYPE_CHECKING:
     EndingPage = VerdictPage | PartedPage
 
 PartKind = Literal["text", "strong", "muted", "trouble", "items", "fixed"]
-#: so many ways, the way back among them, that a single number key picks each
-MOST_WAYS = 9
 #: commands that no page takes for what it asks for
 _ANYWHERE = ("why", "how", "help", "repeat", "trouble")
 
@@ -264,10 +262,6 @@ class Desk:
         if step is not None:
             self.take(step)
         return step
-
-    def renew(self) -> None:
-        """Make the page in view anew when it is next asked for."""
-        self._page = None
 
     def take(self, step: Step) -> Step:
         """Do what a step asks for as far as that lies here, and give it back."""

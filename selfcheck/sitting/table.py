@@ -107,12 +107,6 @@ class Sitting(OpenRecord):
             return page
         return self.verdict() if made_check else ""
 
-    def look_ahead(self) -> PartedPage:
-        """The page of dates, as the record stands."""
-        from selfcheck.sitting.endings import ahead
-
-        return ahead(self)
-
     def keep_household(self, draft: dict[str, Any]) -> bool:
         """Replace the facts about the house. False: it could not be saved, and `trouble` says why."""
         from selfcheck.sitting.concluding import keep_household

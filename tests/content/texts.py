@@ -9,8 +9,6 @@ from pathlib import Path
 
 CONTENT = Path(__file__).parents[2] / "content"
 WORDS = CONTENT / "en" / "words"
-#: word files that are not the words of a section
-OTHER_WORDS = {"interface", "findings", "signs", "verdicts"}
 
 
 def flows() -> dict[str, dict]:

@@ -22,8 +22,6 @@ def test_person_years_follow_a_change_of_household() -> None:
     found = course([lived(date(2015, 1, 1), 4), lived(after(start, 2.0), 1)], start)
     assert found.person_years(2.0) == pytest.approx(8.0, abs=0.01)
     assert found.person_years(5.0) == pytest.approx(11.0, abs=0.01)
-    assert found.mean_people(5.0) == pytest.approx(2.2, abs=0.01)
-    assert found.mean_people(0.0) == 4
 
 
 def test_months_away_and_a_disposal_count() -> None:
