@@ -59,13 +59,20 @@ def named_answer(script: Script, part: str, context: Context, among: Iterable[st
 def by_names(script: Script, part: str) -> list[str]:
     """A part with names of several questions in it, cut before each name: "rise 4 in flour rye"."""
     low = part.casefold()
-    names = {name for ident, node in script.nodes.items() if answerable(node) for name in _names(script, ident)}
-    places: list[tuple[int, int]] = []
-    for name in sorted(names, key=len, reverse=True):
+    named: dict[str, set[str]] = {}
+    for ident in (ident for ident, node in script.nodes.items() if answerable(node)):
+        for name in _names(script, ident):
+            named.setdefault(name, set()).add(ident)
+    places: list[tuple[int, int, str]] = []
+    for name in sorted(named, key=len, reverse=True):
         for match in re.finditer(rf"\b{re.escape(name)}\b", low):
-            if all(match.end() <= start or match.start() >= end for start, end in places):
-                places.append(match.span())
-    starts = sorted(start for start, _ in places)
+            if all(match.end() <= start or match.start() >= end for start, end, _ in places):
+                places.append((*match.span(), name))
+    places.sort()
+    # two names of the same question belong to one answer: "we are 4 people"
+    starts = [
+        start for at, (start, _, name) in enumerate(places) if at == 0 or not named[name] & named[places[at - 1][2]]
+    ]
     if len(starts) < 2 or low[: starts[0]].strip(" .,:;") not in ("", "the", "my", "our"):
         return [part]
     return [part[start:end].strip() for start, end in zip(starts, [*starts[1:], len(part)], strict=True)]

@@ -116,3 +116,9 @@ def test_nothing_is_kept_of_a_house_that_no_people_are_known_of() -> None:
     assert "household" not in talk.draft()
     reach(talk, "scum_total", says_of("teacher"))
     assert talk.draft()["household"]["occupancy"][-1]["disposal"] == "none"
+
+
+def test_two_names_of_one_question_make_one_answer() -> None:
+    said = at("alarm").hear("no alarm. we are 4 people, and the tank is 1500 gal")
+    assert "understand" not in notes(said)
+    assert "People at home: 4" in " ".join(one.text for one in said)
