@@ -68,25 +68,18 @@ def of_an_option(
 
     Of several, one that may be told at any time counts.
     """
-    found: list[Answer] = []
-    if any(
-        normal(part) in script.interface.listen.get(name, ()) for name in ("none", "all", "yes", "no", "go_on", "same")
+    plain = normal(part)
+    listen = script.interface.listen
+    if plain.isdecimal() or any(
+        plain in listen.get(name, ()) for name in ("none", "all", "yes", "no", "go_on", "same")
     ):
         return None
     now = script.order[state.node.id] if state.node is not None else -1
-    lone = len(words_in(normal(part))) < 2  # a word by itself may have been said of anything
-    for ident, node in script.nodes.items():
-        if (
-            (ident in state.given and not adds_on(node))
-            or (script.order[ident] < now and lone)
-            or (script.order[ident] < now and not node.told_when)
-            or not answerable(node)
-            or node.kind not in CHOICES
-            or _about_safety(node, sure=read is exact)
-            or normal(part).isdecimal()
-        ):
-            continue
-        if not section_holds(script, context, state, node):
+    lone = len(words_in(plain)) < 2  # a word by itself may have been said of anything
+    found: list[Answer] = []
+    for node in script.nodes.values():
+        gone_by = script.order[node.id] < now and (lone or not node.told_when)
+        if gone_by or _about_safety(node, sure=read is exact) or not _takes_more(script, state, context, node):
             continue
         answer = read(script, node, part).answer
         if answer is None or not answer.value or (read is loose and adds_on(node) and not whole(script, node, answer)):
@@ -95,3 +88,9 @@ def of_an_option(
     at_any_time = [one for one in found if script.nodes[one.question].told_when]
     found = at_any_time or found
     return found[0] if len(found) == 1 else None
+
+
+def _takes_more(script: Script, state: State, context: Context, node: Node) -> bool:
+    """Whether options of a question may be told in passing: none were told so far, or more signs may be."""
+    free = node.kind in CHOICES and answerable(node) and (node.id not in state.given or adds_on(node))
+    return free and section_holds(script, context, state, node)

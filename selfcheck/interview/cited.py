@@ -8,7 +8,7 @@ from typing import NamedTuple
 
 from selfcheck.interview.answers import Answer
 from selfcheck.interview.script import Interface
-from selfcheck.interview.typed_line import after_opening, normal
+from selfcheck.interview.typed_line import after_opening, any_of, normal
 
 _NUMBER = re.compile(r"\d+(?:[.,]\d+)?(?:\s+\d+/\d+|\s*[¼½¾⅛⅜⅝⅞])?")
 
@@ -41,8 +41,8 @@ def cited(interface: Interface, given: Mapping[str, Answer], able: Iterable[str]
 
 def _words_of_the_new(interface: Interface, plain: str, old: re.Match[str], new: re.Match[str]) -> str:
     words = plain[new.start() : old.start() if old.start() > new.start() else len(plain)]
-    ends = "|".join(map(re.escape, sorted(interface.listen.get("not_that", ()), key=len, reverse=True)))
-    return re.split(rf"[,;]|\b(?:{ends})\b", words)[0].strip() if ends else words.strip()
+    ends = any_of(interface.listen.get("not_that", ()))
+    return re.split(rf"[,;]|\b{ends}\b", words)[0].strip()
 
 
 def _ends_with(before: str, words: Iterable[str]) -> bool:

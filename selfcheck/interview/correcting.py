@@ -21,7 +21,7 @@ from selfcheck.interview.picking import offer
 from selfcheck.interview.several import Several
 from selfcheck.interview.showing import at_start
 from selfcheck.interview.standing import raised
-from selfcheck.interview.typed_line import after_opening, normal
+from selfcheck.interview.typed_line import after_opening, any_of, normal
 from selfcheck.interview.understanding import CHOICES, MEASURES, Reading, exact, loose
 
 if TYPE_CHECKING:
@@ -69,10 +69,9 @@ def _keeps_safe(node: Node) -> bool:
 
 def _new_value(talk: Conversation, text: str, counting: list[str]) -> list[Message] | None:
     """A new value for a question that is named, else for the one before, when the line says that it corrects."""
-    rest = after_opening(talk.script.interface, "correction", text)
-    told = rest or next(
-        filter(None, (after_opening(talk.script.interface, one, text) for one in ("change", "make"))), ""
-    )
+    interface = talk.script.interface
+    rest = after_opening(interface, "correction", text)
+    told = rest or after_opening(interface, "change", text) or after_opening(interface, "make", text)
     for part in _tails(talk, told) if told else ():
         named = named_answer(talk.script, part, talk.context, reversed(counting))
         if named is not None:
@@ -160,8 +159,8 @@ def _read(talk: Conversation, node: Node, part: str) -> Reading:
 
 def _tails(talk: Conversation, rest: str) -> Iterator[str]:
     """What may be the new value: behind the last "it was", else all of it; without a "not ..." at its end."""
-    markers = "|".join(map(re.escape, talk.script.interface.listen.get("really", ())))
-    tail = re.split(rf"\b(?:{markers})\b", rest)[-1].strip(" ,.:;") if markers else rest
+    markers = any_of(talk.script.interface.listen.get("really", ()))
+    tail = re.split(rf"\b{markers}\b", rest)[-1].strip(" ,.:;")
     for part in dict.fromkeys((tail, rest)):
         shorter = re.split(r",?\s+not\s+", _NOT_BUT.sub("", part))[0].strip(" ,.:;")
         yield from dict.fromkeys(one for one in (shorter, part) if one)

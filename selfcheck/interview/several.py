@@ -60,7 +60,7 @@ def several(script: Script, state: State, text: str, context: Context) -> Severa
 def elsewhere(script: Script, state: State, text: str, context: Context) -> Several:
     """The answer of a line that is just an option's words of another question, one to come or else one answered.
 
-    None while a safety item is open.
+    Nothing while a safety item is open.
     """
     if state.node is not None and state.node.gate:
         return Several()
@@ -120,7 +120,7 @@ class _Found:
         self.guessed: dict[str, str] = {}  # question → part that holds only some words of the option it was taken for
         self._last: Node | None = None
         self._early: list[str] = []
-        self._look()
+        self._find_the_early()
 
     def take(self, part: str, *, alone: bool) -> None:
         """Takes in one part of the line."""
@@ -142,9 +142,9 @@ class _Found:
             node = self.script.nodes[answer.question]
             if named is None and node.kind in CHOICES and not whole(self.script, node, answer):
                 self.guessed[answer.question] = part
-            self._last = self.script.nodes[answer.question]
+            self._last = node
             self.state = follow(self.script, self.context, self.state, answer)
-            self._look()
+            self._find_the_early()
 
     def with_more(self, answer: Answer) -> Answer:
         """An answer with the signs that were told before it."""
@@ -161,7 +161,8 @@ class _Found:
         known = recorded_answers(self.script.nodes[name], self.state.answered, self.context)
         return any(same_as(answer, one) for one in known)
 
-    def _look(self) -> None:
+    def _find_the_early(self) -> None:
+        """Notes the questions that, with what is answered so far, it is too early to answer."""
         self._early = [
             name for name in self.script.nodes if told_too_early(self.script, self.state, self.context, name)
         ]
@@ -170,8 +171,8 @@ class _Found:
         """The questions that a part may name: the open one first, then those to come, then those answered."""
         order, node = self.script.order, self.state.node
         now = order[node.id] if node is not None else -1
-        free = [ident for ident, one in self.script.nodes.items() if answerable(one) and ident not in self.answers]
-        free = [ident for ident in free if ident not in self._early]
+        taken = {*self.answers, *self._early}
+        free = [ident for ident, one in self.script.nodes.items() if answerable(one) and ident not in taken]
         ahead = [
             ident
             for ident in free

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Iterable
 from functools import lru_cache
 
 from selfcheck.interview.script import Interface
@@ -70,15 +71,15 @@ def after_opening(interface: Interface, name: str, text: str) -> str:
 
 def without_small_talk(interface: Interface, text: str) -> str:
     """A line without what stands before or behind what is told, "well, 1 please"; "" where there is none of that."""
-    before, behind = (_any_of(interface.listen.get(name, ())) for name in ("before_it", "behind_it"))
+    before, behind = (any_of(interface.listen.get(name, ())) for name in ("before_it", "behind_it"))
     plain = normal(text)
     shorter = re.sub(rf"^(?:{before}[\s,.]+)+|(?:[\s,.]+{behind})+$", "", plain)
     return shorter if shorter != plain else ""
 
 
-def _any_of(words: tuple[str, ...]) -> str:
-    """A pattern for any of these words; one that nothing matches where there are none."""
-    return f"(?:{'|'.join(map(re.escape, sorted(words, key=len, reverse=True)))})" if words else "(?!)"
+def any_of(words: Iterable[str]) -> str:
+    """A pattern for any of these words, the longest first; one that nothing matches where there are none."""
+    return f"(?:{'|'.join(map(re.escape, sorted(words, key=len, reverse=True))) or '(?!)'})"
 
 
 def is_question(interface: Interface, text: str) -> bool:
