@@ -125,8 +125,10 @@ class Guide:
         self._common = known.terms(common)
         ignored = known.terms(listening.ignore.split())
         shape = known.terms(listening.shape.split()) - ignored
-        self._danger = {" ".join(map(known.term, known.words(phrase))) for phrase in listening.danger}
-        self._mild = {" ".join(map(known.term, known.words(phrase))) for phrase in listening.mild}
+        self._danger, self._mild = (
+            {" ".join(map(known.term, known.words(phrase))) for phrase in phrases}
+            for phrases in (listening.danger, listening.mild)
+        )
         asked = [known.learn(topic.asked) for topic in topics]
         others = list(map(known.learn, listening.elsewhere))
         told = known.learn([topic.body for topic in topics])
@@ -221,7 +223,7 @@ class Guide:
 
 @lru_cache(maxsize=1)
 def _default() -> Guide:
-    # the one import against the stream: this door takes text only, so it asks for the guide on disk when first called
+    # against the stream: this door takes text only, so it asks for the guide on disk when first called
     from selfcheck.loading.guide import default_guide
 
     return default_guide()
