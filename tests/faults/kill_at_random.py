@@ -32,10 +32,10 @@ from selfcheck.sitting import Sitting
 from selfcheck.storage import journal
 from selfcheck.storage.folder import read
 from tests.faults.walking import lines_through
+from tests.sitting.desks import lived_in
 
 ROOT = Path(__file__).resolve().parents[2]
 TODAY = "2026-06-01"
-DEMO = ROOT / "demo_household"
 #: the check from a filled-in sheet, with a tee that hangs loose
 CHOICES = {"way_in": "sheet", "inlet_tee_state": "loose", "gate_teach": "call_stay_out"}
 
@@ -92,14 +92,6 @@ class Child:
         os.waitpid(self.pid, 0)
         os.close(self._in)
         os.close(self._out)
-
-
-def household(where: Path) -> Path:
-    """A household that is not a demonstration, so that it is used where it lies."""
-    shutil.copytree(DEMO, where)
-    file = where / "household.json"
-    file.write_text(file.read_text(encoding="utf-8").replace('"demonstration": true', '"demonstration": false'))
-    return where
 
 
 def kept(folder: Path) -> list[Answer]:
@@ -167,13 +159,13 @@ def run(runs: int, seed: int) -> tuple[int, list[str]]:
     chance = random.Random(seed)
     with tempfile.TemporaryDirectory() as passing:
         day = date.fromisoformat(TODAY)
-        walked = lines_through(household(Path(passing) / "walked"), "yearly", day, CHOICES)
+        walked = lines_through(lived_in(Path(passing) / "walked"), "yearly", day, CHOICES)
         lines = ["1", "i don't know what you mean", *walked[:3], "back", *walked[2:]]
         face.script(content_place(), "home")
-        expected = reference(household(Path(passing) / "reference"), lines)
+        expected = reference(lived_in(Path(passing) / "reference"), lines)
         lost = []
         for number in range(runs):
-            folder = household(Path(passing) / f"run-{number}")
+            folder = lived_in(Path(passing) / f"run-{number}")
             fault = one_run(folder, lines, expected, chance)
             if fault:
                 lost.append(fault)

@@ -21,6 +21,7 @@ from selfcheck.storage.examine import examine
 from selfcheck.storage.layout import holds_record
 from selfcheck.storage.working_copy import demo_household
 from tests.faults.walking import lines_through
+from tests.sitting.desks import lived_in
 
 TODAY = date(2026, 6, 1)
 SHEET = {"way_in": "sheet"}
@@ -29,11 +30,7 @@ PLACE = content_place(own=False)
 
 @pytest.fixture
 def home(tmp_path: Path) -> Path:
-    folder = tmp_path / "home"
-    shutil.copytree(demo_household(), folder)
-    file = folder / "household.json"
-    file.write_text(file.read_text(encoding="utf-8").replace('"demonstration": true', '"demonstration": false'))
-    return folder
+    return lived_in(tmp_path / "home")
 
 
 @pytest.fixture(scope="module")

@@ -21,8 +21,8 @@ from selfcheck.plain.speaking import Speaker
 from selfcheck.plain.talking import Gone, Talk
 from selfcheck.sitting import Sitting
 from selfcheck.storage import journal
-from selfcheck.storage.working_copy import demo_household
 from tests.faults.walking import lines_through
+from tests.sitting.desks import lived_in
 from tests.situations.test_half_understood import standing_at
 
 ROOT = Path(__file__).resolve().parents[2]
@@ -32,10 +32,7 @@ PLACE = content_place(own=False)
 
 @pytest.fixture
 def home(tmp_path: Path) -> Path:
-    folder = Path(shutil.copytree(demo_household(), tmp_path / "home"))
-    file = folder / "household.json"
-    file.write_text(file.read_text(encoding="utf-8").replace('"demonstration": true', '"demonstration": false'))
-    return folder
+    return lived_in(tmp_path / "home")
 
 
 def typed(folder: Path, *lines: str, begin: bool = False, width: int = 78) -> tuple[str, int]:

@@ -15,7 +15,7 @@ import pytest
 
 from selfcheck.__main__ import main
 from selfcheck.storage import journal
-from selfcheck.storage.working_copy import demo_household
+from tests.sitting.desks import lived_in
 
 ROOT = Path(__file__).resolve().parents[2]
 DAY = "2026-06-01"
@@ -45,10 +45,7 @@ def home(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
     for name in HOMES:
         monkeypatch.setenv(name, str(tmp_path / name))
     monkeypatch.setattr(sys, "stdin", io.StringIO(""))
-    folder = Path(shutil.copytree(demo_household(), tmp_path / "home"))
-    file = folder / "household.json"
-    file.write_text(file.read_text(encoding="utf-8").replace('"demonstration": true', '"demonstration": false'))
-    return folder
+    return lived_in(tmp_path / "home")
 
 
 @pytest.mark.parametrize("number", [errno.ENOSPC, errno.EPIPE, errno.EBADF, errno.EIO], ids=errno.errorcode.get)

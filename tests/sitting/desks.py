@@ -20,6 +20,13 @@ def demo(folder: Path) -> Path:
     return Path(shutil.copytree(demo_household(), folder))
 
 
+def lived_in(folder: Path) -> Path:
+    """A copy of the invented household that is not marked as invented."""
+    file = demo(folder) / "household.json"
+    file.write_text(file.read_text(encoding="utf-8").replace('"demonstration": true', '"demonstration": false'))
+    return folder
+
+
 def opened(folder: Path, begin: bool = False) -> Sitting:
     return Sitting.open(folder, PLACE, TODAY, in_place=True, begin=begin, fixed_day=True)
 

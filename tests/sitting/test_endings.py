@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import shutil
 from collections.abc import Iterator
 from contextlib import contextmanager
 from datetime import date
@@ -13,7 +12,7 @@ import pytest
 from selfcheck.loading.place import Place, content_place
 from selfcheck.report.parts import PartedPage
 from selfcheck.sitting import Sitting
-from selfcheck.storage.working_copy import demo_household
+from tests.sitting.desks import lived_in
 
 TODAY = date(2026, 6, 1)
 PLACE = content_place(own=False)
@@ -33,10 +32,7 @@ inches = 9
 
 @pytest.fixture
 def home(tmp_path: Path) -> Path:
-    folder = Path(shutil.copytree(demo_household(), tmp_path / "home"))
-    file = folder / "household.json"
-    file.write_text(file.read_text(encoding="utf-8").replace('"demonstration": true', '"demonstration": false'))
-    return folder
+    return lived_in(tmp_path / "home")
 
 
 @contextmanager

@@ -13,19 +13,9 @@ from selfcheck.sitting import Sitting
 from selfcheck.sitting.record_pages import RecordPages
 from selfcheck.storage.examine import examine
 from selfcheck.storage.folder import read
-from tests.sitting.desks import TODAY, Driven, demo, opened
+from tests.sitting.desks import TODAY, Driven
 
 HOUSE, TANK, PLACE = "The people and the house", "The tank", "Where the lid is"
-
-
-@pytest.fixture
-def home(tmp_path: Path) -> Path:
-    return demo(tmp_path / "home")
-
-
-@pytest.fixture
-def sitting(home: Path) -> Sitting:
-    return opened(home)
 
 
 def put_right(sitting: Sitting, group: str, fact: str, *said: str) -> Driven:

@@ -13,12 +13,7 @@ from selfcheck.practice.tank import draw
 from selfcheck.sitting import Sitting
 from selfcheck.sitting.practice_grades import wrong
 from selfcheck.sitting.practice_pages import FIRST_DAY, PracticePages
-from tests.sitting.desks import PLACE, Driven, demo, opened
-
-
-@pytest.fixture
-def sitting(tmp_path: Path) -> Sitting:
-    return opened(demo(tmp_path / "home"))
+from tests.sitting.desks import PLACE, Driven, demo
 
 
 def at(sitting: Sitting) -> Driven:

@@ -14,17 +14,7 @@ from selfcheck.sitting.pump_out_page import pump_out_page
 from selfcheck.sitting.record_pages import RecordPages, desk_of
 from selfcheck.storage.examine import examine
 from selfcheck.storage.folder import read
-from tests.sitting.desks import TODAY, Driven, demo, opened
-
-
-@pytest.fixture
-def home(tmp_path: Path) -> Path:
-    return demo(tmp_path / "home")
-
-
-@pytest.fixture
-def sitting(home: Path) -> Sitting:
-    return opened(home)
+from tests.sitting.desks import TODAY, Driven, opened
 
 
 def at(sitting: Sitting, label: str = "May 22, 2023 · pump-out") -> Driven:

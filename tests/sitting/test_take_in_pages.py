@@ -20,16 +20,6 @@ from tests.sitting.desks import Driven, demo, opened
 PLAIN = "date,sludge (in),scum (in),pumped\n2014-05-03,6,2,\n2015-05-09,8,3,yes\n"
 
 
-@pytest.fixture
-def home(tmp_path: Path) -> Path:
-    return demo(tmp_path / "home")
-
-
-@pytest.fixture
-def sitting(home: Path) -> Sitting:
-    return opened(home)
-
-
 def at(sitting: Sitting) -> Driven:
     return Driven(RecordPages(sitting).desk()).say("bring in past readings")
 

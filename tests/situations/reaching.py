@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from selfcheck.interview.dialogue import Conversation
-from tests.situations.playing import MOST_TURNS, Says
+from tests.situations.playing import MOST_TURNS, Says, begin, says_of
 
 
 def reach(talk: Conversation, question: str, usual: Says, special: Mapping[str, str] | None = None) -> None:
@@ -21,3 +21,12 @@ def reach(talk: Conversation, question: str, usual: Says, special: Mapping[str, 
         else:
             line = (special or {}).get(node.id) or (*usual.get(node.id, ()), "")[0]
             talk.hear(line or ("skip" if node.kind == "note" else "I don't know"))
+
+
+def reached(
+    question: str, flow: str = "yearly", person: str = "teacher", special: Mapping[str, str] | None = None
+) -> Conversation:
+    """A conversation of one of the invented people that has come to this question."""
+    talk = begin(person, flow)
+    reach(talk, question, says_of(person), special)
+    return talk

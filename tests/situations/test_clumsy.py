@@ -4,18 +4,9 @@ from __future__ import annotations
 
 import pytest
 
-from selfcheck.interview.dialogue import Conversation
 from selfcheck.interview.messages import Message
-from tests.situations.playing import begin, says_of
-from tests.situations.reaching import reach
-
-
-def at(
-    question: str, flow: str = "yearly", person: str = "teacher", special: dict[str, str] | None = None
-) -> Conversation:
-    talk = begin(person, flow)
-    reach(talk, question, says_of(person), special)
-    return talk
+from tests.situations.playing import says_of
+from tests.situations.reaching import reach, reached
 
 
 def text_of(said: list[Message]) -> str:
@@ -31,14 +22,14 @@ def text_of(said: list[Message]) -> str:
     ],
 )  # fmt: skip
 def test_not_remembering_is_not_knowing(question: str, line: str) -> None:
-    talk = at(question)
+    talk = reached(question)
     talk.hear(line)
     assert talk.state.given[question].state == "unknown"
 
 
 @pytest.mark.parametrize(("line", "value"), [("I don't smell anything", "none"), ("forget it", None)])
 def test_not_every_not_is_not_knowing(line: str, value: str | None) -> None:
-    talk = at("smell")
+    talk = reached("smell")
     talk.hear(line)
     given = talk.state.given.get("smell")
     assert (given.value if given else None) == value
@@ -60,7 +51,7 @@ def test_not_every_not_is_not_knowing(line: str, value: str | None) -> None:
     ],
 )
 def test_a_reading_is_mended_by_its_name_and_place(line: str, question: str, inches: float) -> None:
-    talk = at("read_back")
+    talk = reached("read_back")
     said = text_of(talk.hear(line))
     assert f"{inches} in" in said or "4 ft 2 in" in said
     if talk.pending is not None:
@@ -71,7 +62,7 @@ def test_a_reading_is_mended_by_its_name_and_place(line: str, question: str, inc
 
 
 def test_a_reading_that_was_not_given_is_not_mended_and_one_said_to_be_wrong_is_asked_again() -> None:
-    talk = at("read_back")
+    talk = reached("read_back")
     before = dict(talk.state.given)
     talk.hear("the third one was 9")
     assert talk.state.given == before
@@ -80,7 +71,7 @@ def test_a_reading_that_was_not_given_is_not_mended_and_one_said_to_be_wrong_is_
 
 
 def test_the_second_one_is_the_open_question_where_that_is_open() -> None:
-    talk = at("sludge_2")
+    talk = reached("sludge_2")
     talk.hear("the second one was 9 in")
     if talk.pending is not None:
         talk.hear("yes")
@@ -92,7 +83,7 @@ SINK = "My sink drains slow and the toilet gurgles"
 
 @pytest.mark.parametrize(("flow", "question"), [("trouble", "trouble_hurt"), ("yearly", "way_in"), ("yearly", "smell")])
 def test_signs_told_at_another_question_are_kept_and_not_asked_again(flow: str, question: str) -> None:
-    talk = at(question, flow)
+    talk = reached(question, flow)
     said = text_of(talk.hear(SINK))
     assert "one drain is slow" in said
     assert "drains gurgle" in said
@@ -114,7 +105,7 @@ def test_signs_told_at_another_question_are_kept_and_not_asked_again(flow: str, 
 
 
 def test_signs_told_where_their_list_comes_next_lead_to_the_whole_list() -> None:
-    talk = at("wrong_now")
+    talk = reached("wrong_now")
     talk.hear(SINK)
     if talk.pending is not None:
         talk.hear("yes")
@@ -129,7 +120,7 @@ def test_signs_told_where_their_list_comes_next_lead_to_the_whole_list() -> None
     ("flow", "question"), [("trouble", "trouble_hurt"), ("yearly", "wrong_now"), ("home", "what_now")]
 )
 def test_who_calls_for_help_is_told_whom_to_call(flow: str, question: str, before: tuple[str, ...], line: str) -> None:
-    talk = at(question, flow)
+    talk = reached(question, flow)
     for one in before:
         talk.hear(one)
     said = text_of(talk.hear(line))
@@ -140,7 +131,7 @@ def test_who_calls_for_help_is_told_whom_to_call(flow: str, question: str, befor
 @pytest.mark.parametrize("line", ["yes", "y", "sure", "ok", "yeah"])
 @pytest.mark.parametrize("question", ["parts", "smell", "level"])
 def test_a_bare_yes_to_a_list_is_asked_which_in_fresh_words(question: str, line: str) -> None:
-    talk = at(question)
+    talk = reached(question)
     first, second = (text_of(talk.hear(line)) for _ in range(2))
     assert "which" in first.casefold()
     assert first != second
@@ -149,7 +140,7 @@ def test_a_bare_yes_to_a_list_is_asked_which_in_fresh_words(question: str, line:
 
 
 def test_a_bare_yes_to_the_list_of_what_is_wrong_is_asked_which() -> None:
-    talk = at("smell")
+    talk = reached("smell")
     talk.hear("something is wrong")
     assert "which" in text_of(talk.hear("yes")).casefold()
     assert talk.pending is not None
@@ -170,7 +161,7 @@ def test_a_bare_yes_to_the_list_of_what_is_wrong_is_asked_which() -> None:
     ],
 )
 def test_small_talk_around_an_answer_is_passed_over(question: str, line: str, value: object) -> None:
-    talk = at(question)
+    talk = reached(question)
     talk.hear(line)
     assert talk.state.given[question].value == value
 
@@ -188,7 +179,7 @@ def test_small_talk_around_an_answer_is_passed_over(question: str, line: str, va
     ],
 )
 def test_what_is_doubtful_or_said_of_something_else_is_no_answer(question: str, line: str) -> None:
-    talk = at(question)
+    talk = reached(question)
     talk.hear(line)
     assert question not in talk.state.given
     assert talk.pending is None or not talk.pending.offered
@@ -196,13 +187,13 @@ def test_what_is_doubtful_or_said_of_something_else_is_no_answer(question: str, 
 
 @pytest.mark.parametrize("line", ["well " * 400, "please " * 300 + "x", "i think " * 250, "so, " * 500 + "? "])
 def test_any_amount_of_small_talk_is_met(line: str) -> None:
-    talk = at("smell")
+    talk = reached("smell")
     assert text_of(talk.hear(line))
     assert "smell" not in talk.state.given
 
 
 def test_a_word_that_asks_is_no_option_by_itself() -> None:
-    talk = at("what_now", "home")
+    talk = reached("what_now", "home")
     talk.hear("idk where to start")
     assert "what_now" not in talk.state.given
 
@@ -212,13 +203,13 @@ def test_a_doubt_passes_no_safety_item() -> None:
         ("gate_helper", "my wife is here i think"),
         ("gate_helper", "my wife is here but she leaves"),
     ):
-        talk = at(question, person="homeowner")
+        talk = reached(question, person="homeowner")
         talk.hear(line)
         assert question not in talk.state.given
 
 
 def test_a_part_that_is_said_to_be_in_order_is_not_named_as_wrong() -> None:
-    talk = at("parts")
+    talk = reached("parts")
     said = text_of(talk.hear("inlet ok, outlet broken off"))
     assert "side of the outlet" in said
     assert "house side" not in said
@@ -233,14 +224,14 @@ def test_a_part_that_is_said_to_be_in_order_is_not_named_as_wrong() -> None:
     ],
 )
 def test_a_name_in_the_middle_of_a_line_is_found(line: str, question: str) -> None:
-    talk = at("read_back")
+    talk = reached("read_back")
     talk.hear(line)
     assert talk.pending is not None
     assert [one.question for one in talk.pending.offered] == [question]
 
 
 def test_both_is_all_of_two_and_of_more_it_is_asked_which() -> None:
-    talk = at("trouble_where", "trouble", special={"trouble_hurt": "no", "trouble_lid": "on"})
+    talk = reached("trouble_where", "trouble", special={"trouble_hurt": "no", "trouble_lid": "on"})
     assert "which" in text_of(talk.hear("both")).casefold()
     assert "trouble_where" not in talk.state.given
     talk.hear("house")
@@ -253,9 +244,9 @@ def test_both_is_all_of_two_and_of_more_it_is_asked_which() -> None:
     [("sludge_1", "10 in?", 0.254), ("people", "4?", 4), ("size", "1000 gallons ?", 3.785)],
 )
 def test_an_amount_with_a_question_mark_is_one(question: str, line: str, value: float) -> None:
-    talk = at(question)
+    talk = reached(question)
     talk.hear(line)
     assert talk.state.given[question].value == pytest.approx(value, abs=0.001)
-    asked = at(question)
+    asked = reached(question)
     asked.hear("is 10 in too much?")
     assert question not in asked.state.given

@@ -6,17 +6,15 @@ import pytest
 
 from selfcheck.interview.dialogue import Conversation
 from selfcheck.interview.messages import Message
-from tests.situations.playing import begin, says_of
-from tests.situations.reaching import reach
+from tests.situations.playing import says_of
+from tests.situations.reaching import reach, reached
 
 #: a person with 3 people, a grinder used daily, a tank of 998 gallons and a pump-out of April 12, 2024 on record
 KNOWN = "homeowner"
 
 
 def at(question: str, person: str = KNOWN) -> Conversation:
-    talk = begin(person)
-    reach(talk, question, says_of(person))
-    return talk
+    return reached(question, person=person)
 
 
 def notes(said: list[Message]) -> str:

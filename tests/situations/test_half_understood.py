@@ -6,12 +6,11 @@ import pytest
 
 from selfcheck.interview.dialogue import Conversation
 from tests.situations.playing import begin, says_of
-from tests.situations.reaching import reach
+from tests.situations.reaching import reach, reached
 
 
 def standing_at(question: str, *lines: str, person: str = "buyer") -> Conversation:
-    talk = begin(person)
-    reach(talk, question, says_of(person))
+    talk = reached(question, person=person)
     for line in lines:
         talk.hear(line)
     return talk
