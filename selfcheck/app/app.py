@@ -145,7 +145,7 @@ class SelfcheckApp(NumberThenEnter):
         from selfcheck.app import pages
 
         first, self.sitting = self.sitting is None, sitting
-        half_done = self.home.label(facts.unfinished.flow) if facts.unfinished is not None else ""
+        half_done = self.home.short(facts.unfinished.flow) if facts.unfinished is not None else ""
         lines = pages.home_facts(facts, sitting, half_done, self.words)
         self.home.show_record(facts.name, lines, picture, sitting.household.units)
         if first and self._play:

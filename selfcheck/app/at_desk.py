@@ -102,7 +102,7 @@ class AtDesk:
         """Let the person choose among the colours of the page; each is shown at once."""
         app, words = self._app, self._app.words
         if app.sitting is None or (
-            isinstance(app.screen, DeskScreen) and app.screen.desk.page.title == words("page_colours")
+            isinstance(app.screen, DeskScreen) and app.screen.desk.page.title == words("colours_title")
         ):
             return
 
@@ -111,7 +111,7 @@ class AtDesk:
             return Back()
 
         ways = tuple(Way(label, partial(turn, theme)) for label, theme in colours.items())
-        page = Page(words("page_colours"), ways=ways)
+        page = Page(words("colours_title"), ways=ways)
         self.open(self._desk(page, app.sitting), lambda: None).colours = True
 
     def help(self) -> None:

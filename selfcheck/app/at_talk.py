@@ -38,7 +38,7 @@ class AtTalk:
         """
         app = self._app
         app.stay()
-        title = origin.screen.desk.page.title if origin is not None else app.home.title_now
+        title = origin.screen.desk.page.title if origin is not None else app.home.title_of(conversation.script.flow.id)
         screen = ConversationScreen(conversation, title, app.words, first, self._play, origin)
         self._play = ()
         app.push_screen(screen)

@@ -36,11 +36,9 @@ def home_facts(facts: HomeFacts, sitting: Sitting, half_done: str, words: FaceWo
         lines.append((words("no_check"), "text"))
     else:
         lines.append((words("last_check", day=show_day(facts.last_check, units)), "text"))
-    if facts.look_again is not None:
-        lines.append((words("look_again", day=show_day(facts.look_again, units)), "text"))
     if facts.unfinished is not None:
         day = started(facts.unfinished, sitting)
-        lines.append((words("half_done", title=half_done.rstrip("?."), day=day), "open"))
+        lines.append((words("half_done", title=half_done, day=day), "open"))
         if facts.unfinished.lid_off:
             lines.append((words("half_done_lid"), "trouble"))
     lines += [(f"{problem.what} {problem.mend}", "trouble") for problem in facts.problems]
@@ -126,8 +124,8 @@ KEYS = {
 def help_sheet(words: FaceWords, here: str) -> list[Paragraph]:
     """What one may type and the keys, in the place where one stands: one of `KEYS`."""
     rows = [(f"  {key.ljust(8)}{words(name)}", "text") for key, name in KEYS[here]]
-    first = [(words(f"help_{here}"), "text"), GAP]
-    return [*first, *rows, GAP, (words("help_reading"), "text"), (words("help_saved"), "text")]
+    reading = [(words("help_reading"), "text")] if here == "talk" else []
+    return [(words(f"help_{here}"), "text"), GAP, *rows, GAP, *reading, (words("help_saved"), "text")]
 
 
 def _section(title: str, lines: Sequence[str]) -> list[Paragraph]:

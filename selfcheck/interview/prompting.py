@@ -106,7 +106,7 @@ def review_lines(script: Script, state: State, context: Context, phrases: Phrase
 def hint_for(kind: str, example: str, phrases: Phrases) -> str:
     """One line on what may be typed."""
     hint = phrases.say(f"hint_{kind}")
-    if not example or kind == "choose_several":  # its hint has an example of its own
+    if not example or kind in ("choose_several", "confirm"):  # their hints have examples of their own
         return hint
     return phrases.say("hint_example", hint=hint, example=example)
 

@@ -51,8 +51,6 @@ class AtStart:
         else:
             self._out.say(say("menu", "last_check", day=pages.day(home.last_check, self._sitting)))
             self._out.say(f"{home.verdict_line} {home.by}".rstrip())
-        if home.look_again is not None:
-            self._out.say(say("menu", "look_again", day=pages.day(home.look_again, self._sitting)))
         if home.problems:
             self._out.gap()
             self._out.say(say("menu", "problems"))
@@ -114,7 +112,7 @@ class AtStart:
             began = pages.day(date.fromisoformat(unfinished.started[:10]), self._sitting)
         except ValueError:
             began = "?"
-        line = self._words("menu", "unfinished", flow=flow.rstrip("?."), day=began)
+        line = self._words("menu", "unfinished", flow=flow.partition(":")[0].rstrip("?."), day=began)
         return f"{line} {self._words('menu', 'unfinished_lid')}" if unfinished.lid_off else line
 
 

@@ -102,6 +102,8 @@ def verdict_screen(judgement: Judgement, words: VerdictWords, units: Units | Non
 
 
 def _by(judgement: Judgement, words: VerdictWords, units: Units) -> str:
+    if judgement.verdict == "carry_on" and judgement.look_again > judgement.today:
+        return words.say("by", "carry_on").format(day=show_day(judgement.look_again, units))
     told = danger_on(judgement)
     if judgement.act_by is None or (told is not None and told < judgement.today):
         return ""

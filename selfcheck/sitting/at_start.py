@@ -31,15 +31,13 @@ class Unfinished:
 class HomeFacts:
     """What the start screen says about the household.
 
-    `by`: the day by which to do what the verdict says; empty where there is none. `look_again`: None when that day is
-    not ahead, and while there is something to do first.
+    `by`: by which day to do what the verdict says, or to look again; empty where there is none.
     """
 
     name: str
     last_check: date | None
     verdict_line: str
     by: str
-    look_again: date | None
     unfinished: Unfinished | None
     problems: tuple[RecordProblem, ...]
     danger_on: date | None = None  # the earlier day on which a danger was told that is not over
@@ -51,14 +49,11 @@ def home_facts(sitting: Sitting) -> HomeFacts:
 
     unfinished = sitting.unfinished()
     on_record = bool(sitting.checks or sitting.pump_outs)
-    judgement = sitting.judgement() if on_record else None
-    ahead = judgement is not None and judgement.look_again > sitting.today
     return HomeFacts(
         name=sitting.household.name,
         last_check=max((check.on for check in standing(list(sitting.checks))), default=None),
         verdict_line=sitting.verdict().headline if on_record else "",
         by=sitting.verdict().by if on_record else "",
-        look_again=judgement.look_again if judgement and ahead and judgement.verdict == "carry_on" else None,
         unfinished=unfinished,
         problems=(*sitting.problems, *_clock_problem(sitting)),
         danger_on=sitting.danger_before() if on_record else None,

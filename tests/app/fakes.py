@@ -201,7 +201,9 @@ PAGE = VerdictPage(
     always=("This is not an inspection. Local code and licensed practice come first.",),
     rules=(),
 )
-FACTS = HomeFacts("Juniper Lane", date(2026, 5, 18), "Carry on. The tank can wait.", "", date(2027, 5, 18), None, ())
+FACTS = HomeFacts(
+    "Juniper Lane", date(2026, 5, 18), "Carry on. The tank can wait.", "Look again by May 18, 2027.", None, ()
+)
 HALF_DONE = Unfinished("yearly", "2026-05-03T10:00:00Z", (Answer("helper", "value", "1"),), ())
 
 

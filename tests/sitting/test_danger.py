@@ -46,7 +46,7 @@ def test_a_danger_told_in_any_conversation_is_on_record_and_judged(
         assert page.verdict == "danger"
         assert sitting.checks[-1].hazards == [hazard]
         home = sitting.home()
-        assert (home.verdict_line, home.look_again) == (page.headline, None)
+        assert (home.verdict_line, home.by) == (page.headline, page.by)
         assert page.when_next[0] == "Look again only once a licensed professional has seen the tank."
         step = verdict_desk(sitting, page).hear("What do I do?")
         assert isinstance(step, Stay)

@@ -33,6 +33,7 @@ class HomeScreen(ChoosingScreen):
         self._words = words
         table = start.get(NODE, {})
         self._ask = str(table.get("ask", ""))
+        self._name = ""
         self._title = str(start.get("section", {}).get("title", ""))
         options = table.get("options", {})
         self.option_ids = tuple(options)
@@ -72,7 +73,7 @@ class HomeScreen(ChoosingScreen):
 
     def show_record(self, name: str, facts: list[tuple[str, str]], picture: SectionPicture, units: str) -> None:
         """Fill in what the record says, then do what was asked for while it was being read."""
-        self._title = name or self._title
+        self._name, self._title = name, name or self._title
         self.query_one(StageLine).set(self._title)
         self.query_one("#facts", Block).set(facts)
         self.query_one(TankPanel).set(picture, units)
@@ -88,6 +89,14 @@ class HomeScreen(ChoosingScreen):
     def title_now(self) -> str:
         """The household's name, or the page's own title before it is known."""
         return self._title
+
+    def title_of(self, option: str) -> str:
+        """The household's name, or what was chosen where it has none."""
+        return self._name or self.short(option)
+
+    def short(self, option: str) -> str:
+        """What one of the choices is called in a sentence: its words as far as a colon."""
+        return self.label(option).partition(":")[0].rstrip("?.")
 
     def label(self, option: str) -> str:
         """The words of one of the choices."""

@@ -52,7 +52,7 @@ class SheetScreen(Screen[None]):
             if self._picture is not None:
                 yield TankPanel(id="tank")
         yield Across(id="rule")
-        yield KeyRow([KeyHint("enter", words("close"), "shut"), KeyHint("↑ ↓", words("more"), "more")], id="keys")
+        yield KeyRow((), id="keys")
 
     def on_mount(self) -> None:
         """Fill in the page."""
@@ -62,7 +62,19 @@ class SheetScreen(Screen[None]):
             picture, units = self._picture
             self.query_one(TankPanel).set(picture, units)
             self.query_one(TankLine).set(picture, units)
-        self.query_one("#read").focus()
+        read = self.query_one("#read")
+        for moving in ("scroll_y", "virtual_size", "size"):
+            self.watch(read, moving, self._moved)
+        read.focus()
+
+    def _moved(self) -> None:
+        """Heights change one after the other: how far there is to read is known once all of them have."""
+        self.call_after_refresh(self._tell_of_more)
+
+    def _tell_of_more(self) -> None:
+        read = self.query_one("#read")
+        more = [KeyHint("↑ ↓", self._words("more"), "more")] if read.scroll_y < read.max_scroll_y else []
+        self.query_one("#keys", KeyRow).set([KeyHint("enter", self._words("close"), "shut"), *more])
 
     def action_more(self) -> None:
         """Read on."""

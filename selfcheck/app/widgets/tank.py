@@ -69,7 +69,7 @@ class TankPanel(Lines):
 
 
 class TankLine(Lines):
-    """The tank in one line, for narrow terminals."""
+    """The tank in one line, for narrow terminals; no line at all while no layer is known."""
 
     def __init__(self, *, id: str | None = None) -> None:
         super().__init__(id=id)
@@ -79,10 +79,11 @@ class TankLine(Lines):
         """Show this picture."""
         from selfcheck.drawing.section import as_one_line
 
-        text = as_one_line(picture, "metric" if units == "metric" else "us")
+        known = picture.scum or picture.clear or picture.sludge
+        text = as_one_line(picture, "metric" if units == "metric" else "us") if known else ""
         if text != self._text:
             self._text = text
             self.changed()
 
     def pieces(self, width: int) -> Sequence[PieceLine]:
-        return [[Piece(self._text, "muted")]]
+        return [[Piece(self._text, "muted")]] if self._text else []
