@@ -21,16 +21,18 @@ class NumberThenEnter(App[int]):
 
     async def on_event(self, event: events.Event) -> None:
         """Such an Enter goes nowhere."""
-        if isinstance(event, events.Key) and not event.is_forwarded and self._is_for_a_number(event):
-            return
+        if isinstance(event, events.Key) and not event.is_forwarded:
+            for_the_number = event.key == "enter" and event.time - self._picked_at < self.SOON
+            self._remember(event)
+            if for_the_number:
+                return
         await super().on_event(event)
 
-    def _is_for_a_number(self, key: events.Key) -> bool:
-        meant = key.key == "enter" and key.time - self._picked_at < self.SOON
+    def _remember(self, key: events.Key) -> None:
+        """Notes when a number picked by itself, and whether more than a number is being typed."""
         sign = key.character or ""
         number = int(sign) if sign.isascii() and sign.isdecimal() and not self._typing else 0
         page = self.screen
         picking = number > 0 and isinstance(page, ChoosingScreen) and page.picks_at_once(number)
         self._picked_at = key.time if picking else float("-inf")
         self._typing = sign != "" and sign.isprintable() and not picking
-        return meant

@@ -40,21 +40,21 @@ def ask_to_begin(folder: Path, place: Place) -> None:
         line = sys.stdin.readline()
         if not sys.stdin.isatty():
             out.heard(clean(line.strip(), 300))
+        if danger := _in_danger(place, known, line.strip()):
+            out.say(danger)
+            continue
         meaning = _meaning(known, line.strip()) if line else "no"
         if meaning == "yes":
             return
         if meaning == "no":
             break
         misses += meaning == "unclear"
-        out.say(_told(place, known, line) if meaning == "danger" else words("begin", meaning))
+        out.say(words("begin", meaning))
     raise UsageProblem(words("begin", "not_made"), words("begin", "again"))
 
 
 def _meaning(known: Interface, line: str) -> str:
-    """What a line says: danger first; "yes", "no", "about" (what is this?), "unknown", or "unclear"."""
-    hazard = find(line) if line else None
-    if (hazard is not None and hazard.sure) or is_one_of(known, "calls_for_help", line):
-        return "danger"
+    """What a line says: "yes", "no", "about" (what is this?), "unknown", or "unclear"."""
     heard, command = read_yes_no(line), command_of(known, line)
     for answer in ("yes", "no"):
         if heard == answer or is_one_of(known, answer, line):
@@ -66,11 +66,12 @@ def _meaning(known: Interface, line: str) -> str:
     return "about" if command in _ASKING or is_question(known, line) else "unclear"
 
 
-def _told(place: Place, known: Interface, line: str) -> str:
-    """What to do in the danger that a line tells of; whom to call where it only calls for help."""
+def _in_danger(place: Place, known: Interface, line: str) -> str:
+    """What to do in the danger that a line tells of; whom to call where it only calls for help; "" for other lines."""
     hazard, phrases = find(line), Phrases(known)
-    caution = cautions(place).get(fitting(hazard.id, line)) if hazard is not None and hazard.sure else None
-    if caution is None:
-        return phrases.say("what_now_tell")
-    message = caution_message(caution, phrases, whole=True)
-    return f"{message.title}: {message.text}"
+    sure = hazard.id if hazard is not None and hazard.sure else ""
+    caution = cautions(place).get(fitting(sure, line))
+    if caution is not None:
+        message = caution_message(caution, phrases, whole=True)
+        return f"{message.title}: {message.text}"
+    return phrases.say("what_now_tell") if sure or is_one_of(known, "calls_for_help", line) else ""

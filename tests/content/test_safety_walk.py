@@ -32,9 +32,9 @@ OPENING = re.compile(
     re.IGNORECASE,
 )
 REFUSED = re.compile(r"\b(not|never|nobody|no one)\b", re.IGNORECASE)
-#: sentences between an answer and the one that asks the next question or bids the next step; those of cautions count
-#: apart: of the one ahead of a safety item, and of each that an answer raises, which tells all there is to do
-MOST_SAID, MOST_AHEAD, MOST_RAISED = 3, 3, 9
+#: sentences between an answer and the next one, that which asks or bids among them; those of cautions count apart:
+#: of the one ahead of a safety item, and of each that an answer raises, which tells all there is to do
+MOST_SAID, MOST_AHEAD, MOST_RAISED = 3 + 1, 3, 9
 
 
 @pytest.fixture(scope="module", params=ORDINARY, ids="-".join)
@@ -135,7 +135,7 @@ def test_little_is_said_between_an_answer_and_the_next_question(walked: Graph, r
         raised = set(talking.state.answered.hazards) - set(state.answered.hazards)
         said = sum(_length(one.text) for one in messages if one.kind != "caution")
         warned = sum(len(sentences(one.text)) for one in messages if one.kind == "caution")
-        if said > MOST_SAID + 1 or warned > MOST_AHEAD + MOST_RAISED * len(raised):
+        if said > MOST_SAID or warned > MOST_AHEAD + MOST_RAISED * len(raised):
             wrong.append(f"{answer.question} {answer.value} → {talking.prompt.question}: {said}, cautions {warned}")
     assert not wrong, "\n".join(wrong)
 
