@@ -58,7 +58,7 @@ class Listening:
     after which only a safety topic may answer. `mild`: those of them that are mostly harmless ("kid"): a topic that
     lists them too may answer when it is far ahead. `ignore`: words that say nothing; `shape`: words that tell what kind
     of question it is; `everyday`: words of other worlds; `common`: plain words that are never taken for a slip (each a
-    list in one text, parted by spaces). `elsewhere`: groups of lines about other things.
+    list in one text, parted by spaces). `elsewhere`: groups of ways of asking about other things, one on each line.
     """
 
     same: tuple[tuple[str, ...], ...] = ()
@@ -68,7 +68,7 @@ class Listening:
     shape: str = ""
     everyday: str = ""
     common: str = ""
-    elsewhere: tuple[tuple[str, ...], ...] = ()
+    elsewhere: tuple[str, ...] = ()
 
     __pydantic_config__ = STRICT
 
@@ -91,6 +91,11 @@ class Reply:
     def question(self) -> str:
         """The question it answers, as it is shown to a person."""
         return at_start(f"{self.asked.rstrip('?')}?")
+
+
+def lines_in(text: str) -> tuple[str, ...]:
+    """The lines of a text that lists one thing on each, without empty ones."""
+    return tuple(filter(None, map(str.strip, text.splitlines())))
 
 
 @contextmanager
@@ -130,7 +135,7 @@ class Guide:
             for phrases in (listening.danger, listening.mild)
         )
         asked = [known.learn(topic.asked) for topic in topics]
-        others = list(map(known.learn, listening.elsewhere))
+        others = [known.learn(lines_in(group)) for group in listening.elsewhere]
         told = known.learn([topic.body for topic in topics])
         lines = self._lines = Lines([*asked, *others])
         self._index = Index(lines, told, ignored, shape)

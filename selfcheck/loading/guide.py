@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from selfcheck.domain.sources import Source
 from selfcheck.interview.nodes import STRICT
-from selfcheck.interview.side_questions import Guide, Listening, Topic
+from selfcheck.interview.side_questions import Guide, Listening, Topic, lines_in
 from selfcheck.loading.content import sources
 from selfcheck.loading.files import read_markdown, read_toml
 from selfcheck.loading.place import Place, content_place
@@ -25,26 +25,6 @@ class _Page:
     __pydantic_config__ = STRICT
 
 
-@dataclass(frozen=True, slots=True)
-class _Ear:
-    """`Listening` as its file has it: each group of `elsewhere` is one text with a line on each line."""
-
-    same: tuple[tuple[str, ...], ...] = ()
-    danger: tuple[str, ...] = ()
-    mild: tuple[str, ...] = ()
-    ignore: str = ""
-    shape: str = ""
-    everyday: str = ""
-    common: str = ""
-    elsewhere: tuple[str, ...] = ()
-
-    __pydantic_config__ = STRICT
-
-
-def _lines(text: str) -> tuple[str, ...]:
-    return tuple(filter(None, map(str.strip, text.splitlines())))
-
-
 def guide(place: Place, language: str = "en") -> Guide:
     """Every topic of one language. Raises ContentProblem on the first file that is wrong or names an unknown source."""
     topics, listening = guide_parts(place, language)
@@ -58,14 +38,12 @@ def guide_parts(place: Place, language: str = "en") -> tuple[list[Topic], Listen
     known = sources(place)
     folder = f"{language}/help"
     pages = [read_markdown(place, f"{folder}/{name}.md", _Page, id=name) for name in place.names(folder, ".md")]
-    topics = [Topic(page.id, _lines(page.asked), page.body, page.source, page.safety) for page in pages]
+    topics = [Topic(page.id, lines_in(page.asked), page.body, page.source, page.safety) for page in pages]
     for topic in topics:
         if topic.source not in known:
             what = f'there is no source "{topic.source}".'
             raise ContentProblem(place.shown(f"{folder}/{topic.id}.md"), topic.id, "source", what)
-    ear = read_toml(place, f"{language}/guide.toml", _Ear)
-    others = tuple(_lines(group) for group in ear.elsewhere)
-    return topics, Listening(ear.same, ear.danger, ear.mild, ear.ignore, ear.shape, ear.everyday, ear.common, others)
+    return topics, read_toml(place, f"{language}/guide.toml", Listening)
 
 
 def shown(source: Source) -> str:

@@ -14,7 +14,7 @@ import random
 from collections.abc import Sequence
 from dataclasses import replace
 
-from selfcheck.interview.side_questions import Guide
+from selfcheck.interview.side_questions import Guide, lines_in
 from selfcheck.loading.guide import guide_parts
 from selfcheck.loading.place import content_place
 
@@ -79,10 +79,12 @@ def main() -> None:
     for fold in range(1, 1 + parser.parse_args().folds):
         book = Guide(
             [replace(topic, asked=_kept(topic.asked, fold)) for topic in topics],
-            replace(listening, elsewhere=tuple(_kept(group, fold) for group in listening.elsewhere)),
+            replace(
+                listening, elsewhere=tuple("\n".join(_kept(lines_in(group), fold)) for group in listening.elsewhere)
+            ),
         )
         asked = [(line, topic.id) for topic in topics for line in _out(topic.asked, fold)]
-        others = [line for group in listening.elsewhere for line in _out(group, fold)]
+        others = [line for group in listening.elsewhere for line in _out(lines_in(group), fold)]
         chance = random.Random(fold)
         print(f"fold {fold}, {len(asked)} lines, as listed: {_shares(book, asked, others)}")
         slips = [(slipped(line, chance), right) for line, right in asked]

@@ -195,7 +195,7 @@ def test_a_small_guide_of_other_things() -> None:
         danger=("hot oven",),
         ignore="the a is my",
         shape="how what can i",
-        elsewhere=(("fix a car",),),
+        elsewhere=("fix a car",),
     )
     small = Guide(
         [
