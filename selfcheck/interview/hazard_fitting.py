@@ -9,6 +9,7 @@ from selfcheck.interview.hazards import VERDICTS
 
 NEAR, NEAR_ALL = "child_near", "too_near"
 WEAK, OPEN, DRIVEN = "lid_broken", "lid_left_open", "driven_on"
+THING_LOST = "thing_lost"
 #: every danger that may be told of, those among them that only a fitting gives
 ALL: dict[str, str] = {**VERDICTS, NEAR_ALL: VERDICTS[NEAR], DRIVEN: VERDICTS[WEAK]}
 #: a lid that is not there at all, or not one: the tank stands open
@@ -28,12 +29,12 @@ ON_IT = (
 )
 #: a thing that fell into the tank or is stuck in it: no danger yet, but it tempts people to reach for it
 LOST = (
-    Rule("thing_lost", "fall/sank >1:in <4:carried !>3:else"),
-    Rule("thing_lost", "fall/sank >3:tank <4:carried !>3:else"),
-    Rule("thing_lost", "let_slip >3:carried >5:in/tank !>5:else"),
-    Rule("thing_lost", "let_slip >3:carried >4:sank"),
-    Rule("thing_lost", "stuck_word <3:carried !>3:else"),
-    Rule("thing_lost", "carried >2:in_deep"),
+    Rule(THING_LOST, "fall/sank >1:in <4:carried !>3:else"),
+    Rule(THING_LOST, "fall/sank >3:tank <4:carried !>3:else"),
+    Rule(THING_LOST, "let_slip >3:carried >5:in/tank !>5:else"),
+    Rule(THING_LOST, "let_slip >3:carried >4:sank"),
+    Rule(THING_LOST, "stuck_word <3:carried !>3:else"),
+    Rule(THING_LOST, "carried >2:in_deep"),
 )
 
 

@@ -9,7 +9,7 @@ from selfcheck.interview import closing, commands, missing, standing
 from selfcheck.interview.answering import ordinary
 from selfcheck.interview.answers import NOTE, Answer
 from selfcheck.interview.context import choices_of
-from selfcheck.interview.hazard_fitting import fitting, lost
+from selfcheck.interview.hazard_fitting import THING_LOST, fitting, lost
 from selfcheck.interview.hazards import Hazard, find
 from selfcheck.interview.messages import Message
 from selfcheck.interview.nodes import Node
@@ -22,9 +22,6 @@ from selfcheck.interview.understanding import CHOICES, exact, loose
 
 if TYPE_CHECKING:
     from selfcheck.interview.dialogue import Conversation
-
-#: the caution for a thing that fell in
-LOST = "thing_lost"
 
 
 def hear(talk: Conversation, text: str) -> list[Message]:
@@ -63,7 +60,7 @@ def _what_now(talk: Conversation) -> list[Message]:
         return []
     if talk.prompt.kind == "say":
         return talk.question()
-    return [Message("help", talk.phrases.say("what_now_tell")), *talk.question()]
+    return [*_whom_to_call(talk), *talk.question()]
 
 
 def _calls_for_help(talk: Conversation, text: str) -> bool:
@@ -76,7 +73,7 @@ def _whom_to_call(talk: Conversation) -> list[Message]:
 
 def _mind_the_lost(talk: Conversation, text: str) -> list[Message] | None:
     """The caution for who may want to reach for a thing; the line is kept, and the open question asked again."""
-    caution = talk.script.cautions.get(LOST) if text and lost(text) else None
+    caution = talk.script.cautions.get(THING_LOST) if text and lost(text) else None
     if caution is None:
         return None
     node = talk.node
