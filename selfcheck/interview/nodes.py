@@ -96,6 +96,7 @@ class Section:
     nodes: tuple[Node, ...]
     when: tuple[Condition, ...] = ()  # holds for every node of it
     stage: str = ""  # id of the stage shown; empty: the stage before goes on
+    at_opening: bool = False  # asked beside what stands open: no further once a hazard is told there
 
     __pydantic_config__ = STRICT
 

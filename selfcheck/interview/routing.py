@@ -8,7 +8,7 @@ from selfcheck.interview.answers import Answer
 from selfcheck.interview.collect import drafting
 from selfcheck.interview.context import Answered, Context, choices_of
 from selfcheck.interview.nodes import Condition, Node, Section
-from selfcheck.interview.predicates import BUILT_IN, holds
+from selfcheck.interview.predicates import PREDICATES, holds
 from selfcheck.interview.script import Script
 from selfcheck.interview.state import State, Step
 
@@ -124,6 +124,8 @@ def _along(script: Script, context: Context, state: State, answered: Answered) -
             continue
         if answer is None:
             if node.opens and (answered.gate != "passed" or answered.hazards):
+                continue
+            if section.at_opening and state.opened and answered.hazards:
                 continue
             return Step(node, answered)
         _count(node, answer, answered, state, context)
@@ -241,6 +243,6 @@ def _about_leaving(script: Script, section: Section, node: Node) -> list[Conditi
             other = script.nodes.get(condition.question)
             if other is not None and other.on_leaving:
                 kept.append(condition)
-        elif (condition.predicate or condition.unless) in BUILT_IN:
+        elif PREDICATES[condition.predicate or condition.unless].reads == ():
             kept.append(condition)
     return kept

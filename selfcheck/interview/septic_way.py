@@ -70,6 +70,12 @@ def left_open_told(answered: Answered, context: Context) -> bool:
     return "lid_left_open" in answered.hazards
 
 
+@predicate("weak_lid_told", reads=())
+def weak_lid_told(answered: Answered, context: Context) -> bool:
+    """The lid was told to be one that may break: it is not to be moved."""
+    return "lid_broken" in answered.hazards
+
+
 @predicate("one_drain_only", reads=("trouble_house", "trouble_yard", "trouble_where"))
 def one_drain_only(answered: Answered, context: Context) -> bool:
     """One slow drain is all there is."""

@@ -128,7 +128,7 @@ def test_a_second_lid_that_rocks_stops_it_and_asks_for_a_call(tmp_path: Path) ->
             order.append(conversation.prompt.question)
             conversation.hear(line)
         assert "second_do" not in order
-        assert "lid_back" in order
+        assert "lid_weak" in order
         assert conversation.ending is not None
         assert conversation.ending.outcome == "call_today"
 

@@ -115,3 +115,19 @@ def test_who_is_in_need_and_asks_what_to_do_is_asked_what_is_wrong_and_told_when
         assert talk.prompt is not None
         assert asked is not None
         assert (talk.prompt.choices, talk.answers) == (asked.choices, before)
+
+
+@pytest.mark.parametrize("question", ["level", "smell", "scum_total", "sludge_1"])
+def test_a_lid_that_breaks_while_it_is_off_is_not_moved_and_nothing_more_is_read(question: str) -> None:
+    talk = begin("homeowner")
+    reach(talk, question, says_of("homeowner"))
+    said = talk.hear("the lid just cracked")
+    assert not any("Slide it back" in one.text for one in said)
+    assert talk.prompt is not None
+    assert talk.prompt.question == "lid_weak"
+    talk.hear("it is covered")
+    reach(talk, "", says_of("homeowner"))
+    assert talk.ending is not None
+    assert talk.ending.outcome == "call_today"
+    asked = [one.question for one in talk.answers]
+    assert set(asked[asked.index("lid_weak") + 1 :]) <= {"urgent_first", "read_back"}
