@@ -87,20 +87,6 @@ def fill(name: str) -> Callable[[Fill], Fill]:
     return register
 
 
-@fill("household_name")
-def household_name(answered: Answered, context: Context) -> str | None:
-    """The name of the household."""
-    return getattr(context.household, "name", None) or None
-
-
-@fill("today")
-def today(answered: Answered, context: Context) -> str | None:
-    """The day of the conversation."""
-    from selfcheck.domain.quantities import show_date
-
-    return show_date(context.today, context.units)
-
-
 def filled(text: str, script: Script, answered: Answered, context: Context) -> str:
     """A text of the content with its places filled in; sentences with nothing to put in are left out."""
     if "{" not in text:

@@ -106,9 +106,3 @@ def resumed(answered: Answered, context: Context) -> bool:
 def only_told(answered: Answered, context: Context) -> bool:
     """Never: the question is asked by nobody, and only what is told of it counts."""
     return False
-
-
-@predicate("first_check", reads=())
-def first_check(answered: Answered, context: Context) -> bool:
-    """There is no earlier check on record."""
-    return not context.checks

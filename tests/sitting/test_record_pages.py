@@ -25,16 +25,6 @@ from tests.faults.walking import lines_through
 from tests.sitting.desks import PLACE, Driven, demo, opened
 
 
-@pytest.fixture
-def home(tmp_path: Path) -> Path:
-    return demo(tmp_path / "home")
-
-
-@pytest.fixture
-def sitting(home: Path) -> Sitting:
-    return opened(home)
-
-
 def at(sitting: Sitting) -> Driven:
     return Driven(RecordPages(sitting).desk())
 
