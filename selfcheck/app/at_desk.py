@@ -7,13 +7,14 @@ from functools import partial
 from typing import TYPE_CHECKING, NamedTuple
 
 from selfcheck.app.screens.desk import DeskScreen
-from selfcheck.sitting.desk import Back, Desk, Page, Part, Step, Talk, Way
+from selfcheck.sitting.desk import Desk
+from selfcheck.sitting.steps import Back, Page, Part, Step, Talk, Way
 
 if TYPE_CHECKING:
     from selfcheck.app.app import SelfcheckApp
     from selfcheck.interview.dialogue import Conversation
     from selfcheck.sitting import Sitting, Unfinished
-    from selfcheck.sitting.desk import EndingPage
+    from selfcheck.sitting.steps import EndingPage
 
 
 class Origin(NamedTuple):

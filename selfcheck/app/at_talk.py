@@ -16,7 +16,7 @@ if TYPE_CHECKING:
     from selfcheck.app.pages import Paragraph
     from selfcheck.app.widgets.log import Said
     from selfcheck.interview.dialogue import Conversation
-    from selfcheck.sitting.desk import EndingPage
+    from selfcheck.sitting.steps import EndingPage
 
 
 class AtTalk:

@@ -13,7 +13,7 @@ from selfcheck.report.parts import PartedPage
 if TYPE_CHECKING:
     from selfcheck.report.wording import VerdictPage
     from selfcheck.sitting import HomeFacts, Sitting, Unfinished
-    from selfcheck.sitting.desk import Page
+    from selfcheck.sitting.steps import Page
 
 Paragraph = tuple[str, str]
 DOT = "· "  # before each thing of a list; its further lines hang below its first word

@@ -15,7 +15,8 @@ from selfcheck.plain.speaking import Speaker
 from selfcheck.plain.talking import Gone
 from selfcheck.plain.waiting import patience
 from selfcheck.sitting import HomeFacts, Sitting, Unfinished
-from selfcheck.sitting.desk import Back, Desk, Page, Step, Talk, Way
+from selfcheck.sitting.desk import Desk
+from selfcheck.sitting.steps import Back, Page, Step, Talk, Way
 
 HOME = "home"
 WHAT_NOW = "what_now"

@@ -8,7 +8,8 @@ from selfcheck.plain import pages
 from selfcheck.plain.phrases import Words
 from selfcheck.plain.speaking import Speaker
 from selfcheck.plain.waiting import patience
-from selfcheck.sitting.desk import Danger, Desk, Page, Part, Stay, Step, Talk
+from selfcheck.sitting.desk import Desk
+from selfcheck.sitting.steps import Danger, Page, Part, Stay, Step, Talk
 
 
 class DeskFace:

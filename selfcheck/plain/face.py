@@ -25,7 +25,7 @@ if TYPE_CHECKING:
     from selfcheck.report.parts import PartedPage
     from selfcheck.report.wording import VerdictPage
     from selfcheck.sitting.desk import Desk
-    from selfcheck.sitting.desk import Talk as DeskTalk
+    from selfcheck.sitting.steps import Talk as DeskTalk
 
 TROUBLE = "trouble"
 

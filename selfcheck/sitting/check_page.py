@@ -10,7 +10,7 @@ from selfcheck.interview.context import Context
 from selfcheck.interview.septic_finishing import answers_of
 from selfcheck.interview.transcript import transcript
 from selfcheck.loading.conversations import flow_ids, script
-from selfcheck.sitting.desk import Go, Page, Part, Talk, Way
+from selfcheck.sitting.steps import Go, Page, Part, Talk, Way
 
 if TYPE_CHECKING:
     from selfcheck.domain.check import Check

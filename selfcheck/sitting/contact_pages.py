@@ -6,7 +6,7 @@ from functools import partial
 from typing import TYPE_CHECKING
 
 from selfcheck.domain.household import Contact
-from selfcheck.sitting.desk import Back, Go, Page, Part, Stay, Step, Way
+from selfcheck.sitting.steps import Back, Go, Page, Part, Stay, Step, Way
 
 if TYPE_CHECKING:
     from selfcheck.sitting.record_pages import RecordPages

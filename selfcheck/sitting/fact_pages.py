@@ -18,8 +18,9 @@ from selfcheck.interview.septic_told import put_back, with_first
 from selfcheck.interview.showing import show_answer, show_within
 from selfcheck.loading.conversations import script
 from selfcheck.sitting.chart import with_chart
-from selfcheck.sitting.desk import Back, Go, Page, Part, Stay, Step, Talk, Way, words_of
+from selfcheck.sitting.desk import words_of
 from selfcheck.sitting.small_talks import asking
+from selfcheck.sitting.steps import Back, Go, Page, Part, Stay, Step, Talk, Way
 from selfcheck.sitting.water import with_meter
 
 if TYPE_CHECKING:

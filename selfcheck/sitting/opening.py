@@ -5,10 +5,11 @@ from __future__ import annotations
 from functools import partial
 from typing import TYPE_CHECKING
 
-from selfcheck.sitting.desk import Desk, Part
+from selfcheck.sitting.desk import Desk
 from selfcheck.sitting.endings import page_words
 from selfcheck.sitting.paper_pages import PaperPages
 from selfcheck.sitting.record_pages import RecordPages, desk_of
+from selfcheck.sitting.steps import Part
 
 if TYPE_CHECKING:
     from selfcheck.report.parts import PartedPage

@@ -14,8 +14,9 @@ from selfcheck.interview.answers import Answer
 from selfcheck.interview.hazard_fitting import ALL
 from selfcheck.interview.septic_finishing import kept
 from selfcheck.loading.conversations import script
-from selfcheck.sitting.desk import Desk, Go, Page, Part, Step, Talk, Way
+from selfcheck.sitting.desk import Desk
 from selfcheck.sitting.endings import page_words
+from selfcheck.sitting.steps import Go, Page, Part, Step, Talk, Way
 
 if TYPE_CHECKING:
     from selfcheck.domain.check import Check

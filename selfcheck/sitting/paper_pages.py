@@ -8,9 +8,9 @@ from typing import TYPE_CHECKING
 from selfcheck.errors import SelfcheckError
 from selfcheck.loading.conversations import texts
 from selfcheck.sitting import papers
-from selfcheck.sitting.desk import Go, Page, Part, Stay, Step, Way
 from selfcheck.sitting.endings import page_words
 from selfcheck.sitting.over import way_out
+from selfcheck.sitting.steps import Go, Page, Part, Stay, Step, Way
 
 if TYPE_CHECKING:
     from selfcheck.loading.place import Place

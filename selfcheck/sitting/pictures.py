@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from typing import TYPE_CHECKING
 
 from selfcheck.loading.conversations import texts
-from selfcheck.sitting.desk import Drawn
+from selfcheck.sitting.steps import Drawn
 
 if TYPE_CHECKING:
     from selfcheck.domain.check import Check

@@ -22,7 +22,7 @@ from selfcheck.practice.grading import (
     true_verdict,
 )
 from selfcheck.practice.tank import SOUND, PracticeTank, Truth
-from selfcheck.sitting.desk import Drawn, Go, Page, Part, Way
+from selfcheck.sitting.steps import Drawn, Go, Page, Part, Way
 from selfcheck.sitting.verdicts import case_of
 from selfcheck.storage.folder import Folder
 

@@ -15,8 +15,9 @@ from selfcheck.loading.conversations import script
 from selfcheck.practice.dice import Dice
 from selfcheck.practice.readings import look
 from selfcheck.practice.tank import PracticeTank, draw
-from selfcheck.sitting.desk import Desk, Drawn, Go, Page, Part, Stay, Step, Talk, Way
+from selfcheck.sitting.desk import Desk
 from selfcheck.sitting.endings import page_words
+from selfcheck.sitting.steps import Drawn, Go, Page, Part, Stay, Step, Talk, Way
 
 if TYPE_CHECKING:
     from selfcheck.domain.check import Check

@@ -10,8 +10,8 @@ from selfcheck.domain.check import PumpOut, standing
 from selfcheck.domain.showing import show_length
 from selfcheck.interview.septic_told import place_of, put_back, with_first
 from selfcheck.loading.conversations import script
-from selfcheck.sitting.desk import Back, Go, Page, Part, Stay, Step, Talk, Way
 from selfcheck.sitting.small_talks import asking
+from selfcheck.sitting.steps import Back, Go, Page, Part, Stay, Step, Talk, Way
 from selfcheck.storage.taking_out import TAKEN_IN
 from selfcheck.storage.writing import write_pump_out
 

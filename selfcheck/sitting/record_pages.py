@@ -11,9 +11,10 @@ from typing import TYPE_CHECKING
 from selfcheck.domain.check import Check, PumpOut
 from selfcheck.domain.showing import show_date, show_day
 from selfcheck.sitting.check_page import check_page
-from selfcheck.sitting.desk import Desk, Go, Page, Part, Stay, Step, Talk, Way
+from selfcheck.sitting.desk import Desk
 from selfcheck.sitting.endings import page_words
 from selfcheck.sitting.pump_out_page import pump_out_page
+from selfcheck.sitting.steps import Go, Page, Part, Stay, Step, Talk, Way
 
 if TYPE_CHECKING:
     from selfcheck.interview.dialogue import Conversation

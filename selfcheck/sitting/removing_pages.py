@@ -7,7 +7,7 @@ from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from selfcheck.sitting.desk import Back, Go, Page, Part, Stay, Step, Way
+from selfcheck.sitting.steps import Back, Go, Page, Part, Stay, Step, Way
 from selfcheck.storage.removing import bring_back, ours, take_away, taken_away
 
 if TYPE_CHECKING:

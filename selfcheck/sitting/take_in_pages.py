@@ -8,8 +8,8 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from selfcheck.loading.conversations import texts
-from selfcheck.sitting.desk import Back, Go, Page, Part, Stay, Step, Way
 from selfcheck.sitting.endings import LANGUAGE, page_words
+from selfcheck.sitting.steps import Back, Go, Page, Part, Stay, Step, Way
 from selfcheck.sitting.table_of_readings import UNITS, Open, TableOfReadings
 from selfcheck.storage import importing
 from selfcheck.storage.archive import unpack

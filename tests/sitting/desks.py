@@ -8,7 +8,8 @@ from pathlib import Path
 
 from selfcheck.loading.place import content_place
 from selfcheck.sitting import Sitting
-from selfcheck.sitting.desk import Danger, Desk, Step, Talk
+from selfcheck.sitting.desk import Desk
+from selfcheck.sitting.steps import Danger, Step, Talk
 from selfcheck.storage.working_copy import demo_household
 
 TODAY = date(2026, 6, 1)

@@ -10,9 +10,9 @@ import pytest
 from selfcheck.loading import content_place
 from selfcheck.report.wording import VerdictPage
 from selfcheck.sitting import Sitting
-from selfcheck.sitting.desk import Stay
 from selfcheck.sitting.opening import verdict_desk
 from selfcheck.sitting.record_pages import RecordPages
+from selfcheck.sitting.steps import Stay
 from tests.sitting.desks import Driven, demo, opened
 
 TODAY = date(2026, 5, 18)

@@ -17,8 +17,8 @@ from selfcheck.errors import FolderProblem
 from selfcheck.interview.side_questions import Reply
 from selfcheck.sitting import Sitting
 from selfcheck.sitting.check_page import check_page
-from selfcheck.sitting.desk import Back, Danger, Stay
 from selfcheck.sitting.record_pages import RecordPages, desk_of
+from selfcheck.sitting.steps import Back, Danger, Stay
 from selfcheck.storage import folder as folders
 from selfcheck.storage.removing import bring_back
 from tests.faults.walking import lines_through

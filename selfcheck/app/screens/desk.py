@@ -23,7 +23,8 @@ from selfcheck.app.widgets.tank import TankLine, TankPanel
 from selfcheck.app.words import FaceWords, waiting
 from selfcheck.interview import hazards
 from selfcheck.progress import Progress, followed
-from selfcheck.sitting.desk import Danger, Desk, Drawn, Page, Step, Talk
+from selfcheck.sitting.desk import Desk
+from selfcheck.sitting.steps import Danger, Drawn, Page, Step, Talk
 
 if TYPE_CHECKING:
     from selfcheck.app.screens.sheet import Picture

@@ -20,7 +20,7 @@ from selfcheck.app.words import FaceWords
 from selfcheck.drawing.section import SectionPicture, as_words
 
 if TYPE_CHECKING:
-    from selfcheck.sitting.desk import Drawn
+    from selfcheck.sitting.steps import Drawn
 
 Paragraphs = Sequence[tuple[str, str]]
 Picture = tuple[SectionPicture, str]

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from selfcheck.app.widgets.lines import Lines, Piece, PieceLine
 
 if TYPE_CHECKING:
-    from selfcheck.sitting.desk import Drawn
+    from selfcheck.sitting.steps import Drawn
 
 _LOWEST = 8  # lines below which a picture says nothing
 
