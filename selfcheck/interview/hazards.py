@@ -57,7 +57,7 @@ _LIFE = 1.5
 #: a question has to weigh this much more
 _ASKS = 2.0
 #: concepts that a line seldom holds without telling of a danger, once nothing else in it is understood
-_CUES: dict[str, tuple[str, ...]] = {
+CUES: dict[str, tuple[str, ...]] = {
     **dict.fromkeys(("plain_fall", "drown", "splash"), ("fell_in",)),
     **dict.fromkeys(("ill", "faint", "ache", "unwell", "gas_strong"), ("feeling_ill",)),
     **dict.fromkeys(("child", "pet"), ("child_near",)),
@@ -190,7 +190,7 @@ def _cued(line: _Line, plain: Iterable[Sentence]) -> list[str]:
     if line.weighed.danger < _HARDLY_A_CUE:
         return []
     held = {concept for sentence in plain for concept in sentence.found}
-    return [hazard for concept, hazards in _CUES.items() if concept in held for hazard in hazards]
+    return [hazard for concept, hazards in CUES.items() if concept in held for hazard in hazards]
 
 
 def _spoken_for(line: _Line, least: float) -> list[str]:

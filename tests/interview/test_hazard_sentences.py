@@ -2,10 +2,11 @@
 
 import pytest
 
-from selfcheck.interview.hazard_fitting import GONE, LOST
+from selfcheck.interview.hazard_fitting import GONE, LOST, ON_IT
 from selfcheck.interview.hazard_lexicon import CONCEPTS
-from selfcheck.interview.hazard_sentences import Rule, Sentence
-from selfcheck.interview.hazards import RULES
+from selfcheck.interview.hazard_sentences import Rule, Sentence, sentences_in
+from selfcheck.interview.hazard_words import normal
+from selfcheck.interview.hazards import CUES, RULES
 
 _COMPUTED = {"start", "end", "in_place", "in_place_self", "in_deep"}
 
@@ -53,11 +54,12 @@ def test_somebody_who_is_in_a_place_is_told_from_somebody_who_does_something_the
 
 
 def test_rules_and_concepts_fit_together() -> None:
-    rules = (*RULES, *GONE, *LOST)
+    rules = (*RULES, *GONE, *LOST, *ON_IT)
     named = {concept for rule in rules for concept in rule.heads}
     named |= {concept for rule in rules for slot in rule.slots for concept in slot.concepts}
     computed_from = {"be", "deep", "inside", "from_inside", "foul", "liquid"}
     assert named - _COMPUTED <= set(CONCEPTS)
+    assert CUES.keys() <= set(CONCEPTS)
     assert set(CONCEPTS) - named <= computed_from
 
 
@@ -74,3 +76,18 @@ def test_what_flows_and_is_called_foul_is_filth(text: str, filth: str) -> None:
     sentence = Sentence(text)
     spans = [" ".join(sentence.words[start:end]) for start, end in sentence.found.get("filth", ())]
     assert (filth in spans) if filth else not spans
+
+
+def test_each_sentence_of_a_line_knows_what_follows_it() -> None:
+    line = normal("The phone fell in. Just kidding! All is well. The phone fell in")
+    found = sentences_in(line)
+    assert [one.words[-1] for one in found] == ["in", "kidding", "well", "in"]
+    assert "||".join(one.text for one in found) == line
+    for place, one in enumerate(found):
+        assert one.later.removeprefix("||") == "||".join(other.text for other in found[place + 1 :])
+
+
+def test_of_a_long_line_the_rest_is_one_sentence() -> None:
+    line = normal("all is well. " * 40 + "he fell in")
+    assert len(sentences_in(line)) < 20
+    assert "".join(one.text for one in sentences_in(line)).endswith("he fell in")
