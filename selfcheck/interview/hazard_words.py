@@ -8,8 +8,9 @@ import unicodedata
 from selfcheck.interview.hazard_spelling import mended
 from selfcheck.text import REPLACEMENT, clean
 
-#: a line longer than this is read only so far from its start and from its end
-LONGEST = 1000
+#: a line with more characters, or more words and marks, is read only half so far from its start and from its end
+#: (our own choice)
+LONGEST, _MOST_WORDS = 1000, 220
 
 _ENDINGS = (
     (re.compile(r"\bcan't\b"), "can not"),
@@ -134,7 +135,9 @@ def normal(text: str) -> str:
     """The line in lower case, contractions spelled out, slips mended; clauses parted by ` | `, sentences by ` || `,
     a question ended by ` ?? `.
     """
-    safe = clean(text, 4 * LONGEST).replace(REPLACEMENT, "")
+    if len(text) > 4 * LONGEST:
+        text = f"{text[: 2 * LONGEST]}\n{text[-2 * LONGEST :]}"
+    safe = clean(text, 5 * LONGEST).replace(REPLACEMENT, "")
     if len(safe) > LONGEST:
         safe = f"{safe[: LONGEST // 2]}\n{safe[-LONGEST // 2 :]}"
     flat = unicodedata.normalize("NFKD", safe).lower()
@@ -148,7 +151,9 @@ def normal(text: str) -> str:
     flat = re.sub(r"[.;!\n]+|:(?=\s|$)", " || ", flat)
     flat = re.sub(r",|\s-+\s|[()–—]|\b(?:(?<!nothing )but|however|although|though|except|pero)\b", " | ", flat)
     words = re.findall(r"[a-z']+|\d+|\|+|\?\?", flat)
-    whole = " ".join(filter(None, (mended(word.strip("'")) for word in words[:220])))
+    if len(words) > _MOST_WORDS:
+        words = [*words[: _MOST_WORDS // 2], "||", *words[-_MOST_WORDS // 2 :]]
+    whole = " ".join(filter(None, (mended(word.strip("'")) for word in words)))
     whole = _FIGURES.sub(
         "so to say",
         _LAMPS.sub(

@@ -61,6 +61,14 @@ def test_a_danger_is_heard_beside_much_harmless_talk(found: dict[str, Hazard | N
             assert find(". ".join([*talk, line])) is not None, (hazard, talk, line)
 
 
+@pytest.mark.parametrize("times", [25, 40, 100, 400])
+@pytest.mark.parametrize("line", ["my son fell in the tank", "i feel dizzy", "the lid is cracked"])
+def test_a_danger_is_heard_at_either_end_of_a_line_of_any_length(line: str, times: int) -> None:
+    talk = "We went out to look at the garden. " * times
+    assert find(talk + line) is not None
+    assert find(f"{line}. {talk}") is not None
+
+
 @pytest.mark.parametrize(
     ("line", "hazard"),
     [
