@@ -51,7 +51,7 @@ _CLAUSES = 32
 _LIKELY, _POSSIBLE = 0.75, 0.5
 _UNLIKELY, _HARDLY = -1.0, -2.5
 #: under this a cue is not asked about, though nothing else in its line is understood
-_HARDLY_A_CUE = -3.5
+_HARDLY_A_CUE = -4.0
 #: from here on a line speaks plainly for a danger to life, and under the same with a minus for none
 _LIFE = 1.5
 #: a question has to weigh this much more

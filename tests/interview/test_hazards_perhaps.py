@@ -36,12 +36,12 @@ def test_what_is_denied_asked_past_or_of_other_things_does_not(line: str) -> Non
 def test_a_cue_that_no_answer_takes_is_asked_about_and_heard() -> None:
     talk = begin("buyer")
     reach(talk, "parts", says_of("buyer"))
-    talk.hear("the little boy there")
+    talk.hear("my dog")
     assert talk.pending is not None
     assert "child_near" in {choice for choice, _ in talk.pending.choices}
     talk.hear("none of these")
     assert talk.pending is None
     assert not talk.state.told
-    talk.hear("the little boy there")
+    talk.hear("my dog")
     talk.hear("1")
     assert list(talk.state.told) == ["child_near"]
