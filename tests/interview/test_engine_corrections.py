@@ -71,7 +71,7 @@ def test_nothing_about_the_inside_is_taken_before_it_is_open() -> None:
 
 def test_what_was_told_before_the_opening_is_asked_again_once_it_is_open() -> None:
     """With nothing answered yet it may have been seen before; once something is opened today, it is looked at anew."""
-    conversation = talk(["smoke some grey smoke, first rise 4 in"])
+    conversation = talk(["smoke no smoke at all, first rise 4 in"])
     conversation.hear("yes")
     assert "smoke" in conversation.state.given
     for line in ["white", "3", "2025", "none", "1", "1", "opened"]:
