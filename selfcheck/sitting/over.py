@@ -16,7 +16,7 @@ from selfcheck.interview.septic_finishing import kept
 from selfcheck.loading.conversations import script
 from selfcheck.sitting.desk import Desk
 from selfcheck.sitting.endings import page_words
-from selfcheck.sitting.steps import Go, Page, Part, Step, Talk, Way
+from selfcheck.sitting.steps import Go, Page, Part, Stay, Step, Talk, Way
 
 if TYPE_CHECKING:
     from selfcheck.domain.check import Check
@@ -60,18 +60,21 @@ def over_desk(sitting: Sitting) -> Desk:
 
 def way_out(sitting: Sitting) -> tuple[Way, ...]:
     """The way from a page that tells of danger to the one that asks if it is so; none where the record has none."""
-    from selfcheck.interview.hazards import denied
-
     if sitting.judgement().verdict != "danger":
         return ()
-
-    def not_so(line: str) -> bool:
-        plain = f" {line.casefold()} "
-        listen = script(sitting.place, TROUBLE).interface.listen.get("misheard", ())
-        return denied(line) is not None or any(f" {words} " in plain for words in listen)
-
     label = page_words(sitting, "record")("over", "not_so")
-    return (Way(label, lambda: Go(partial(over_page, sitting)), ("over", "it is over"), takes=not_so),)
+    to_page = partial(Go, partial(over_page, sitting))
+    return (Way(label, to_page, ("over", "it is over"), takes=partial(_not_so, sitting)),)
+
+
+def _not_so(sitting: Sitting, line: str) -> bool:
+    """Whether a line says of what was told that it is not so."""
+    from selfcheck.interview.hazards import denied
+    from selfcheck.interview.typed_line import normal, words_in
+
+    plain = f" {' '.join(words_in(normal(line)))} "
+    listen = script(sitting.place, TROUBLE).interface.listen.get("misheard", ())
+    return denied(line) is not None or any(f" {words} " in plain for words in listen)
 
 
 def over_page(sitting: Sitting) -> Page:
@@ -100,9 +103,16 @@ def over_page(sitting: Sitting) -> Page:
     def it_never_was() -> Step:
         return end(sitting.danger_never(never), (words("over", "undone"), sitting.verdict().headline))
 
+    def unsure() -> Step:
+        return Talk(sitting.begin(TROUBLE))
+
+    def heard(line: str) -> Step | None:
+        """That it is not so, in any words, may mean two of the ways, and both say that all are well: one is picked."""
+        return Stay(words("over", "which")) if _not_so(sitting, line) else None
+
     ways = (
         Way(yes, it_is_over, ("yes", "it is over"), slow=True),
-        Way(no, lambda: Talk(sitting.begin(TROUBLE)), ("no", "not sure")),
+        Way(no, unsure, ("no", "not sure")),
         Way(never, it_never_was, ("it never happened",), slow=True),
     )
-    return Page(words("over", "title"), parts, ways, ask=words("over", "ask"))
+    return Page(words("over", "title"), parts, ways, hear=heard, ask=words("over", "ask"))

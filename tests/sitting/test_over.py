@@ -109,6 +109,17 @@ def test_the_page_that_a_danger_ends_in_lets_it_be_said_that_it_was_not_so(tmp_p
 
 
 @pytest.mark.parametrize(
+    "line", ["sorry was a mistake nobody is dizzy", "mistake, it never happened", "nobody fell in", "he is fine now"]
+)
+def test_that_it_is_not_so_in_any_words_is_asked_and_picks_nothing(home: Path, line: str) -> None:
+    write_check(home, Check(id="", on=TOLD, seen=Seen(people_hurt="fell_in"), gate="not_opened"))
+    sitting = sit(home, TOLD)
+    desk = Driven(over_desk(sitting)).say(line)
+    assert "Did it end, or was it never so?" in desk.text
+    assert sitting.judgement().verdict == "danger"
+
+
+@pytest.mark.parametrize(
     ("seen", "hazards", "verdict"),
     [
         ({}, ["child_near"], "carry_on"),
