@@ -48,7 +48,7 @@ _CLAUSES = 32
 #: natural logarithms of the odds that a line tells of danger (our own choices, by lines left out of learning): from
 #: the first on it is asked about though no rule knows it, from the second on when it is understood in no other way;
 #: under the others it is not taken for danger though a rule does, one that is not sure and one that is
-_LIKELY, _POSSIBLE = 0.75, 0.5
+_LIKELY, _POSSIBLE = 0.25, -0.25
 _UNLIKELY, _HARDLY = -1.0, -2.5
 #: under this a cue is not asked about, though nothing else in its line is understood
 _HARDLY_A_CUE = -4.0

@@ -15,6 +15,10 @@ _DAY = re.compile(r"[a-z]\.?\s+(?:the\s+)?\d{1,2}(?:st|nd|rd|th)?$", re.IGNORECA
 _YEAR = re.compile(r"(?:19|20)\d\d\b")
 
 
+#: a line of more words is about something else too (our own choice)
+_SHORT = 8
+
+
 @lru_cache(maxsize=4096)
 def normal(text: str) -> str:
     """A line for comparing: lower case, plain apostrophes, single spaces, no marks at its ends."""
@@ -55,9 +59,15 @@ def is_one_of(interface: Interface, name: str, text: str) -> bool:
 
 
 def command_of(interface: Interface, text: str) -> str | None:
-    """The command that a line is, when it is one and nothing else."""
+    """The command that a line is, when it is one and nothing else; "leave" for a short line that says one has to go."""
     plain = normal(text)
-    return next((name for name, lines in interface.commands.items() if plain in lines), None)
+    exact = next((name for name, lines in interface.commands.items() if plain in lines), None)
+    return exact or ("leave" if _says_goodbye(interface, plain) and not is_question(interface, text) else None)
+
+
+def _says_goodbye(interface: Interface, plain: str) -> bool:
+    short = len(words_in(plain)) <= _SHORT
+    return short and any(f" {words} " in f" {plain} " for words in interface.listen.get("leaving_within", ()))
 
 
 def after_opening(interface: Interface, name: str, text: str) -> str:

@@ -60,3 +60,19 @@ def test_a_name_is_one_and_not_twice() -> None:
     named = corners("kitchen corner", "porch post 2")
     assert {"corner_a", "corner_b"} <= set(named.state.given)
     assert corners("kitchen corner", "Kitchen corner").pending is not None
+
+
+@pytest.mark.parametrize(
+    "line", ["phone rings gotta go", "brb", "have to run", "im done for today", "I need to stop now"]
+)
+def test_who_says_in_passing_that_they_go_is_asked_for_the_lid_first(line: str) -> None:
+    talk = standing_at("level", line)
+    assert talk.prompt is not None
+    assert talk.prompt.question == "lid_back"
+
+
+@pytest.mark.parametrize("line", ["do I have to go on?", "the roots must have to go in from somewhere near the tank"])
+def test_a_question_or_a_long_line_leaves_nothing(line: str) -> None:
+    talk = standing_at("level", line)
+    assert talk.prompt is not None
+    assert talk.prompt.question != "lid_back"
