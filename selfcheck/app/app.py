@@ -49,7 +49,7 @@ class SelfcheckApp(NumberThenEnter):
         Binding("ctrl+q", "leave", show=False, priority=True),
         Binding("f1", "help", show=False),
         Binding("f7", "tank", show=False),
-        Binding("ctrl+p", "colours", show=False),
+        Binding("ctrl+p", "commands", show=False),
     ]
 
     def __init__(
@@ -235,6 +235,10 @@ class SelfcheckApp(NumberThenEnter):
     def action_tank(self) -> None:
         """The picture of this page, or the tank, as large as the terminal."""
         self.at_desk.picture()
+
+    def action_commands(self) -> None:
+        """Everything that a key does here, to be picked."""
+        self.at_desk.offer_commands()
 
     def action_colours(self) -> None:
         """Choose the colours of the page."""

@@ -7,6 +7,7 @@ from functools import partial
 from typing import TYPE_CHECKING, NamedTuple
 
 from selfcheck.app.screens.desk import DeskScreen
+from selfcheck.interview.showing import at_start
 from selfcheck.sitting.desk import Desk
 from selfcheck.sitting.steps import Back, Page, Part, Step, Talk, Way
 
@@ -118,15 +119,46 @@ class AtDesk:
     def help(self) -> None:
         """What one can do in the place where one stands."""
         from selfcheck.app import pages
+
+        app = self._app
+        if here := self._here():
+            app.open_sheet(app.words("help_title"), pages.help_sheet(app.words, here))
+
+    def offer_commands(self) -> None:
+        """Everything that a key does in the place where one stands, to be picked by number or by words."""
+        from selfcheck.app.pages import COLOURS_KEY, COMMANDS_KEY, KEYS
+
+        app, words, here = self._app, self._app.words, self._here()
+        own = isinstance(app.screen, DeskScreen) and app.screen.desk.page.title == words("commands_title")
+        if app.sitting is None or not here or own:
+            return
+        picked: list[str] = []
+
+        def pick(key: str) -> Step:
+            picked.append(key)
+            return Back()
+
+        def closed() -> None:
+            if picked and picked[-1] == COLOURS_KEY:
+                app.action_colours()
+            elif picked:
+                app.simulate_key(picked[-1])
+
+        keys = [(key, name) for key, name in KEYS[here] if key != COMMANDS_KEY]
+        ways = tuple(Way(f"{at_start(words(name))} ({key})", partial(pick, key), (words(name),)) for key, name in keys)
+        ways = (*ways, Way(words("colours_title"), partial(pick, COLOURS_KEY)))
+        self.open(self._desk(Page(words("commands_title"), ways=ways), app.sitting), closed)
+
+    def _here(self) -> str:
+        """The place where one stands, one of `pages.KEYS`; "" on a sheet that is only read."""
         from selfcheck.app.screens.conversation import ConversationScreen
         from selfcheck.app.screens.sheet import SheetScreen
 
-        app = self._app
-        if isinstance(app.screen, SheetScreen):
-            return
-        talking, among_pages = isinstance(app.screen, ConversationScreen), isinstance(app.screen, DeskScreen)
-        here = "talk" if talking else "pages" if among_pages else "start"
-        app.open_sheet(app.words("help_title"), pages.help_sheet(app.words, here))
+        screen = self._app.screen
+        if isinstance(screen, SheetScreen):
+            return ""
+        talking, among_pages = isinstance(screen, ConversationScreen), isinstance(screen, DeskScreen)
+        return "talk" if talking else "pages" if among_pages else "start"
 
     def picture(self) -> None:
         """The picture of the page, or the tank, as large as the terminal."""

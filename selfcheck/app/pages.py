@@ -109,15 +109,18 @@ def of_desk(page: Page, words: FaceWords) -> list[Paragraph]:
     return lines
 
 
+COMMANDS_KEY = "ctrl+p"
+#: stands for the colours among the commands; it is no key
+COLOURS_KEY = "colours"
 #: keys that do something in each place
 KEYS = {
-    "start": (("f7", "tank"), ("ctrl+p", "page_colours"), ("ctrl+c", "quit")),
+    "start": (("f7", "tank"), (COMMANDS_KEY, "all_commands"), ("ctrl+c", "quit")),
     "talk": (
         ("f2", "why"), ("f3", "how"), ("f4", "back"), ("f5", "change"), ("f6", "unknown"), ("f7", "tank"),
-        ("f8", "trouble"), ("f9", "repeat"), ("f10", "leave"), ("f12", "sheet_key"), ("ctrl+p", "page_colours"),
+        ("f8", "trouble"), ("f9", "repeat"), ("f10", "leave"), ("f12", "sheet_key"), (COMMANDS_KEY, "all_commands"),
         ("ctrl+c", "quit"),
     ),
-    "pages": (("escape", "back"), ("f7", "picture"), ("ctrl+p", "page_colours"), ("ctrl+c", "quit")),
+    "pages": (("escape", "back"), ("f7", "picture"), (COMMANDS_KEY, "all_commands"), ("ctrl+c", "quit")),
 }  # fmt: skip
 
 

@@ -241,12 +241,27 @@ async def test_a_prepared_conversation_is_played_by_enter() -> None:
         assert sitting.talks[0].heard[-1] == "8 in"
 
 
+@pytest.mark.parametrize(("typed", "said"), [("why", "why"), ("5", "unknown"), ("say it again", "repeat")])
+async def test_the_list_of_commands_gives_what_its_key_gives(typed: str, said: str) -> None:
+    app = app_of(FakeSitting())
+    async with running(app, (80, 24)) as pilot:
+        await pilot.press("1")
+        await pilot.settle()
+        await pilot.press("ctrl+p")
+        await pilot.settle()
+        assert "Save and leave (f10)" in text_of(app)
+        await pilot.say(typed)
+        await pilot.settle()
+        assert f"Here is the {said} of it" in text_of(app)
+
+
 async def test_the_page_can_be_turned_light_and_plain() -> None:
     app = app_of(FakeSitting())
     async with running(app, (80, 24)) as pilot:
         for number, theme in enumerate(("dark page", "light page", "plain page"), 1):
             await pilot.press("ctrl+p")
             await pilot.settle()
+            await pilot.say("colors of the page")
             assert "Plain page" in text_of(app)
             await pilot.press(str(number))
             await pilot.settle()
