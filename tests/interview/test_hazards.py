@@ -12,8 +12,10 @@ from selfcheck.interview.hazard_words import normal
 from selfcheck.interview.hazards import VERDICTS, Hazard, asked, denied, find
 
 LINES = tomllib.loads((Path(__file__).parent / "hazard_lines.toml").read_text(encoding="utf-8"))
-TOLD = [(hazard, line) for part in LINES.values() for hazard, lines in part["told"].items() for line in lines]
-HARMLESS = [line for part in LINES.values() for line in part["harmless"]]
+ALL_TOLD = [(hazard, line) for part in LINES.values() for hazard, lines in part["told"].items() for line in lines]
+ALL_HARMLESS = [line for part in LINES.values() for line in part["harmless"]]
+#: every second one: to read all of them takes too long for a test
+TOLD, HARMLESS = ALL_TOLD[::2], ALL_HARMLESS[::2]
 #: of the lines that the assistant has learned from; what it makes of others is measured by a command
 MISSED_SHARE = 0.005
 HARMLESS_SHARE = 0.01
@@ -26,8 +28,8 @@ def found() -> dict[str, Hazard | None]:
 
 
 def test_the_corpus_is_large_enough() -> None:
-    assert len(TOLD) >= 7000
-    assert len(HARMLESS) >= 8000
+    assert len(ALL_TOLD) >= 7000
+    assert len(ALL_HARMLESS) >= 8000
     assert {hazard for hazard, _ in TOLD} == set(VERDICTS)
 
 
@@ -55,8 +57,8 @@ def test_harmless_lines_seldom_fire(found: dict[str, Hazard | None]) -> None:
 
 
 def test_a_danger_is_heard_beside_much_harmless_talk(found: dict[str, Hazard | None]) -> None:
-    for number, (hazard, line) in enumerate(TOLD[::40]):
-        talk = HARMLESS[10 * number : 10 * number + 4]
+    for number, (hazard, line) in enumerate(TOLD[::20]):
+        talk = HARMLESS[5 * number : 5 * number + 4]
         if found[line] is not None and not any(found[one] for one in talk):
             assert find(". ".join([*talk, line])) is not None, (hazard, talk, line)
 
