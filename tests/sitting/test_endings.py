@@ -343,7 +343,7 @@ def test_another_number_of_parts_is_asked_about_before_it_changes_the_tank(home:
         for line in ("today", "it is gone", "on and fastened", "the big lid"):
             talk.hear(line)
         said = [message.text for message in talk.hear("two parts, and both were pumped")]
-        assert "Parts of the tank by the record: 1. It is changed when you stand by this." in said
+        assert "Your record has another number of parts: 1. If you say yes, the record is changed." in said
         talk.hear("no")
         assert talk.prompt is not None
         assert talk.prompt.question == "compartments"
