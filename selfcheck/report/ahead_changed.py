@@ -31,9 +31,10 @@ def comparison(tell: Telling, compared: Compared) -> tuple[Part, ...]:
         ("early", now.due.p10, then.due.p10),
         ("middle", now.due.p50, then.due.p50),
         ("late", now.due.p90, then.due.p90),
-        ("look", now.look, then.look),
     )
     lines += [say("what_if", name, old=tell.when(old), new=tell.when(new)) for name, old, new in rows]
+    looks = [say("what_if", "look_now") if tell.reached(day) else tell.when(day) for day in (now.look, then.look)]
+    lines.append(say("what_if", "look", old=looks[0], new=looks[1]))
     months = compared.months_later
     if months is not None and not (tell.reached(now.due.p50) and tell.reached(then.due.p50)):
         name = "same" if abs(months) < 1.0 else "later" if months > 0 else "sooner"

@@ -123,7 +123,7 @@ def test_old_and_new_stand_side_by_side() -> None:
     told = lines_of(ahead(case(), Change(people=6, disposal="daily")))
     assert "With 6 people at home." in told
     assert "used most days" in told
-    assert re.search(r"Middle date: .* as it is, .* with the change\.", told)
+    assert re.search(r"Middle date as it is: .*\. With the change: .*\.", told)
     assert "sooner" in told
     assert "None of this was written down." in told
     assert "no change" in lines_of(ahead(case(), Change()))
@@ -243,7 +243,7 @@ def test_a_date_that_is_past_or_today_is_reached_already(people: int) -> None:
     for name, day in zip(("Early", "Middle", "Late"), due, strict=True):
         past = day is not None and day <= asked.today
         assert (f"{name}: reached already" in dates) is past, name
-        assert (f"{name} date: reached already as it is" in told) is past, name
+        assert (f"{name} date as it is: reached already" in told) is past, name
         assert day is None or not past or show_day(day, "us") not in dates
     assert due.p10 is not None
     assert due.p10 <= asked.today
@@ -267,7 +267,7 @@ def test_a_change_stands_in_the_headline_and_the_rest_is_marked(change: Change) 
 def test_a_change_that_changes_nothing_says_so_in_the_headline() -> None:
     asked = case()
     page = ahead(asked, Change(people=3))
-    assert page.headline.startswith("With the change, your limit stays where it is: around ")
+    assert page.headline.startswith("With the change, the date of your limit stays about the same: around ")
     assert not ahead(asked, Change()).headline.startswith("With the change")
 
 
