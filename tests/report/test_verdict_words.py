@@ -126,7 +126,7 @@ def test_figures_are_in_the_households_units() -> None:
 def test_two_faults_are_both_told() -> None:
     page = verdict_screen(judged(sludge=[14, 14], outlet_tee="missing"), verdict_words())
     assert "pump the tank out" in page.do
-    assert "put in a new one" in page.do
+    assert "put in a new outlet tee" in page.do
 
 
 def test_missing_words_are_named() -> None:
